@@ -1,0 +1,36 @@
+using Leverage.Tightening;
+
+namespace Leverage.Levers;
+
+/// <summary>Force a person puts on a lever.</summary>
+public static class HandForce
+{
+    /// <summary>Force scaled to a body mass, F = F_table·(m/m_ref)^n.</summary>
+    /// <param name="tableN">F_table, force of the reference person, N, above 0.</param>
+    /// <param name="massKg">m, body mass, kg, above 0.</param>
+    /// <param name="referenceMassKg">m_ref, reference body mass, kg, above 0.</param>
+    /// <param name="exponent">n, 1 where body weight does the work, 0.67 where muscle does, 0 to 1.</param>
+    /// <returns>F, N.</returns>
+    /// <remarks>
+    /// Valid for: adults; the spread between people of one mass is far larger than this correction.
+    /// Source: judgement, after the scaling of strength with the square of length.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double Scaled(double tableN, double massKg, double referenceMassKg, double exponent) =>
+        Require.Positive(tableN, nameof(tableN)) * Math.Pow(
+            Require.Positive(massKg, nameof(massKg)) / Require.Positive(referenceMassKg, nameof(referenceMassKg)),
+            Require.Between(exponent, 0, 1, nameof(exponent)));
+
+    /// <summary>The most a person can push down without holding on to something: body weight, m·g.</summary>
+    /// <param name="massKg">m, body mass, kg, above 0.</param>
+    /// <returns>Force, N.</returns>
+    /// <remarks>
+    /// Valid for: feet free, no jumping.
+    /// Source: statics; standard gravity of CGPM 1901.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double PushDownCap(double massKg) =>
+        Require.Positive(massKg, nameof(massKg)) * HangingWeight.StandardGravity;
+}
