@@ -1,0 +1,81 @@
+namespace Leverage.Tables;
+
+/// <summary>A table of published (or recalled, judged, derived) values: every row has a source and a status.</summary>
+public sealed class Table
+{
+    private readonly string[] _columns;
+    private readonly List<TableRow> _rows = [];
+
+    internal Table(string file, IReadOnlyList<string> comments, int headerLine, string[] columns)
+    {
+        (File, HeaderLine, _columns) = (file, headerLine, columns);
+        Name = Path.GetFileNameWithoutExtension(file);
+        Comments = comments;
+    }
+
+    /// <summary>The table's name: its file name without folder and extension, as <c>leverage table</c> takes it.</summary>
+    public string Name { get; }
+
+    /// <summary>The file, as the project writes it: <c>tables/friction.csv</c>.</summary>
+    public string File { get; }
+
+    /// <summary>What the table holds: the first comment line of the file.</summary>
+    public string Title => Comments.Count > 0 ? Comments[0] : Name;
+
+    /// <summary>How to read it: the other comment lines.</summary>
+    public IEnumerable<string> Notes => Comments.Skip(1);
+
+    /// <summary>All comment lines of the file, without their <c>#</c>.</summary>
+    public IReadOnlyList<string> Comments { get; }
+
+    /// <summary>Names of the columns; a name ends in its unit.</summary>
+    public IReadOnlyList<string> Columns => _columns;
+
+    /// <summary>The rows, in the order of the file.</summary>
+    public IReadOnlyList<TableRow> Rows => _rows;
+
+    /// <summary>Line of the file the column names stand on, counted from 1.</summary>
+    public int HeaderLine { get; }
+
+    /// <summary>Whether the table has a column of this name.</summary>
+    /// <param name="column">Name of the column.</param>
+    /// <returns>True when it has.</returns>
+    public bool Has(string column) => IndexOf(column) >= 0;
+
+    /// <summary>The rows in which any cell equals the text or whose first cell starts with it; case is ignored.</summary>
+    /// <param name="text">What to look for, such as <c>M24</c>.</param>
+    /// <returns>The rows, in the order of the file.</returns>
+    public IEnumerable<TableRow> Where(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        foreach (var row in _rows)
+        {
+            if (row.Key.StartsWith(text, StringComparison.OrdinalIgnoreCase) || HasCell(row, text))
+            {
+                yield return row;
+            }
+        }
+    }
+
+    internal int IndexOf(string column) => Array.IndexOf(_columns, column);
+
+    internal TableRow Add(int line, string[] cells)
+    {
+        var row = new TableRow(this, line, cells);
+        _rows.Add(row);
+        return row;
+    }
+
+    private static bool HasCell(TableRow row, string text)
+    {
+        foreach (var cell in row.Cells)
+        {
+            if (cell.Equals(text, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,150 @@
+using System.Globalization;
+using nietras.SeparatedValues;
+
+namespace Leverage.Tables;
+
+/// <summary>
+/// Reads a table strictly: comment lines beginning with <c>#</c>, then column names, then rows. UTF-8, comma between
+/// cells, a cell with a comma or a quote in double quotes. Every row must have as many cells as there are columns, a
+/// source and a known status. The first thing out of order is an error with file, line and column.
+/// </summary>
+public static class TableReader
+{
+    /// <summary>Reads a whole table.</summary>
+    /// <param name="file">The file as errors shall name it, such as <c>tables/friction.csv</c>.</param>
+    /// <param name="text">The text of the file.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="TableFormatException">Something in the text is not as a table must be.</exception>
+    public static Table Read(string file, TextReader text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Read(file, text.ReadToEnd());
+    }
+
+    /// <summary>Reads a whole table.</summary>
+    /// <param name="file">The file as errors shall name it, such as <c>tables/friction.csv</c>.</param>
+    /// <param name="text">The text of the file.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="TableFormatException">Something in the text is not as a table must be.</exception>
+    public static Table Read(string file, string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var comments = TakeComments(text, out var start);
+        var table = default(Table);
+        using var reader = Sep.New(',')
+            .Reader(o => o with
+            {
+                HasHeader = false,
+                DisableColCountCheck = true,
+                CultureInfo = CultureInfo.InvariantCulture,
+            })
+            .FromText(text[start..]);
+        foreach (var row in reader)
+        {
+            if (table is null)
+            {
+                table = Header(file, comments, Cells(row, file, comments.Count + 1));
+            }
+            else
+            {
+                var line = comments.Count + row.LineNumberFrom;
+                Check(table, line, Cells(row, file, line));
+            }
+        }
+
+        return table ?? throw new TableFormatException(file, comments.Count + 1, null, "no column names", "a line of column names");
+    }
+
+    private static List<string> TakeComments(string text, out int start)
+    {
+        var comments = new List<string>();
+        start = text.StartsWith('\uFEFF') ? 1 : 0;
+        while (start < text.Length && text[start] == '#')
+        {
+            var end = text.IndexOf('\n', start);
+            end = end < 0 ? text.Length : end;
+            comments.Add(text[(start + 1)..end].Trim());
+            start = Math.Min(end + 1, text.Length);
+        }
+
+        return comments;
+    }
+
+    private static string[] Cells(SepReader.Row row, string file, int line)
+    {
+        var cells = new string[row.ColCount];
+        for (var i = 0; i < cells.Length; i++)
+        {
+            var cell = row[i].Span;
+            cells[i] = cell.Contains('"') ? Unquoted(cell, file, line) : cell.ToString();
+        }
+
+        return cells;
+    }
+
+    private static string Unquoted(ReadOnlySpan<char> cell, string file, int line)
+    {
+        const string Accepted = "\"text\" with inner quotes doubled";
+        var inner = cell.Length > 1 && cell[^1] == '"' ? cell[1..^1].ToString() : null;
+        if (cell[0] != '"')
+        {
+            throw new TableFormatException(file, line, null, "a quote inside a cell", Accepted);
+        }
+
+        var single = inner?.Replace("\"\"", "", StringComparison.Ordinal).Contains('"', StringComparison.Ordinal) ?? true;
+        return single
+            ? throw new TableFormatException(file, line, null, "a quote that never closes", Accepted)
+            : inner!.Replace("\"\"", "\"", StringComparison.Ordinal);
+    }
+
+    private static Table Header(string file, List<string> comments, string[] columns)
+    {
+        var line = comments.Count + 1;
+        for (var i = 0; i < columns.Length; i++)
+        {
+            if (columns[i].Length == 0 || Array.IndexOf(columns, columns[i]) < i)
+            {
+                var found = columns[i].Length == 0 ? "a column without a name" : $"column {columns[i]} twice";
+                throw new TableFormatException(file, line, null, found, "column names that differ");
+            }
+        }
+
+        foreach (var needed in (ReadOnlySpan<string>)["source", "status"])
+        {
+            if (Array.IndexOf(columns, needed) < 0)
+            {
+                throw new TableFormatException(file, line, needed, "no such column", "every table has source and status");
+            }
+        }
+
+        return new Table(file, comments, line, columns);
+    }
+
+    private static void Check(Table table, int line, string[] cells)
+    {
+        if (cells.Length != table.Columns.Count)
+        {
+            var found = string.Create(CultureInfo.InvariantCulture, $"{cells.Length} cells");
+            var accepted = string.Create(CultureInfo.InvariantCulture, $"{table.Columns.Count} cells, one for each column");
+            throw new TableFormatException(table.File, line, null, found, accepted);
+        }
+
+        var row = table.Add(line, cells);
+        foreach (var column in table.Columns)
+        {
+            var cell = cells[table.IndexOf(column)];
+            if (cell.AsSpan().Trim().Length != cell.Length)
+            {
+                throw row.Error(column, "a cell without space at its ends");
+            }
+        }
+
+        if (row.Key.Length == 0)
+        {
+            throw row.Error(table.Columns[0], "a name for the row");
+        }
+
+        _ = row.Source;
+        _ = row.Status;
+    }
+}

@@ -1,0 +1,47 @@
+namespace Leverage.Tables;
+
+/// <summary>How far a row of a table may be trusted; written in its <c>status</c> column.</summary>
+public enum ValueStatus
+{
+    /// <summary>Seen in print: the source column names where.</summary>
+    Published,
+
+    /// <summary>Recalled, not seen in a readable source: usable, and always shown as such.</summary>
+    Memory,
+
+    /// <summary>Our own estimate within the evidence the source column gives.</summary>
+    Judgement,
+
+    /// <summary>Worked out from other values; the source column says from which.</summary>
+    Derived,
+}
+
+/// <summary>The words of the <c>status</c> column.</summary>
+public static class ValueStatusWords
+{
+    /// <summary>The accepted words, in the order errors list them.</summary>
+    public const string Accepted = "published, memory, judgement or derived";
+
+    /// <summary>The word for a status, as the tables write it.</summary>
+    /// <param name="status">The status.</param>
+    /// <returns>One of the accepted words.</returns>
+    public static string Word(this ValueStatus status) => status switch
+    {
+        ValueStatus.Published => "published",
+        ValueStatus.Memory => "memory",
+        ValueStatus.Judgement => "judgement",
+        _ => "derived",
+    };
+
+    /// <summary>Reads a word of the status column; case matters.</summary>
+    /// <param name="word">The word.</param>
+    /// <returns>The status, or null when the word is none of the accepted four.</returns>
+    public static ValueStatus? Read(string word) => word switch
+    {
+        "published" => ValueStatus.Published,
+        "memory" => ValueStatus.Memory,
+        "judgement" => ValueStatus.Judgement,
+        "derived" => ValueStatus.Derived,
+        _ => null,
+    };
+}
