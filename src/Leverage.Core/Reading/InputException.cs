@@ -1,0 +1,29 @@
+namespace Leverage.Reading;
+
+/// <summary>Something a person wrote cannot be used: one line that says what, why and the cure.</summary>
+public sealed class InputException : Exception
+{
+    /// <summary>An error about a thing the caller will name.</summary>
+    /// <param name="message">What is wrong, why, and what to write instead.</param>
+    public InputException(string message)
+        : base(message)
+    {
+    }
+
+    /// <summary>An error about a named thing.</summary>
+    /// <param name="subject">What it is about: an option, or a file with its line and column.</param>
+    /// <param name="message">What is wrong, why, and what to write instead.</param>
+    public InputException(string? subject, string message)
+        : base(message) => Subject = subject;
+
+    /// <summary>What it is about: an option such as <c>--torque</c>, or <c>job.toml(12,3): torque</c>; null if not yet known.</summary>
+    public string? Subject { get; }
+
+    /// <summary>The same error about a named thing, unless it names one already.</summary>
+    /// <param name="subject">What it is about.</param>
+    /// <returns>The error with its subject.</returns>
+    public InputException About(string subject) => Subject is null ? new InputException(subject, Message) : this;
+
+    /// <summary>The whole line: subject, then message.</summary>
+    public string Line => Subject is null ? Message : $"{Subject}: {Message}";
+}

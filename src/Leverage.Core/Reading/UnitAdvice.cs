@@ -1,0 +1,67 @@
+using System.Globalization;
+
+namespace Leverage.Reading;
+
+/// <summary>The words of a refusal about a unit: what it is, what it could have been, what to write.</summary>
+internal static class UnitAdvice
+{
+    /// <summary>The kind with its article: "a torque", "an angle".</summary>
+    internal static string Article(QuantityKind kind) => kind switch
+    {
+        QuantityKind.Torque => "a torque",
+        QuantityKind.Length => "a length",
+        QuantityKind.Force => "a force",
+        QuantityKind.Mass => "a mass",
+        QuantityKind.Stress => "a stress",
+        QuantityKind.Angle => "an angle",
+        QuantityKind.Warming => "a rise of temperature",
+        _ => "a share",
+    };
+
+    /// <summary>Why the unit does not do.</summary>
+    internal static string Why(string unit, QuantityKind wanted)
+    {
+        if (UnitNames.TryFind(unit, out QuantityKind kind, out _))
+        {
+            string stands = $"{unit} is {Article(kind)}";
+            return wanted == QuantityKind.Torque && kind == QuantityKind.Force
+                ? $"{stands}; a torque is force × length."
+                : wanted == QuantityKind.Force && kind == QuantityKind.Mass
+                    ? $"{stands}; a force is in N, lbf or kgf."
+                    : $"{stands}.";
+        }
+
+        var nearest = NearestNames.Of(unit, UnitNames.Of(wanted), 3);
+        return nearest.Count > 0
+            ? $"'{unit}' is no unit known here; nearest: {string.Join(", ", nearest)}."
+            : $"'{unit}' is no unit known here.";
+    }
+
+    /// <summary>What to write instead.</summary>
+    internal static string Example(QuantityKind kind) => kind switch
+    {
+        QuantityKind.Torque => "Write for example 85Nm or 63ft-lb.",
+        QuantityKind.Length => "Write for example 600mm or 24in.",
+        QuantityKind.Force => "Write for example 450N or 100lbf.",
+        QuantityKind.Mass => "Write for example 82kg or 180lb.",
+        QuantityKind.Stress => "Write for example 640MPa or 93ksi.",
+        QuantityKind.Angle => "Write for example 30deg.",
+        QuantityKind.Warming => "Write for example 150K.",
+        _ => "Write for example 75%.",
+    };
+
+    /// <summary>The two likely readings of a number without a unit: guessing between them breaks studs.</summary>
+    internal static string TwoReadings(string text, double value, QuantityKind kind) => kind switch
+    {
+        QuantityKind.Torque => Two(text, "Nm", "ft-lb", value, 1.3558, "N·m"),
+        QuantityKind.Length => Two(text, "mm", "in", value, 25.4, "mm"),
+        QuantityKind.Force => Two(text, "N", "lbf", value, 4.4482, "N"),
+        QuantityKind.Mass => Two(text, "kg", "lb", value, 0.45359, "kg"),
+        QuantityKind.Stress => Two(text, "MPa", "ksi", value, 6.8948, "MPa"),
+        QuantityKind.Warming => Two(text, "K", "F", value, 1 / 1.8, "K"),
+        _ => $"Write {text}deg.",
+    };
+
+    private static string Two(string text, string first, string second, double value, double factor, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"Write {text}{first}, or {text}{second} (which is {value * factor:G3} {unit}).");
+}

@@ -1,0 +1,107 @@
+using UnitsNet.Units;
+
+namespace Leverage.Reading;
+
+/// <summary>The spellings of units a person may write, one table for all kinds; letter case counts.</summary>
+internal static class UnitNames
+{
+    private static readonly Dictionary<string, (QuantityKind Kind, int Unit)> Known = Build();
+
+    /// <summary>The kind and UnitsNet unit a spelling stands for.</summary>
+    internal static bool TryFind(string spelling, out QuantityKind kind, out int unit)
+    {
+        bool found = Known.TryGetValue(spelling, out var entry);
+        (kind, unit) = entry;
+        return found;
+    }
+
+    /// <summary>Every spelling of a kind, as written.</summary>
+    internal static IEnumerable<string> Of(QuantityKind kind)
+    {
+        foreach (var (spelling, entry) in Known)
+        {
+            if (entry.Kind == kind)
+            {
+                yield return spelling;
+            }
+        }
+    }
+
+    private static Dictionary<string, (QuantityKind Kind, int Unit)> Build()
+    {
+        var names = new Dictionary<string, (QuantityKind, int)>(160, StringComparer.Ordinal);
+        AddTorques(names);
+        AddLengths(names);
+        Add(names, QuantityKind.Force, (int)ForceUnit.Newton, "N");
+        Add(names, QuantityKind.Force, (int)ForceUnit.Kilonewton, "kN");
+        Add(names, QuantityKind.Force, (int)ForceUnit.Decanewton, "daN");
+        Add(names, QuantityKind.Force, (int)ForceUnit.PoundForce, "lbf");
+        Add(names, QuantityKind.Force, (int)ForceUnit.KilogramForce, "kgf", "kp");
+        Add(names, QuantityKind.Mass, (int)MassUnit.Kilogram, "kg");
+        Add(names, QuantityKind.Mass, (int)MassUnit.Gram, "g");
+        Add(names, QuantityKind.Mass, (int)MassUnit.Tonne, "t");
+        Add(names, QuantityKind.Mass, (int)MassUnit.Pound, "lb", "lbs");
+        Add(names, QuantityKind.Mass, (int)MassUnit.Stone, "st");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.Megapascal, "MPa");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.NewtonPerSquareMillimeter, "N/mm2", "N/mm²");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.Gigapascal, "GPa");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.PoundForcePerSquareInch, "psi");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.KilopoundForcePerSquareInch, "ksi", "kpsi");
+        Add(names, QuantityKind.Stress, (int)PressureUnit.KilogramForcePerSquareMillimeter, "kgf/mm2", "kgf/mm²");
+        Add(names, QuantityKind.Angle, (int)AngleUnit.Degree, "deg", "°");
+        Add(names, QuantityKind.Angle, (int)AngleUnit.Radian, "rad");
+        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.Kelvin, "K");
+        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.DegreeCelsius, "C", "°C", "degC");
+        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.DegreeFahrenheit, "F", "°F", "degF");
+        Add(names, QuantityKind.Share, (int)RatioUnit.Percent, "%");
+        return names;
+    }
+
+    private static void AddTorques(Dictionary<string, (QuantityKind, int)> names)
+    {
+        Pairs(names, TorqueUnit.NewtonMeter, "N", "m");
+        Pairs(names, TorqueUnit.NewtonCentimeter, "N", "cm");
+        Pairs(names, TorqueUnit.NewtonMillimeter, "N", "mm");
+        Pairs(names, TorqueUnit.KilonewtonMeter, "kN", "m");
+        Pairs(names, TorqueUnit.KilogramForceMeter, "kgf", "m");
+        Pairs(names, TorqueUnit.KilogramForceMeter, "kg", "m");
+        Pairs(names, TorqueUnit.KilogramForceCentimeter, "kgf", "cm");
+        Pairs(names, TorqueUnit.PoundForceFoot, "lbf", "ft");
+        Pairs(names, TorqueUnit.PoundForceFoot, "lb", "ft");
+        Pairs(names, TorqueUnit.PoundForceFoot, "ft", "lbf");
+        Pairs(names, TorqueUnit.PoundForceFoot, "ft", "lb");
+        Pairs(names, TorqueUnit.PoundForceInch, "lbf", "in");
+        Pairs(names, TorqueUnit.PoundForceInch, "lb", "in");
+        Pairs(names, TorqueUnit.PoundForceInch, "in", "lbf");
+        Pairs(names, TorqueUnit.PoundForceInch, "in", "lb");
+        Add(names, QuantityKind.Torque, (int)TorqueUnit.PoundForceFoot, "ft-lbs", "ftlbs", "ft lbs", "lbs-ft");
+    }
+
+    private static void AddLengths(Dictionary<string, (QuantityKind, int)> names)
+    {
+        Add(names, QuantityKind.Length, (int)LengthUnit.Millimeter, "mm");
+        Add(names, QuantityKind.Length, (int)LengthUnit.Centimeter, "cm");
+        Add(names, QuantityKind.Length, (int)LengthUnit.Meter, "m");
+        Add(names, QuantityKind.Length, (int)LengthUnit.Kilometer, "km");
+        Add(names, QuantityKind.Length, (int)LengthUnit.Inch, "in", "\"", "inch");
+        Add(names, QuantityKind.Length, (int)LengthUnit.Foot, "ft", "'", "foot", "feet");
+    }
+
+    private static void Pairs(Dictionary<string, (QuantityKind, int)> names, TorqueUnit unit, string first, string second)
+    {
+        Add(names, QuantityKind.Torque, (int)unit, first + second);
+        foreach (string joint in (ReadOnlySpan<string>)["·", ".", "-", "*", " ", "⋅"])
+        {
+            names.TryAdd(first + joint + second, (QuantityKind.Torque, (int)unit));
+        }
+    }
+
+    private static void Add(
+        Dictionary<string, (QuantityKind, int)> names, QuantityKind kind, int unit, params ReadOnlySpan<string> spellings)
+    {
+        foreach (string spelling in spellings)
+        {
+            names.Add(spelling, (kind, unit));
+        }
+    }
+}
