@@ -60,7 +60,7 @@ public sealed class UnitStyle
         _us ? $"{Trim(stress.KilopoundsForcePerSquareInch, 1)} ksi" : $"{Trim(stress.Megapascals, 0)} MPa";
 
     /// <summary>An angle: "38°".</summary>
-    public string Angle(Angle angle) => $"{Fixed(angle.Degrees, 0)}°";
+    public static string Angle(Angle angle) => $"{Fixed(angle.Degrees, 0)}°";
 
     /// <summary>A rise of temperature: "150 K", "270 °F".</summary>
     public string Warming(TemperatureDelta warming) =>
