@@ -14,13 +14,16 @@ public enum ValueStatus
 
     /// <summary>Worked out from other values; the source column says from which.</summary>
     Derived,
+
+    /// <summary>Computed by another, independent engine; the source column says which.</summary>
+    Engine,
 }
 
 /// <summary>The words of the <c>status</c> column.</summary>
 public static class ValueStatusWords
 {
     /// <summary>The accepted words, in the order errors list them.</summary>
-    public const string Accepted = "published, memory, judgement or derived";
+    public const string Accepted = "published, memory, judgement, derived or engine";
 
     /// <summary>The word for a status, as the tables write it.</summary>
     /// <param name="status">The status.</param>
@@ -30,18 +33,20 @@ public static class ValueStatusWords
         ValueStatus.Published => "published",
         ValueStatus.Memory => "memory",
         ValueStatus.Judgement => "judgement",
+        ValueStatus.Engine => "engine",
         _ => "derived",
     };
 
     /// <summary>Reads a word of the status column; case matters.</summary>
     /// <param name="word">The word.</param>
-    /// <returns>The status, or null when the word is none of the accepted four.</returns>
+    /// <returns>The status, or null when the word is none of the accepted five.</returns>
     public static ValueStatus? Read(string word) => word switch
     {
         "published" => ValueStatus.Published,
         "memory" => ValueStatus.Memory,
         "judgement" => ValueStatus.Judgement,
         "derived" => ValueStatus.Derived,
+        "engine" => ValueStatus.Engine,
         _ => null,
     };
 }

@@ -51,8 +51,8 @@ public sealed class TableReaderTests
     }
 
     [Theory]
-    [InlineData("a,1.5,x,sure\n", "tables/t.csv(2), column status: found 'sure'; accepted: published, memory, judgement or derived.")]
-    [InlineData("a,1.5,x,Published\n", "tables/t.csv(2), column status: found 'Published'; accepted: published, memory, judgement or derived.")]
+    [InlineData("a,1.5,x,sure\n", "tables/t.csv(2), column status: found 'sure'; accepted: published, memory, judgement, derived or engine.")]
+    [InlineData("a,1.5,x,Published\n", "tables/t.csv(2), column status: found 'Published'; accepted: published, memory, judgement, derived or engine.")]
     [InlineData("a,1.5,,memory\n", "tables/t.csv(2), column source: found nothing; accepted: a text.")]
     [InlineData(",1.5,x,memory\n", "tables/t.csv(2), column key: found nothing; accepted: a name for the row.")]
     [InlineData("a,1.5,x,memory\nb, 2,x,memory\n", "tables/t.csv(3), column size_mm: found ' 2'; accepted: a cell without space at its ends.")]
