@@ -8,7 +8,7 @@ internal static class TableColumns
     private static readonly string[] Units =
     [
         "mm", "in", "mm2", "in2", "mpa", "psi", "n", "nm", "kg_per_m", "cm3", "cm4", "p5", "p10", "p50", "p90", "p95",
-        "share", "exponent", "deg", "c", "per_k", "kg", "percent",
+        "share", "exponent", "per_k", "c", "low", "likely", "typical", "high", "factor", "friction", "tpi", "hrc",
     ];
 
     private static readonly Dictionary<string, string[]> Keys = new(StringComparer.Ordinal)
@@ -17,9 +17,14 @@ internal static class TableColumns
         ["loads"] = ["size", "grade", "quantity"],
         ["hexagons"] = ["size", "item"],
         ["tool-torques"] = ["tool", "size_mm"],
+        ["square-dimensions"] = ["drive", "side", "standard"],
+        ["spanner-lengths"] = ["sizes", "form"],
+        ["tubes"] = ["designation", "standard"],
+        ["prevailing"] = ["size", "quantity"],
+        ["large-nuts"] = ["application", "thread", "grade", "lubrication"],
     };
 
-    public static bool HasUnit(string column) => Units.Any(u => column.EndsWith("_" + u, StringComparison.Ordinal));
+    public static bool HasUnit(string column) => Units.Any(u => column == u || column.EndsWith("_" + u, StringComparison.Ordinal));
 
     public static IReadOnlyList<string> KeysOf(Table table) =>
         Keys.TryGetValue(table.Name, out var keys) ? keys : [table.Columns[0]];
