@@ -5,7 +5,8 @@ namespace Leverage.Loosening;
 
 /// <summary>
 /// The torque that breaks a joint loose, as a spread: T = s·G + T_extra. The scale s is scattered by the friction at
-/// assembly and by the preload lost since, held as a weighted list; G is lognormal; T_extra is fixed.
+/// assembly and by the preload lost since, held as a weighted list; G is lognormal; T_extra is fixed: a locknut's or thread locker's grip,
+/// less what heat takes off.
 /// </summary>
 public sealed class BreakLooseTorque
 {
@@ -29,10 +30,10 @@ public sealed class BreakLooseTorque
     }
 
     /// <summary>Smallest log torque at which anything can happen, ln N·mm (six sigmas below the lowest median).</summary>
-    public double LogLow => Math.Log(_extraNmm + Math.Exp(_logMedians.Min() - 6 * _sigma));
+    public double LogLow => Log(Math.Exp(_logMedians.Min() - 6 * _sigma));
 
     /// <summary>Largest log torque that matters, ln N·mm (six sigmas above the highest median).</summary>
-    public double LogHigh => Math.Log(_extraNmm + Math.Exp(_logMedians.Max() + 6 * _sigma));
+    public double LogHigh => Log(Math.Exp(_logMedians.Max() + 6 * _sigma));
 
     /// <summary>Narrowest spread of the log torque, for choosing steps.</summary>
     public double Narrowest
@@ -40,7 +41,7 @@ public sealed class BreakLooseTorque
         get
         {
             double scaled = Math.Exp(_logMedians.Min());
-            return _sigma * scaled / (scaled + _extraNmm);
+            return _sigma * scaled / Math.Max(scaled, scaled + _extraNmm);
         }
     }
 
@@ -59,6 +60,9 @@ public sealed class BreakLooseTorque
         double log = Brent.FindRoot(u => 1 - share - Survival(Math.Exp(u)), LogLow - 1, LogHigh + 1, 1e-12, 200);
         return Math.Exp(log);
     }
+
+    /// <summary>Log of a scaled torque with the fixed part on it; heat can take nearly all, never below a hundredth.</summary>
+    private double Log(double scaledNmm) => Math.Log(Math.Max(0.01 * scaledNmm, scaledNmm + _extraNmm));
 
     /// <summary>Survival, and density over the log torque, in one go.</summary>
     internal (double Survival, double Density) At(double torqueNmm)

@@ -38,7 +38,7 @@ public static class CompetingRisks
         double width = (high - low) / panels;
         Span<double> survivals = stackalloc double[links.Length + 1];
         Span<double> densities = stackalloc double[links.Length + 1];
-        double undone = 0;
+        double undone = 1 - nut.Survival(Math.Exp(low));
         double stuck = 0;
         for (int panel = 0; panel < panels; panel++)
         {

@@ -1,0 +1,30 @@
+namespace Leverage.Levers;
+
+/// <summary>Lengths of a bar with or without a sleeve, once, in millimetres.</summary>
+/// <param name="ReachMm">Nut's axis to middle of the hands.</param>
+/// <param name="HandToTipMm">a, bar's tip to the hands; 0 with no sleeve.</param>
+/// <param name="OverlapMm">c, tip to mouth; 0 with no sleeve.</param>
+public readonly record struct LeverGeometry(double ReachMm, double HandToTipMm, double OverlapMm)
+{
+    /// <summary>Whether a sleeve is on.</summary>
+    public bool HasSleeve => OverlapMm > 0;
+
+    /// <summary>A bar held at its end.</summary>
+    /// <param name="barMm">Square to end, mm.</param>
+    /// <param name="gripOffsetMm">End to middle of the hands, mm.</param>
+    /// <returns>The geometry.</returns>
+    public static LeverGeometry Bare(double barMm, double gripOffsetMm) =>
+        new(Lever.Reach(barMm, 0, 0, gripOffsetMm), 0, 0);
+
+    /// <summary>A bar with a sleeve held at its end.</summary>
+    /// <param name="barMm">Square to end of the bar, mm.</param>
+    /// <param name="sleeveMm">Length of the sleeve, mm.</param>
+    /// <param name="overlapMm">How far it goes on, mm.</param>
+    /// <param name="gripOffsetMm">End to middle of the hands, mm.</param>
+    /// <returns>The geometry; hands that would stand behind the tip count as at the tip.</returns>
+    public static LeverGeometry Sleeved(double barMm, double sleeveMm, double overlapMm, double gripOffsetMm) =>
+        new(
+            Lever.Reach(barMm, sleeveMm, overlapMm, gripOffsetMm),
+            Math.Max(0, sleeveMm - overlapMm - gripOffsetMm),
+            overlapMm);
+}
