@@ -43,12 +43,12 @@ public static class TableReader
         {
             if (table is null)
             {
-                table = Header(file, comments, Cells(row, file, comments.Count + 1));
+                table = Header(file, comments, Cells(row, file, comments.Count + 1, []));
             }
             else
             {
                 var line = comments.Count + row.LineNumberFrom;
-                Check(table, line, Cells(row, file, line));
+                Check(table, line, Cells(row, file, line, table.Rows.Count > 0 ? table.Rows[^1].Cells : []));
             }
         }
 
@@ -70,13 +70,15 @@ public static class TableReader
         return comments;
     }
 
-    private static string[] Cells(SepReader.Row row, string file, int line)
+    // Sources and the like repeat from row to row: the cell above is shared where it says the same.
+    private static string[] Cells(SepReader.Row row, string file, int line, IReadOnlyList<string> above)
     {
         var cells = new string[row.ColCount];
         for (var i = 0; i < cells.Length; i++)
         {
             var cell = row[i].Span;
-            cells[i] = cell.Contains('"') ? Unquoted(cell, file, line) : cell.ToString();
+            cells[i] = cell.Contains('"') ? Unquoted(cell, file, line)
+                : i < above.Count && cell.SequenceEqual(above[i]) ? above[i] : cell.ToString();
         }
 
         return cells;
@@ -130,12 +132,12 @@ public static class TableReader
         }
 
         var row = table.Add(line, cells);
-        foreach (var column in table.Columns)
+        for (var i = 0; i < cells.Length; i++)
         {
-            var cell = cells[table.IndexOf(column)];
-            if (cell.AsSpan().Trim().Length != cell.Length)
+            var cell = cells[i];
+            if (cell.Length > 0 && (char.IsWhiteSpace(cell[0]) || char.IsWhiteSpace(cell[^1])))
             {
-                throw row.Error(column, "a cell without space at its ends");
+                throw row.Error(table.Columns[i], "a cell without space at its ends");
             }
         }
 

@@ -61,6 +61,7 @@ public sealed class TableReaderTests
     [InlineData("a,1.5,x,memory\n\nb,2,x,memory\n", "tables/t.csv(3): found 1 cells; accepted: 4 cells, one for each column.")]
     [InlineData("a,1.5,\"x,memory\nb,2,x,memory\n", "tables/t.csv(2): found a quote that never closes; accepted: \"text\" with inner quotes doubled.")]
     [InlineData("a,1.5,x\"y\"z,memory\n", "tables/t.csv(2): found a quote inside a cell; accepted: \"text\" with inner quotes doubled.")]
+    [InlineData("a,1.5,\"x\"\"y\",memory\nb,1.5,x\"y,memory\n", "tables/t.csv(3): found a quote inside a cell; accepted: \"text\" with inner quotes doubled.")]
     public void A_bad_row_names_file_line_and_column(string rows, string message)
     {
         var text = "key,size_mm,source,status\n" + rows;
