@@ -83,6 +83,15 @@ public sealed class TableCatalogTests
     }
 
     [Fact]
+    public void The_readers_list_in_the_folder_names_every_table_and_its_title()
+    {
+        var listed = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Tables", "README.md"))
+            .Where(line => line.StartsWith("- `", StringComparison.Ordinal));
+        var tables = TableCatalog.Tables.Names.Select(n => $"- `{n}`: {TableCatalog.Tables[n].Title}");
+        Assert.Equal(string.Join('\n', tables), string.Join('\n', listed));
+    }
+
+    [Fact]
     public void A_table_is_read_once() => Assert.Same(TableCatalog.Tables["grades"], TableCatalog.Tables["grades"]);
 
     [Theory]
