@@ -13,7 +13,7 @@ public static class ThreadLocker
     /// <remarks>
     /// Valid for: nut height in proportion to diameter; the scaling is a judgement.
     /// Source: published break torques on 3/8-16 (tables/lockers.csv).
-    /// Checked by: shared/checks/heat.csv.
+    /// Checked by: shared/checks/lockers.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double Torque(double measuredNmm, double diameterMm)

@@ -1,0 +1,108 @@
+using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Sleeves;
+using Leverage.Tables;
+using Leverage.Threads;
+using Leverage.Tightening;
+
+namespace Leverage.Proof;
+
+/// <summary>What a row puts into a formula, by name, in N, mm, MPa, N·mm, rad, kg, K; what it leaves out follows from the rest.</summary>
+public sealed class CheckInputs
+{
+    private readonly List<(string Name, double Value, string Unit)> _given = [];
+
+    private CheckInputs()
+    {
+    }
+
+    /// <summary>The names given, with value in coherent units and the unit as written, in the order of the row.</summary>
+    public IReadOnlyList<(string Name, double Value, string Unit)> Given => _given;
+
+    /// <summary>Thread and bearing face of a joint.</summary>
+    public Joint Joint => new(this["pitchDiameter"], this["lead"], this["halfAngle"], this["bearingDiameter"]);
+
+    /// <summary>Friction of thread and face.</summary>
+    public JointFriction Friction => new(this["threadFriction"], this["faceFriction"]);
+
+    /// <summary>The bolt's section under tension and torsion.</summary>
+    public TensionAndTorsion Section => new(
+        this["stressDiameter"], this["pitchDiameter"], this["leadAngle"], this["frictionAngle"], this["torsionFactor"]);
+
+    /// <summary>A sleeved lever as a beam.</summary>
+    public LeverBeam Beam => new(
+        this["reach"], this["handToTip"], this["overlap"], this["sleeveStiffness"], this["barStiffness"]);
+
+    /// <summary>A sleeve as the slide-off check sees it.</summary>
+    public SleeveHold Hold => new(this["friction"], this["handToTip"], this["overlap"], this["tilt"], this["taper"]);
+
+    /// <summary>A value given, or what follows from the values given.</summary>
+    /// <param name="name">Name of the input: the parameter's without its unit.</param>
+    /// <exception cref="KeyNotFoundException">It is neither given nor does it follow.</exception>
+    public double this[string name] => Find(name) ?? Following(name);
+
+    /// <summary>Reads the cell <c>inputs</c>: <c>name=value[unit]; …</c>.</summary>
+    /// <param name="row">A row of a checks file.</param>
+    /// <returns>The inputs.</returns>
+    /// <exception cref="TableFormatException">The cell cannot be read.</exception>
+    public static CheckInputs Read(TableRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        var inputs = new CheckInputs();
+        foreach (string part in row.Text("inputs").Split(';', StringSplitOptions.TrimEntries))
+        {
+            int sign = part.IndexOf('=', StringComparison.Ordinal);
+            if (sign <= 0 || inputs.Find(part[..sign]) is not null)
+            {
+                throw row.Error("inputs", "name=value[unit]; … with each name once");
+            }
+
+            try
+            {
+                var (value, unit) = NumberText.Split(part[(sign + 1)..]);
+                inputs._given.Add((part[..sign], value * PrintedUnit.Factor(unit), unit));
+            }
+            catch (Exception error) when (error is InputException or ArgumentException)
+            {
+                throw row.Error("inputs", "name=value[unit]; … with known units: " + error.Message);
+            }
+        }
+
+        return inputs;
+    }
+
+    private double? Find(string name)
+    {
+        foreach (var (given, value, _) in _given)
+        {
+            if (given == name)
+            {
+                return value;
+            }
+        }
+
+        return null;
+    }
+
+    private double Following(string name) => name switch
+    {
+        "per" => 1,
+        "threadFriction" or "faceFriction" => this["friction"],
+        "lead" => this["pitch"],
+        "halfAngle" => ThreadFriction.HalfAngle60Rad,
+        "pitchDiameter" => ThreadGeometry.PitchDiameter(this["diameter"], this["pitch"]),
+        "stressDiameter" => ThreadGeometry.StressDiameter(this["diameter"], this["pitch"]),
+        "area" => ThreadGeometry.StressArea(this["diameter"], this["pitch"]),
+        "leadAngle" => ThreadGeometry.LeadAngle(this["pitchDiameter"], this["lead"]),
+        "frictionAngle" => ThreadFriction.Angle(this["threadFriction"], this["halfAngle"]),
+        "bearingDiameter" => BearingFace.MeanDiameter(this["face"], this["hole"]),
+        "preload" when Find("stress") is { } stress => ProofLoad.Force(stress, this["area"]),
+        "preload" => AssemblyPreload.AtYieldShare(this["yieldShare"], this["yield"], Section),
+        "torque" => JointTorque.Tightening(this["preload"], Joint, Friction),
+        "shearAreaPerMm" => ThreadStrip.InternalShearArea(
+            1, this["pitch"], this["externalMajor"], this["internalPitchDiameter"]),
+        "barStiffness" => this["modulus"] * RoundBar.Inertia(this["barDiameter"]),
+        "sleeveStiffness" => this["modulus"] * TubeSection.Inertia(this["outside"], this["wall"]),
+        _ => throw new KeyNotFoundException($"the row gives no {name}, and nothing it follows from"),
+    };
+}

@@ -1,0 +1,50 @@
+using Leverage.Tables;
+
+namespace Leverage.Proof;
+
+/// <summary>One published number, and what to put into which formula to get it.</summary>
+/// <param name="Id">Name of the row, one of its kind over all files.</param>
+/// <param name="Formula">The formula it checks.</param>
+/// <param name="Inputs">What goes in.</param>
+/// <param name="Expected">The number as printed.</param>
+/// <param name="Unit">Its unit as printed; nothing for a bare number.</param>
+/// <param name="Tolerance">How far the result may stand from it, in that unit.</param>
+/// <param name="Source">Where it is printed.</param>
+/// <param name="Status">How far it may be trusted.</param>
+/// <param name="Note">Reason for a wider tolerance, or what the number means; may be empty.</param>
+public sealed record CheckRow(
+    string Id, CheckedFormula Formula, CheckInputs Inputs, string Expected, string Unit, double Tolerance, string Source,
+    ValueStatus Status, string Note)
+{
+    /// <summary>Reads one row.</summary>
+    /// <param name="row">A row of a checks file.</param>
+    /// <returns>The row.</returns>
+    /// <exception cref="TableFormatException">Something in the row cannot be read.</exception>
+    public static CheckRow Read(TableRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        var formula = CheckedFormulas.Find(row.Text("formula")) ?? throw row.Error("formula", "a formula of CheckedFormulas");
+        string unit = row.OptionalText("unit") ?? string.Empty;
+        try
+        {
+            _ = PrintedUnit.Factor(unit);
+        }
+        catch (ArgumentException)
+        {
+            throw row.Error("unit", "a unit the prover knows, or nothing");
+        }
+
+        return new CheckRow(
+            row.Key, formula, CheckInputs.Read(row), row.Text("expected"), unit, CheckTolerance.Of(row), row.Source,
+            row.Status, row.OptionalText("note") ?? string.Empty);
+    }
+
+    /// <summary>Works the formula out and sets the result beside the printed number.</summary>
+    /// <returns>The outcome.</returns>
+    public CheckOutcome WorkOut()
+    {
+        double value = Formula.Evaluate(Inputs) / Inputs["per"];
+        _ = TableRow.TryNumber(Expected, out double printed);
+        return new CheckOutcome(this, value * PrintedUnit.Factor(Formula.Unit) / PrintedUnit.Factor(Unit), printed);
+    }
+}

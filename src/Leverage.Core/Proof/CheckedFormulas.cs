@@ -1,0 +1,18 @@
+namespace Leverage.Proof;
+
+/// <summary>The formulas the checks can call, one line each, by topic; no reflection, so that it works compiled ahead of time.</summary>
+public static partial class CheckedFormulas
+{
+    private static readonly CheckedFormula[] Listed =
+        [.. Threads, .. Tightening, .. Tubes, .. Sleeves, .. Levers, .. LoadPath, .. Holding, .. Spread];
+
+    private static readonly Dictionary<string, CheckedFormula> ByName = Listed.ToDictionary(f => f.Name, StringComparer.Ordinal);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<CheckedFormula> All => Listed;
+
+    /// <summary>The formula of a name.</summary>
+    /// <param name="name">Class and method, such as <c>TubeSection.Area</c>.</param>
+    /// <returns>The formula, or null when there is none.</returns>
+    public static CheckedFormula? Find(string name) => ByName.GetValueOrDefault(name);
+}

@@ -1,0 +1,33 @@
+using Leverage.Tables;
+
+namespace Leverage.Proof;
+
+/// <summary>Works out every published check the program carries.</summary>
+public static class Prover
+{
+    /// <summary>The file of published rows that do not agree; shown, never counted as held.</summary>
+    public const string DisagreementsFile = "disagreements";
+
+    /// <summary>Names of the topics, in alphabetical order; each is a file of <c>shared/checks</c>.</summary>
+    public static IEnumerable<string> Topics => TableCatalog.Checks.Names.Where(n => n != DisagreementsFile);
+
+    /// <summary>All topics worked out.</summary>
+    /// <returns>One result a topic.</returns>
+    /// <exception cref="TableFormatException">A row cannot be read.</exception>
+    public static IReadOnlyList<TopicProof> Run() => [.. Topics.Select(Run)];
+
+    /// <summary>One topic worked out.</summary>
+    /// <param name="topic">Name of the topic, such as <c>threads</c>.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="ArgumentException">There is no such topic.</exception>
+    /// <exception cref="TableFormatException">A row cannot be read.</exception>
+    public static TopicProof Run(string topic)
+    {
+        var table = TableCatalog.Checks[topic];
+        return new TopicProof(table.Name, table.Title, [.. table.Rows.Select(row => CheckRow.Read(row).WorkOut())]);
+    }
+
+    /// <summary>The published rows known not to agree, worked out.</summary>
+    /// <returns>Their outcomes, with the reason in the note.</returns>
+    public static TopicProof Disagreements() => Run(DisagreementsFile);
+}
