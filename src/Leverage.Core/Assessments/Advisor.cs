@@ -1,0 +1,106 @@
+using Leverage.Holding;
+using Leverage.Loosening;
+using Leverage.Reading;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Tries the changes a person can make, judges each, and keeps those that help, best first.</summary>
+internal static class Advisor
+{
+    /// <summary>Most pieces of advice worth reading.</summary>
+    private const int Most = 4;
+
+    /// <summary>Smallest gain in the chance to come undone, less what gives, that is worth a line.</summary>
+    private const double LeastGain = 0.02;
+
+    internal static IReadOnlyList<Advice> For(LooseningAssessment now)
+    {
+        var found = new List<Advice>();
+        foreach (var (kind, value, name, setup) in Changes(now))
+        {
+            if (Judged(setup) is { } after && Helps(now, after))
+            {
+                found.Add(new Advice(kind, value, name, now, after));
+            }
+        }
+
+        found.Sort((a, b) => Compare(b.After, a.After));
+        return found.Count > Most ? found.GetRange(0, Most) : found;
+    }
+
+    private static IEnumerable<(AdviceKind Kind, IQuantity? Value, string? Name, LooseningSetup Setup)> Changes(LooseningAssessment now)
+    {
+        LooseningSetup setup = now.Setup;
+        if (setup.Hold is { OnStands: true } stands)
+        {
+            yield return (AdviceKind.OnTheGround, null, null, setup with { Hold = stands with { OnStands = false } });
+        }
+
+        foreach (var change in LeverChanges.Of(now).Concat(SleeveChanges.Of(now)).Concat(HoldChanges(setup)).Concat(JointChanges(setup)))
+        {
+            yield return change;
+        }
+    }
+
+    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> HoldChanges(LooseningSetup setup)
+    {
+        if (setup.Hold is not { OnStands: false } hold)
+        {
+            yield break;
+        }
+
+        if (!hold.By.Contains(Restraint.Chock))
+        {
+            Length height = hold.TyreRadius / 3;
+            yield return (AdviceKind.Chock, height, null, setup with { Hold = hold with { By = [.. hold.By, Restraint.Chock], ChockHeight = height } });
+        }
+
+        if (!hold.By.Contains(Restraint.Helper))
+        {
+            yield return (AdviceKind.Helper, null, null, setup with { Hold = hold with { By = [.. hold.By, Restraint.Helper] } });
+        }
+    }
+
+    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> JointChanges(LooseningSetup setup)
+    {
+        if (!setup.Fastener.Soaked && setup.Fastener.Condition.LockerNm == 0)
+        {
+            yield return (AdviceKind.Soak, null, null, setup with { Fastener = setup.Fastener with { Soaked = true } });
+        }
+
+        if (setup.Fastener is { Heating: null, Thread: not null, Grade: not null })
+        {
+            var heating = new Heating(HeatedPart.Stud, 100);
+            yield return (AdviceKind.HeatStud, TemperatureDelta.FromKelvins(100), null, setup with { Fastener = setup.Fastener with { Heating = heating } });
+        }
+    }
+
+    private static LooseningAssessment? Judged(LooseningSetup setup)
+    {
+        try
+        {
+            return LooseningAssessor.WithoutAdvice(setup);
+        }
+        catch (InputException)
+        {
+            // The change does not fit this set-up (a tube that no longer goes over the bar): no advice.
+            return null;
+        }
+    }
+
+    private static bool Helps(LooseningAssessment now, LooseningAssessment after) =>
+        after.Verdict < now.Verdict
+            || after.Verdict == now.Verdict
+                && (Score(after) > Score(now) + LeastGain || FewerRules(now, after) && Score(after) > Score(now) - LeastGain);
+
+    private static bool FewerRules(LooseningAssessment now, LooseningAssessment after) =>
+        int.PopCount((int)after.Judgement.Rules) < int.PopCount((int)now.Judgement.Rules);
+
+    private static int Compare(LooseningAssessment a, LooseningAssessment b) =>
+        a.Verdict != b.Verdict ? b.Verdict.CompareTo(a.Verdict) : Score(a).CompareTo(Score(b));
+
+    /// <summary>What a change is worth: the chance to come undone, with what gives counted against it.</summary>
+    private static double Score(LooseningAssessment assessment) =>
+        assessment.Judgement.Undone - assessment.Judgement.Gives;
+}

@@ -1,0 +1,105 @@
+using Leverage.Holding;
+using Leverage.Reading;
+using Leverage.Tables;
+using Leverage.Tightening;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Fills the blanks of what holds the wheel.</summary>
+internal static class HoldDefaults
+{
+    /// <summary>Loaded radius of a usual car tyre, mm (order of magnitude, tables/holding.csv).</summary>
+    private const double TyreRadiusMm = 300;
+
+    internal static Hold? Complete(HoldRequest? request, List<Assumption> assumed)
+    {
+        if (request is null)
+        {
+            assumed.Add(new Assumption("what holds the other end is not judged", null, "give --held-by to judge it"));
+            return null;
+        }
+
+        string ground = request.Ground ?? "dry-concrete";
+        if (request.Ground is null)
+        {
+            assumed.Add(new Assumption("dry concrete under the wheels"));
+        }
+
+        return new Hold
+        {
+            By = request.By,
+            VehicleMass = VehicleMass(request),
+            WheelLoad = WheelLoad(request, assumed),
+            TyreRadius = Radius(request, assumed),
+            ChockHeight = Chock(request),
+            GroundFriction = RowLookup.Named("ground", ground, "a ground").Number("friction"),
+            HalfShafts = Shafts(request, assumed),
+            StudBarDiameter = StudBar(request),
+            Side = request.Side,
+            OnStands = request.OnStands,
+        };
+    }
+
+    private static Mass VehicleMass(HoldRequest request)
+    {
+        bool needed = request.By.Contains(Restraint.Brake) || request.By.Contains(Restraint.OldBrake);
+        return request.VehicleMass ?? (needed
+            ? throw new InputException("held-by", "a parking brake is rated by the vehicle's mass. Give --mass, such as 1250kg.")
+            : Mass.Zero);
+    }
+
+    private static Force WheelLoad(HoldRequest request, List<Assumption> assumed)
+    {
+        if (request.WheelLoad is { } given)
+        {
+            return given;
+        }
+
+        if (request.VehicleMass is not { } mass)
+        {
+            throw new InputException("held-by", "grip needs the load on the wheel. Give --wheel-load, such as 3200N, or --mass.");
+        }
+
+        Force quarter = Force.FromNewtons(mass.Kilograms * HangingWeight.StandardGravity / 4);
+        assumed.Add(new Assumption("wheel load", quarter, "a quarter of the vehicle"));
+        return quarter;
+    }
+
+    private static Length Radius(HoldRequest request, List<Assumption> assumed)
+    {
+        if (request.TyreRadius is { } given)
+        {
+            return given;
+        }
+
+        Length usual = Length.FromMillimeters(TyreRadiusMm);
+        assumed.Add(new Assumption("tyre radius", usual, "usual car tyre"));
+        return usual;
+    }
+
+    private static Length Chock(HoldRequest request) =>
+        !request.By.Contains(Restraint.Chock)
+            ? Length.Zero
+            : request.ChockHeight is not { } height
+                ? throw new InputException("held-by", "a chock holds by its height. Give --chock, such as 100mm.")
+                : request.TyreRadius is { } radius && height > radius
+                    ? throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.")
+                    : height;
+
+    private static HalfShafts Shafts(HoldRequest request, List<Assumption> assumed)
+    {
+        if (request.HalfShafts is null && request.By.Contains(Restraint.Gear))
+        {
+            assumed.Add(new Assumption("both half shafts in, both wheels down"));
+        }
+
+        return request.HalfShafts ?? HalfShafts.Both;
+    }
+
+    private static Length StudBar(HoldRequest request) =>
+        !request.By.Contains(Restraint.Bar)
+            ? Length.Zero
+            : request.StudBarDiameter
+                ?? throw new InputException("held-by", "a bar across the studs holds by its own bending. Give --hold-bar, such as 30mm.");
+}

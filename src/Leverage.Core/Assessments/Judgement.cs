@@ -1,0 +1,92 @@
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Outcomes;
+
+namespace Leverage.Assessments;
+
+/// <summary>A lever judged on a nut, in bare numbers: the one place where demand, outcomes and verdict are worked out.</summary>
+/// <param name="DemandLikelyNmm">Break-loose at P50, no more than the hands' P90 gives, N·mm.</param>
+/// <param name="DemandHighNmm">Break-loose at P90, no more than the hands' P90 gives, N·mm.</param>
+/// <param name="Weakest">Index of the link of least safety; −1 with no link.</param>
+/// <param name="LowestLimitNmm">Limit of that link, N·mm; infinite with none.</param>
+/// <param name="Undone">Chance that it comes undone.</param>
+/// <param name="Stuck">Chance that it stays stuck.</param>
+/// <param name="Rules">Rules of the verdict that fire.</param>
+public readonly record struct Judgement(
+    double DemandLikelyNmm,
+    double DemandHighNmm,
+    int Weakest,
+    double LowestLimitNmm,
+    double Undone,
+    double Stuck,
+    VerdictRules Rules)
+{
+    /// <summary>Chance that something gives first.</summary>
+    public double Gives => Math.Max(0, 1 - Undone - Stuck);
+
+    /// <summary>Safety of the weakest link: its limit over the hard demand; infinite with no link.</summary>
+    public double Safety => LowestLimitNmm / DemandHighNmm;
+
+    /// <summary>The verdict.</summary>
+    public Verdict Verdict => VerdictOf.From(Rules);
+
+    /// <summary>Judges a lever in a person's hands on a nut.</summary>
+    /// <param name="nut">What the nut takes.</param>
+    /// <param name="hand">What the hands give.</param>
+    /// <param name="reachMm">Nut's axis to middle of the hands, mm; null with no bar.</param>
+    /// <param name="links">Links and their limits.</param>
+    /// <param name="around">What is judged besides: hold, slip, stands.</param>
+    /// <param name="gives">Filled with the chance that each link gives first.</param>
+    /// <returns>The judgement; with no bar the chances are all of staying unjudged, 0.</returns>
+    public static Judgement Of(
+        NutFigures nut, HandFigures hand, double? reachMm, ReadOnlySpan<LinkLimit> links, Surroundings around, Span<double> gives)
+    {
+        ArgumentNullException.ThrowIfNull(nut);
+        double most = reachMm is { } reach ? hand.Quantile(0.9) * reach : double.PositiveInfinity;
+        double likely = Math.Min(nut.LikelyNmm, most);
+        double high = Math.Min(nut.HighNmm, most);
+        int weakest = IndexOfWeakest(links);
+        double lowest = weakest < 0 ? double.PositiveInfinity : links[weakest].LimitNmm;
+        var (undone, stuck) = reachMm is { } arm ? Chances(nut, hand.Torque(arm), links, gives) : (0, 0);
+        double giving = reachMm is null ? 0 : Math.Max(0, 1 - undone - stuck);
+        var rules = VerdictOf.Fired(new VerdictFacts(
+            likely, high, lowest, around.HoldNmm, around.HeldRad, around.ReleaseRad, around.BelowLevelRad, stuck, giving, around.OnStands));
+        return new Judgement(likely, high, weakest, lowest, undone, stuck, rules);
+    }
+
+    private static (double Undone, double Stuck) Chances(
+        NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Span<double> gives)
+    {
+        Span<Strength> strengths = stackalloc Strength[links.Length];
+        for (int i = 0; i < links.Length; i++)
+        {
+            strengths[i] = links[i].Strength;
+        }
+
+        return CompetingRisks.Split(nut.Spread, hand, strengths, gives);
+    }
+
+    private static int IndexOfWeakest(ReadOnlySpan<LinkLimit> links)
+    {
+        int weakest = -1;
+        for (int i = 0; i < links.Length; i++)
+        {
+            weakest = weakest < 0 || links[i].LimitNmm < links[weakest].LimitNmm ? i : weakest;
+        }
+
+        return weakest;
+    }
+}
+
+/// <summary>What is judged besides torque; infinite where it is not judged.</summary>
+/// <param name="HoldNmm">What holds the wheel, N·mm.</param>
+/// <param name="HeldRad">Last safe angle of the sleeve while the nut holds, rad.</param>
+/// <param name="ReleaseRad">Last safe angle at break-loose, rad.</param>
+/// <param name="BelowLevelRad">Lowest angle of the swing, rad.</param>
+/// <param name="OnStands">The vehicle is on stands.</param>
+public readonly record struct Surroundings(
+    double HoldNmm, double HeldRad, double ReleaseRad, double BelowLevelRad, bool OnStands)
+{
+    /// <summary>Nothing besides torque is judged.</summary>
+    public static Surroundings None => new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, 0, false);
+}

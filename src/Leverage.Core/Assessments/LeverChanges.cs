@@ -1,0 +1,87 @@
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Tables;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Changes of bar, square and reach worth trying.</summary>
+internal static class LeverChanges
+{
+    /// <summary>Longest reach worth advising, mm: past it nobody can stand at the end.</summary>
+    private const double LongestMm = 2000;
+
+    internal static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Of(LooseningAssessment now)
+    {
+        if (NextSquare(now.Setup) is { } square)
+        {
+            yield return square;
+        }
+
+        foreach (var change in Reaches(now))
+        {
+            yield return change;
+        }
+    }
+
+    private static (AdviceKind, IQuantity?, string?, LooseningSetup)? NextSquare(LooseningSetup setup)
+    {
+        if (setup.Tool.Drive is not { } drive)
+        {
+            return null;
+        }
+
+        var drives = ToolStrength.Drives();
+        int next = drives.ToList().IndexOf(drive) + 1;
+        if (next <= 0 || next >= drives.Count)
+        {
+            return null;
+        }
+
+        LooseningSetup bigger = setup with { Tool = setup.Tool with { Drive = drives[next], Adapters = [] } };
+        return (AdviceKind.NextSquare, null, drives[next], WithUsualBar(bigger, drives[next]));
+    }
+
+    /// <summary>The usual bar of a bigger square, never thinner than the present one, and no sleeve that would not fit it.</summary>
+    private static LooseningSetup WithUsualBar(LooseningSetup setup, string drive)
+    {
+        if (setup.Bar is not { Diameter: { } diameter } bar)
+        {
+            return setup;
+        }
+
+        Length usual = Length.FromMillimeters(RowLookup.Named("handles", drive, "a drive").Number("diameter_mm"));
+        bool fits = setup.Sleeve is null || usual <= setup.Sleeve.Bore;
+        return usual > diameter && fits ? setup with { Bar = bar with { Diameter = usual }, BarAssumed = true } : setup;
+    }
+
+    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Reaches(LooseningAssessment now)
+    {
+        if (now is not { Lever: { } lever, Setup: { Bar: { } bar } setup })
+        {
+            yield break;
+        }
+
+        double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * 1.15);
+        if (wanted > lever.ReachMm + 50)
+        {
+            yield return Reached(setup, bar, wanted - lever.ReachMm, AdviceKind.LongerLever);
+        }
+
+        double strong = 0.95 * now.Judgement.LowestLimitNmm / now.Hand.Quantile(0.9);
+        if (strong < lever.ReachMm - 50 && strong > 150)
+        {
+            yield return Reached(setup, bar, strong - lever.ReachMm, AdviceKind.ShorterReach);
+        }
+    }
+
+    private static (AdviceKind, IQuantity?, string?, LooseningSetup) Reached(
+        LooseningSetup setup, Bar bar, double moreMm, AdviceKind kind)
+    {
+        Length more = Length.FromMillimeters(moreMm);
+        LooseningSetup changed = setup.Sleeve is { } sleeve
+            ? setup with { Sleeve = sleeve with { Length = sleeve.Length + more } }
+            : setup with { Bar = bar with { Length = bar.Length + more } };
+        return (kind, Length.FromMillimeters(Math.Abs(moreMm)), null, changed);
+    }
+}

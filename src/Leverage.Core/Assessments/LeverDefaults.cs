@@ -1,0 +1,153 @@
+using System.Globalization;
+using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Sleeves;
+using Leverage.Tables;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>A lever with its blanks filled.</summary>
+internal sealed record CompletedLever(string? Drive, Bar? Bar, bool BarAssumed, Sleeve? Sleeve, Length Overlap);
+
+/// <summary>Fills the blanks of bar and sleeve, and refuses what does not fit together.</summary>
+internal static class LeverDefaults
+{
+    /// <summary>Yield of a sleeve when none is known, MPa: mild steel (EN 10025 S235).</summary>
+    private const double SleeveYieldMpa = 235;
+
+    /// <summary>Yield and straight share of a bar of no known drive (judgement, as in the table handles).</summary>
+    private const double BarYieldMpa = 900;
+    private const double StraightShare = 0.75;
+
+    internal static CompletedLever Complete(LooseningRequest request, Stance stance, List<Assumption> assumed)
+    {
+        string? drive = Drive(request, assumed);
+        if (request.Bar is not { } length)
+        {
+            return request.Sleeve is null
+                ? new CompletedLever(drive, null, false, null, Length.Zero)
+                : throw new InputException("sleeve", "a sleeve needs a bar to go on. Give --bar, such as 600mm.");
+        }
+
+        Bar bar = BarOf(request, length, drive, assumed);
+        Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
+        Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
+        assumed.Add(new Assumption("the lever's own weight is not counted", null, Weight(stance)));
+        return new CompletedLever(drive, bar, request.BarDiameter is null && bar.Diameter is not null, sleeve, overlap);
+    }
+
+    private static string? Drive(LooseningRequest request, List<Assumption> assumed)
+    {
+        if (request.Tool != ToolKind.Socket)
+        {
+            return null;
+        }
+
+        if (request.Drive is { } drive)
+        {
+            return RowLookup.Named("drive-squares", drive, "a drive square").Key;
+        }
+
+        assumed.Add(new Assumption("drive square not judged", null, "give --drive to judge it"));
+        return null;
+    }
+
+    private static Bar BarOf(LooseningRequest request, Length length, string? drive, List<Assumption> assumed)
+    {
+        TableRow? row = drive is null ? null : RowLookup.Named("handles", drive, "a drive");
+        Length? diameter = request.BarDiameter ?? (row is null ? null : Length.FromMillimeters(row.Number("diameter_mm")));
+        Pressure yield = request.BarYield ?? Pressure.FromMegapascals(row?.Number("yield_mpa") ?? BarYieldMpa);
+        if (request.BarDiameter is null && diameter is { } guess)
+        {
+            assumed.Add(new Assumption("bar", guess, $"usual for a {drive} in drive; measure it"));
+        }
+        else if (diameter is null)
+        {
+            assumed.Add(new Assumption("bar bending not judged", null, "give --bar-diameter to judge it"));
+        }
+
+        if (request.BarYield is null && diameter is not null)
+        {
+            assumed.Add(new Assumption("bar steel yields at", yield));
+        }
+
+        double share = row?.Number("straight_share") ?? StraightShare;
+        return new Bar(length, diameter, yield, request.StraightHandle ?? share * length, request.Taper ?? Angle.Zero, request.Pin);
+    }
+
+    private static Sleeve SleeveOf(LooseningRequest request, SleeveText text, List<Assumption> assumed)
+    {
+        Pressure yield = request.SleeveYield ?? Pressure.FromMegapascals(SleeveYieldMpa);
+        if (text is { Outside: { } outside, Wall: { } wall })
+        {
+            if (request.SleeveYield is null)
+            {
+                assumed.Add(new Assumption("sleeve of mild steel, yields at", yield));
+            }
+
+            return outside > 2 * wall
+                ? new Sleeve(text.Bore ?? outside - 2 * wall, wall, text.Length, yield)
+                : throw new InputException("sleeve", "the wall leaves no bore: outside diameter must be more than twice the wall.");
+        }
+
+        if (text.Bore is not { } bore)
+        {
+            throw new InputException("sleeve", "a jack handle's bore must be measured. Give --bore, such as 30mm.");
+        }
+
+        assumed.Add(new Assumption("jack handle carries at its end", Force.FromNewtons(Sleeve.JackHandleForceN), "AS 2615:2016"));
+        assumed.Add(new Assumption("denting not judged", null, "the wall of a jack handle is not known"));
+        return new Sleeve(bore, null, text.Length, yield);
+    }
+
+    private static Length Overlap(LooseningRequest request, Bar bar, Sleeve sleeve, Stance stance, List<Assumption> assumed)
+    {
+        if (bar.Diameter is not { } diameter)
+        {
+            throw new InputException("sleeve", "the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm.");
+        }
+
+        if (sleeve.Bore < diameter)
+        {
+            throw new InputException("sleeve", string.Create(
+                CultureInfo.InvariantCulture,
+                $"it does not go over the bar: bore {sleeve.Bore.Millimeters:0.##} mm, bar {diameter.Millimeters:0.##} mm. Take a wider tube."));
+        }
+
+        Length room = sleeve.Length - Length.FromMillimeters(stance.GripOffsetMm + 1);
+        Length most = bar.StraightHandle < room ? bar.StraightHandle : room;
+        Length overlap = request.Overlap ?? most;
+        if (request.Overlap is null)
+        {
+            assumed.Add(new Assumption("sleeve pushed on", overlap, "all the bar's straight handle"));
+        }
+
+        Refuse(overlap, bar, sleeve);
+        return overlap;
+    }
+
+    private static void Refuse(Length overlap, Bar bar, Sleeve sleeve)
+    {
+        if (overlap > bar.Length)
+        {
+            throw new InputException("overlap", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{overlap.Millimeters:0.##} mm is longer than the bar, {bar.Length.Millimeters:0.##} mm. It can be no more than the straight handle."));
+        }
+
+        if (overlap > sleeve.Length || overlap <= Length.Zero)
+        {
+            throw new InputException("overlap", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{overlap.Millimeters:0.##} mm does not go with a sleeve of {sleeve.Length.Millimeters:0.##} mm. It must leave room for the hands."));
+        }
+    }
+
+    private static string Weight(Stance stance) => stance.Push switch
+    {
+        Push.Down => "it helps a push down a little",
+        Push.Up => "it hinders a lift a little",
+        _ => "it neither helps nor hinders much",
+    };
+}

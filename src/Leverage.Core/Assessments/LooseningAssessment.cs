@@ -1,0 +1,107 @@
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.LoadPath;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>One link as judged.</summary>
+/// <param name="Limit">The link and its limit.</param>
+/// <param name="Gives">Chance that it gives first.</param>
+public readonly record struct JudgedLink(LinkLimit Limit, double Gives);
+
+/// <summary>What a sleeve does on this bar under this load.</summary>
+/// <param name="Overlap">How far it is on.</param>
+/// <param name="HandToTip">Bar's tip to the hands.</param>
+/// <param name="TipReaction">Force of the bar's tip on it at the likely break-loose.</param>
+/// <param name="MouthReaction">Force at its mouth at the likely break-loose.</param>
+/// <param name="Bending">Its bending moment at the tip at the likely break-loose.</param>
+/// <param name="Tilt">How far it hangs below the bar.</param>
+/// <param name="PlayShare">Play over the bar's diameter.</param>
+/// <param name="Friction">Friction the check uses.</param>
+/// <param name="Checked">Angles at that low friction.</param>
+/// <param name="TypicalFriction">Friction shown as typical.</param>
+/// <param name="Typical">Angles at typical friction.</param>
+/// <param name="BestOverlap">Overlap with the widest safe angle of those the tube stands.</param>
+/// <param name="WillMark">Whether the mouth's lip will be marked.</param>
+public sealed record SleeveAssessment(
+    Length Overlap,
+    Length HandToTip,
+    Force TipReaction,
+    Force MouthReaction,
+    Torque Bending,
+    Angle Tilt,
+    double PlayShare,
+    double Friction,
+    SlipAngles Checked,
+    double TypicalFriction,
+    SlipAngles Typical,
+    Length BestOverlap,
+    bool WillMark);
+
+/// <summary>What holds the wheel against this nut.</summary>
+/// <param name="Capacity">What each restraint and all together hold.</param>
+/// <param name="Safety">All together over the hard demand.</param>
+/// <param name="Roll">Which way it would roll; null where the side is not said.</param>
+public sealed record HoldAssessment(HoldCapacity Capacity, double Safety, Roll? Roll);
+
+/// <summary>What is let loose when it lets go at the likely break-loose.</summary>
+/// <param name="Energy">Elastic energy of bar and sleeve.</param>
+/// <param name="HandSpeed">Speed of the hands a quarter of a second later, if the body pushes on.</param>
+/// <param name="HammerDrop">Height a 1 kg hammer falls for that energy.</param>
+public sealed record ReleaseAssessment(Energy Energy, Speed HandSpeed, Length HammerDrop);
+
+/// <summary>What a set-up means: what it takes, what you have, what gives, and whether to pull.</summary>
+public sealed record LooseningAssessment
+{
+    /// <summary>What was judged.</summary>
+    public required LooseningSetup Setup { get; init; }
+
+    /// <summary>What the nut takes.</summary>
+    public required NutFigures Nut { get; init; }
+
+    /// <summary>What the hands give.</summary>
+    public required HandFigures Hand { get; init; }
+
+    /// <summary>The lever's lengths; null with no bar.</summary>
+    public LeverGeometry? Lever { get; init; }
+
+    /// <summary>Demand, chances and rules.</summary>
+    public required Judgement Judgement { get; init; }
+
+    /// <summary>The links, from the hexagon outwards.</summary>
+    public required IReadOnlyList<JudgedLink> Links { get; init; }
+
+    /// <summary>The sleeve, if one is on.</summary>
+    public SleeveAssessment? Sleeve { get; init; }
+
+    /// <summary>What holds the wheel, if judged.</summary>
+    public HoldAssessment? Hold { get; init; }
+
+    /// <summary>What is let loose; null with no bar.</summary>
+    public ReleaseAssessment? Release { get; init; }
+
+    /// <summary>Torque that tightens the bolt or stud to 90 % of yield; null where thread or grade is not known.</summary>
+    public Torque? StudGuard { get; init; }
+
+    /// <summary>What to change, best first.</summary>
+    public IReadOnlyList<Advice> Advice { get; init; } = [];
+
+    /// <summary>The verdict.</summary>
+    public Verdict Verdict => Judgement.Verdict;
+
+    /// <summary>Reach needed at the likely break-loose with the likely force.</summary>
+    public Length NeededLikely => Needed(Nut.LikelyNmm);
+
+    /// <summary>Reach needed at the hard break-loose with the likely force.</summary>
+    public Length NeededHigh => Needed(Nut.HighNmm);
+
+    /// <summary>Whether a stud may twist off before the nut moves: the hard break-loose passes 90 % of yield.</summary>
+    public bool StudMayTwist => StudGuard is { } guard && Nut.HighNmm > guard.NewtonMillimeters;
+
+    /// <summary>The weakest link; null with none.</summary>
+    public JudgedLink? Weakest => Judgement.Weakest < 0 ? null : Links[Judgement.Weakest];
+
+    private Length Needed(double torqueNmm) =>
+        Length.FromMillimeters(Levers.Lever.NeededReach(torqueNmm, Hand.Quantile(0.5), 0));
+}

@@ -1,0 +1,104 @@
+using System.Runtime.InteropServices;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Loosening;
+using Leverage.Threads;
+using Leverage.Tightening;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Judges a set-up: data goes in at the top and comes out as one assessment.</summary>
+public static class LooseningAssessor
+{
+    /// <summary>Share of yield past which a stud may twist off before its nut moves.</summary>
+    public const double GuardYieldShare = 0.9;
+
+    /// <summary>What a set-up means, with advice.</summary>
+    /// <param name="setup">What you have.</param>
+    /// <returns>The assessment.</returns>
+    /// <exception cref="Reading.InputException">Two things do not fit together.</exception>
+    public static LooseningAssessment Assess(LooseningSetup setup)
+    {
+        LooseningAssessment plain = WithoutAdvice(setup);
+        return plain with { Advice = Advisor.For(plain) };
+    }
+
+    /// <summary>What a set-up means, without looking for anything better.</summary>
+    /// <param name="setup">What you have.</param>
+    /// <returns>The assessment, its advice empty.</returns>
+    /// <exception cref="Reading.InputException">Two things do not fit together.</exception>
+    public static LooseningAssessment WithoutAdvice(LooseningSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        NutFigures nut = NutFigures.Of(setup.Fastener);
+        HandFigures hand = HandFigures.Of(setup.Hands);
+        LeverGeometry? lever = setup.Geometry;
+        List<LinkLimit> links = SetupLinks.Of(setup, lever);
+        HoldCapacity? hold = HoldOf(setup, nut, hand, lever);
+        double[] gives = new double[links.Count];
+        Judgement judgement = Judgement.Of(
+            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Around(setup, nut, lever, hold), gives);
+        return new LooseningAssessment
+        {
+            Setup = setup,
+            Nut = nut,
+            Hand = hand,
+            Lever = lever,
+            Judgement = judgement,
+            Links = [.. links.Select((link, i) => new JudgedLink(link, gives[i]))],
+            Sleeve = SleeveAssessor.Assess(setup, nut, judgement, lever),
+            Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
+            Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
+            StudGuard = Guard(setup.Fastener),
+        };
+    }
+
+    private static HoldCapacity? HoldOf(LooseningSetup setup, NutFigures nut, HandFigures hand, LeverGeometry? lever)
+    {
+        if (setup.Hold is not { } hold)
+        {
+            return null;
+        }
+
+        double force = lever is { } known ? Math.Min(nut.LikelyNmm / known.ReachMm, hand.Quantile(0.9)) : hand.Quantile(0.5);
+        return HoldCapacity.Of(hold, setup.Hands.Stance.Push == Push.Up ? force : 0);
+    }
+
+    private static Surroundings Around(LooseningSetup setup, NutFigures nut, LeverGeometry? lever, HoldCapacity? hold)
+    {
+        Surroundings around = Surroundings.None with
+        {
+            HoldNmm = hold?.TotalNmm ?? double.PositiveInfinity,
+            OnStands = setup.Hold?.OnStands ?? false,
+            BelowLevelRad = setup.BelowLevel.Radians,
+        };
+        if (setup is not { Sleeve: { } sleeve, Bar: { } bar } || lever is not { } geometry)
+        {
+            return around;
+        }
+
+        SlipAngles slip = SlipAngles.Of(bar, sleeve, geometry, setup.GripFriction.Low, nut.RunningShare);
+        return around with { HeldRad = slip.HeldRad, ReleaseRad = slip.ReleaseRad };
+    }
+
+    private static Roll? Roll(LooseningSetup setup) => setup.Hold is { Side: not Side.Unknown } hold
+        ? RollDirection.Undoing(hold.Side, setup.Fastener.LeftHand)
+        : null;
+
+    /// <summary>Torque to 90 % of yield at the likely friction: past it the stud may twist off.</summary>
+    private static Torque? Guard(Fastener fastener)
+    {
+        if (fastener is not { Thread: { } thread, Grade: { YieldMpa: > 0 } grade })
+        {
+            return null;
+        }
+
+        double friction = fastener.Friction.Likely;
+        double preload = AssemblyPreload.AtYieldShare(
+            GuardYieldShare, grade.YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
+        Joint joint = thread.Joint(HexagonCatalog.Bearing(thread).BearingMm);
+        return Torque.FromNewtonMillimeters(JointTorque.Tightening(preload, joint, JointFriction.Same(friction)));
+    }
+}

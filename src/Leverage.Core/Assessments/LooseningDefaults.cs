@@ -1,0 +1,187 @@
+using Leverage.Friction;
+using Leverage.Grades;
+using Leverage.Levers;
+using Leverage.Loosening;
+using Leverage.Reading;
+using Leverage.Threads;
+using Leverage.Tightening;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Fills every blank of a request and tells what it filled it with.</summary>
+public static class LooseningDefaults
+{
+    /// <summary>Share of proof load a fastener is taken to be tightened to when no torque is known (common practice).</summary>
+    public const double ProofShare = 0.75;
+
+    /// <summary>Grade taken for a bolt or stud when none is known.</summary>
+    public const string Grade = "8.8";
+
+    /// <summary>Lowest angle of the swing when none is said, degrees.</summary>
+    public const double BelowLevelDeg = 30;
+
+    /// <summary>The complete set-up of a request.</summary>
+    /// <param name="request">What the person said.</param>
+    /// <returns>The set-up, with everything it took for granted.</returns>
+    /// <exception cref="InputException">Something needed is missing, or two things do not fit.</exception>
+    public static LooseningSetup Complete(LooseningRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var assumed = new List<Assumption>();
+        Fastener fastener = Fasten(request, assumed);
+        Hands hands = Stand(request, assumed);
+        var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
+        return new LooseningSetup
+        {
+            Fastener = fastener,
+            Tool = new ToolHead(request.Tool, lever.Drive, request.Adapters),
+            Hands = hands,
+            Bar = lever.Bar,
+            BarAssumed = lever.BarAssumed,
+            Sleeve = lever.Sleeve,
+            Overlap = lever.Overlap,
+            GripFriction = Grip(request, lever.Sleeve is not null, assumed),
+            GripWords = request.GripFriction is null ? request.Handle ?? "dry" : "friction given",
+            BelowLevel = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg),
+            StandOff = request.StandOff,
+            Hold = HoldDefaults.Complete(request.Hold, assumed),
+            Assumed = assumed,
+        };
+    }
+
+    private static Fastener Fasten(LooseningRequest request, List<Assumption> assumed)
+    {
+        FrictionRange friction = request.Friction ?? FrictionRange.About(FrictionRange.Default);
+        Grade? grade = GradeOf(request, assumed);
+        Torque book = request.BookTorque ?? FromProof(request, grade, friction, assumed);
+        if (!request.LeftHand)
+        {
+            assumed.Add(new Assumption("right-hand thread"));
+        }
+
+        if (request.Friction is null)
+        {
+            assumed.Add(new Assumption("friction 0.14 at assembly, 0.10 to 0.20"));
+        }
+
+        if (request.Condition is null)
+        {
+            assumed.Add(new Assumption("condition used: years in service, dry"));
+        }
+
+        if (request.Thread is null)
+        {
+            assumed.Add(new Assumption("no thread given: the common split, 10 % pitch, 40 % thread, 50 % face"));
+        }
+        else if (!HexagonCatalog.Bearing(request.Thread).FromTables)
+        {
+            assumed.Add(new Assumption("bearing face 1.25 × diameter", null, "not in the tables for this size"));
+        }
+
+        return new Fastener
+        {
+            BookTorque = book,
+            Condition = Condition.Named(request.Condition ?? "used"),
+            Friction = friction,
+            Thread = request.Thread,
+            Grade = grade,
+            AcrossFlats = Hexagon(request, assumed),
+            Prevailing = request.Prevailing ?? Torque.Zero,
+            LeftHand = request.LeftHand,
+            Soaked = request.Soaked,
+            Heating = request.Heating,
+        };
+    }
+
+    private static Grade? GradeOf(LooseningRequest request, List<Assumption> assumed)
+    {
+        if (request.Thread is null)
+        {
+            return request.Grade is null
+                ? null
+                : throw new InputException("grade", "a grade says nothing without a thread. Give --thread too, such as M24x1.5.");
+        }
+
+        string name = request.Grade ?? (request.Thread.Family == ThreadFamily.Unified ? "SAE 5" : Grade);
+        if (request.Grade is null)
+        {
+            assumed.Add(new Assumption($"bolt or stud of grade {name}"));
+        }
+
+        return GradeCatalog.Bolt(name, request.Thread);
+    }
+
+    private static Torque FromProof(
+        LooseningRequest request, Grade? grade, FrictionRange friction, List<Assumption> assumed)
+    {
+        if (request.Thread is not { } thread || grade is null)
+        {
+            throw new InputException(
+                "nothing says how tight it is. Give the torque it was tightened to, such as 460Nm, or --thread and --grade.");
+        }
+
+        double preload = ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
+        double torque = JointTorque.Tightening(
+            preload, thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction.Likely));
+        Torque book = Torque.FromNewtonMillimeters(torque);
+        assumed.Add(new Assumption("tightened to 75 % of proof load", book, "common practice; no torque given"));
+        return book;
+    }
+
+    private static Length? Hexagon(LooseningRequest request, List<Assumption> assumed)
+    {
+        if (request.AcrossFlats is { } given)
+        {
+            return given;
+        }
+
+        if (request.Thread is { } thread && request.Tool != ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
+        {
+            Length width = Length.FromMillimeters(flats);
+            assumed.Add(new Assumption("across flats", width, "standard nut of this thread"));
+            return width;
+        }
+
+        assumed.Add(new Assumption("hexagon not judged", null, "give --hex to judge it"));
+        return null;
+    }
+
+    private static Hands Stand(LooseningRequest request, List<Assumption> assumed)
+    {
+        Stance stance = Stance.Named(request.Stance ?? "stand-push");
+        Person person = request.Person ?? Person.Man;
+        if (request.Stance is null)
+        {
+            assumed.Add(new Assumption("standing over the bar, pushing down"));
+        }
+
+        if (request.Person is null && request.Force is null)
+        {
+            assumed.Add(new Assumption("a man's strength"));
+        }
+
+        Mass body = request.Body ?? Mass.FromKilograms(Stance.ReferenceKg(person));
+        if (request.Body is null)
+        {
+            assumed.Add(new Assumption("body mass", body, "survey median"));
+        }
+
+        return new Hands(stance, person, body, request.Force);
+    }
+
+    private static FrictionRange Grip(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    {
+        if (request.GripFriction is { } given)
+        {
+            return new FrictionRange(given, given, given);
+        }
+
+        if (sleeved && request.Handle is null)
+        {
+            assumed.Add(new Assumption("handle dry, friction 0.20 in the check"));
+        }
+
+        return FrictionRange.OnHandle(request.Handle ?? "dry");
+    }
+}

@@ -1,0 +1,80 @@
+using Leverage.Friction;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.Loosening;
+using Leverage.Outcomes;
+using Leverage.Sleeves;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>What turns the nut, resolved.</summary>
+/// <param name="Kind">Socket, spanner or key.</param>
+/// <param name="Drive">Drive square in inches; null where there is none or it is not known.</param>
+/// <param name="Adapters">Drive squares of adapters in between.</param>
+public sealed record ToolHead(ToolKind Kind, string? Drive, IReadOnlyList<string> Adapters);
+
+/// <summary>The person at the lever, resolved.</summary>
+/// <param name="Stance">How they stand.</param>
+/// <param name="Person">Column of the stance table.</param>
+/// <param name="Body">Body mass.</param>
+/// <param name="Measured">Force they measured, in place of the table's.</param>
+public sealed record Hands(Stance Stance, Person Person, Mass Body, Force? Measured)
+{
+    /// <summary>Spread of the force, N, and the most it can be.</summary>
+    public (Spread Force, double CapN) Force => Measured is { } measured
+        ? (new Spread(measured.Newtons, Levers.Stance.MeasuredSigma), double.PositiveInfinity)
+        : Stance.Force(Person, Body.Kilograms);
+}
+
+/// <summary>What you have: a nut, a lever and what holds the other end, every blank filled and every filling told.</summary>
+public sealed record LooseningSetup
+{
+    /// <summary>The nut or bolt.</summary>
+    public required Fastener Fastener { get; init; }
+
+    /// <summary>What turns it.</summary>
+    public required ToolHead Tool { get; init; }
+
+    /// <summary>The person.</summary>
+    public required Hands Hands { get; init; }
+
+    /// <summary>The bar; null to be told how long one is needed.</summary>
+    public Bar? Bar { get; init; }
+
+    /// <summary>Whether the bar's diameter was taken from the table by drive.</summary>
+    public bool BarAssumed { get; init; }
+
+    /// <summary>The sleeve, if one is on.</summary>
+    public Sleeve? Sleeve { get; init; }
+
+    /// <summary>How far it goes on.</summary>
+    public Length Overlap { get; init; }
+
+    /// <summary>Friction of sleeve on bar.</summary>
+    public required FrictionRange GripFriction { get; init; }
+
+    /// <summary>State of the handle in words.</summary>
+    public required string GripWords { get; init; }
+
+    /// <summary>Lowest angle of the swing, below level.</summary>
+    public required Angle BelowLevel { get; init; }
+
+    /// <summary>Lever's plane to the nut's, if said.</summary>
+    public Length? StandOff { get; init; }
+
+    /// <summary>How the wheel is held, if that is to be judged.</summary>
+    public Hold? Hold { get; init; }
+
+    /// <summary>Everything taken for granted.</summary>
+    public required IReadOnlyList<Assumption> Assumed { get; init; }
+
+    /// <summary>The lever's lengths; null with no bar.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Nothing is left to hold.</exception>
+    public LeverGeometry? Geometry => Bar is not { } bar
+        ? null
+        : Sleeve is { } sleeve
+            ? LeverGeometry.Sleeved(
+                bar.Length.Millimeters, sleeve.Length.Millimeters, Overlap.Millimeters, Hands.Stance.GripOffsetMm)
+            : LeverGeometry.Bare(bar.Length.Millimeters, Hands.Stance.GripOffsetMm);
+}

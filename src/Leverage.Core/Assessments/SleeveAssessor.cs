@@ -1,0 +1,78 @@
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Sleeves;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Works out what a sleeve does on its bar.</summary>
+internal static class SleeveAssessor
+{
+    /// <summary>Step of the search for the best overlap, mm.</summary>
+    private const double StepMm = 5;
+
+    internal static SleeveAssessment? Assess(LooseningSetup setup, NutFigures nut, Judgement judged, LeverGeometry? lever)
+    {
+        if (setup is not { Sleeve: { } sleeve, Bar: { } bar } || lever is not { } geometry)
+        {
+            return null;
+        }
+
+        double force = judged.DemandLikelyNmm / geometry.ReachMm;
+        double mouth = SleeveBearing.MouthReaction(force, geometry.HandToTipMm, geometry.OverlapMm);
+        var (low, typical) = (setup.GripFriction.Low, setup.GripFriction.Likely);
+        return new SleeveAssessment(
+            setup.Overlap,
+            Length.FromMillimeters(geometry.HandToTipMm),
+            Force.FromNewtons(SleeveBearing.TipReaction(force, geometry.HandToTipMm, geometry.OverlapMm)),
+            Force.FromNewtons(mouth),
+            Torque.FromNewtonMillimeters(SleeveBearing.TubeMoment(force, geometry.HandToTipMm)),
+            Angle.FromRadians(SlipAngles.Tilt(bar, sleeve, geometry.OverlapMm)),
+            (sleeve.Bore - bar.Diameter!.Value) / bar.Diameter.Value,
+            low,
+            SlipAngles.Of(bar, sleeve, geometry, low, nut.RunningShare),
+            typical,
+            SlipAngles.Of(bar, sleeve, geometry, typical, nut.RunningShare),
+            BestOverlap(bar, sleeve, setup.Hands.Stance.GripOffsetMm, low, judged.DemandHighNmm),
+            sleeve.Wall is { } wall && mouth > TubeDent.MarkForce(sleeve.Yield.Megapascals, wall.Millimeters));
+    }
+
+    /// <summary>
+    /// The overlap with the widest safe angle of those the tube stands at a torque; where it stands none, the overlap
+    /// at which it stands most.
+    /// </summary>
+    internal static Length BestOverlap(Bar bar, Sleeve sleeve, double gripOffsetMm, double friction, double torqueNmm)
+    {
+        SleeveLimits limits = SleeveLimits.Of(sleeve);
+        double best = 0;
+        var bestScore = (Stands: -1, Value: double.NegativeInfinity);
+        foreach (double overlap in Overlaps(bar, sleeve, gripOffsetMm))
+        {
+            LeverGeometry lever = LeverGeometry.Sleeved(
+                bar.Length.Millimeters, sleeve.Length.Millimeters, overlap, gripOffsetMm);
+            double stands = Math.Min(limits.BendingTorque(lever), Math.Min(limits.TipTorque(lever), limits.MouthTorque(lever)));
+            var score = stands >= torqueNmm
+                ? (1, SlipAngles.Of(bar, sleeve, lever, friction, 1).HeldRad)
+                : (0, stands);
+            if (score.CompareTo(bestScore) > 0)
+            {
+                (best, bestScore) = (overlap, score);
+            }
+        }
+
+        return Length.FromMillimeters(best);
+    }
+
+    /// <summary>Overlaps that leave room for the hands, from one bar diameter to all the straight handle.</summary>
+    internal static IEnumerable<double> Overlaps(Bar bar, Sleeve sleeve, double gripOffsetMm)
+    {
+        double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - gripOffsetMm - 1);
+        double least = Math.Min(most, Math.Ceiling(bar.Diameter!.Value.Millimeters / StepMm) * StepMm);
+        for (double overlap = least; overlap < most; overlap += StepMm)
+        {
+            yield return overlap;
+        }
+
+        yield return most;
+    }
+}
