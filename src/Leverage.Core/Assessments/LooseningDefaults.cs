@@ -42,7 +42,7 @@ public static class LooseningDefaults
             Sleeve = lever.Sleeve,
             Overlap = lever.Overlap,
             GripFriction = Grip(request, lever.Sleeve is not null, assumed),
-            GripWords = request.GripFriction is null ? request.Handle ?? "dry" : "friction given",
+            GripWords = GripWords(request),
             BelowLevel = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg),
             StandOff = request.StandOff,
             Hold = HoldDefaults.Complete(request.Hold, assumed),
@@ -147,7 +147,7 @@ public static class LooseningDefaults
         return null;
     }
 
-    private static Hands Stand(LooseningRequest request, List<Assumption> assumed)
+    internal static Hands Stand(LooseningRequest request, List<Assumption> assumed)
     {
         Stance stance = Stance.Named(request.Stance ?? "stand-push");
         Person person = request.Person ?? Person.Man;
@@ -170,7 +170,10 @@ public static class LooseningDefaults
         return new Hands(stance, person, body, request.Force);
     }
 
-    private static FrictionRange Grip(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    internal static string GripWords(LooseningRequest request) =>
+        request.GripFriction is null ? request.Handle ?? "dry" : "friction given";
+
+    internal static FrictionRange Grip(LooseningRequest request, bool sleeved, List<Assumption> assumed)
     {
         if (request.GripFriction is { } given)
         {

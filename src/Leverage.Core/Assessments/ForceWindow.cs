@@ -1,0 +1,172 @@
+using Leverage.LoadPath;
+
+namespace Leverage.Assessments;
+
+/// <summary>A limit as force of the hands against reach.</summary>
+/// <param name="Name">What gives there.</param>
+/// <param name="Confirmed">False for a recalled, assumed or editable figure.</param>
+/// <param name="ForceN">Force at each reach of the window, N; NaN where the limit does not exist.</param>
+public sealed record LimitCurve(string Name, bool Confirmed, IReadOnlyList<double> ForceN);
+
+/// <summary>
+/// Force against length: at each reach the force must be above what the nut needs and below the lowest of hand and limits.
+/// </summary>
+public sealed record ForceWindow
+{
+    /// <summary>Reaches, nut's axis to middle of the hands, mm, rising.</summary>
+    public required IReadOnlyList<double> ReachMm { get; init; }
+
+    /// <summary>Force needed at P10 of the break-loose torque, N.</summary>
+    public required IReadOnlyList<double> NeedLowN { get; init; }
+
+    /// <summary>Force needed at P50, N.</summary>
+    public required IReadOnlyList<double> NeedLikelyN { get; init; }
+
+    /// <summary>Force needed at P90, N.</summary>
+    public required IReadOnlyList<double> NeedHighN { get; init; }
+
+    /// <summary>Hand force at P10, N.</summary>
+    public required double HandLowN { get; init; }
+
+    /// <summary>Hand force at P50, N.</summary>
+    public required double HandLikelyN { get; init; }
+
+    /// <summary>Hand force at P90, N.</summary>
+    public required double HandHighN { get; init; }
+
+    /// <summary>Every limit as a curve.</summary>
+    public required IReadOnlyList<LimitCurve> Limits { get; init; }
+
+    /// <summary>Lowest of likely hand force and all limits at each reach, N: the roof of the window.</summary>
+    public required IReadOnlyList<double> RoofN { get; init; }
+
+    /// <summary>Reach of this set-up, mm; null with no bar.</summary>
+    public double? YourReachMm { get; init; }
+
+    /// <summary>The link whose torque limit lies below the likely need, so that no length helps; null where one does.</summary>
+    public string? NoLengthHelps { get; init; }
+
+    /// <summary>Reaches at which it works: first and last, mm; null where it works nowhere on the chart.</summary>
+    public (double FromMm, double ToMm)? Works { get; init; }
+}
+
+/// <summary>Draws up the window of an assessment.</summary>
+public static class WindowMaker
+{
+    private const int Points = 181;
+
+    /// <summary>The window of an assessment, from 0.2 to 2 m, or what the case needs.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>The window.</returns>
+    public static ForceWindow Of(LooseningAssessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        double[] reach = Reaches(assessment);
+        List<LimitCurve> limits = Limits(assessment, reach);
+        double[] need = PerReach(assessment.Nut.LikelyNmm, reach);
+        double[] roof = [.. reach.Select((_, i) => Roof(assessment.Hand.Quantile(0.5), limits, i))];
+        return new ForceWindow
+        {
+            ReachMm = reach,
+            NeedLowN = PerReach(assessment.Nut.LowNmm, reach),
+            NeedLikelyN = need,
+            NeedHighN = PerReach(assessment.Nut.HighNmm, reach),
+            HandLowN = assessment.Hand.Quantile(0.1),
+            HandLikelyN = assessment.Hand.Quantile(0.5),
+            HandHighN = assessment.Hand.Quantile(0.9),
+            Limits = limits,
+            RoofN = roof,
+            YourReachMm = assessment.Lever?.ReachMm,
+            NoLengthHelps = Blocker(assessment),
+            Works = Working(reach, need, roof),
+        };
+    }
+
+    /// <summary>A link below the likely need whatever the length: sleeve links are not, for a longer overlap shifts them.</summary>
+    private static string? Blocker(LooseningAssessment assessment)
+    {
+        JudgedLink? blocker = null;
+        foreach (JudgedLink link in assessment.Links)
+        {
+            bool lower = link.Limit.LimitNmm < assessment.Nut.LikelyNmm && !IsSleeve(link.Limit.Kind);
+            blocker = lower && !(blocker?.Limit.LimitNmm <= link.Limit.LimitNmm) ? link : blocker;
+        }
+
+        return blocker?.Limit.Part;
+    }
+
+    private static double[] Reaches(LooseningAssessment assessment)
+    {
+        double needed = assessment.NeededHigh.Millimeters;
+        double yours = assessment.Lever?.ReachMm ?? 0;
+        double to = Math.Clamp(Math.Max(1.1 * needed, 1.15 * yours), 600, 3000);
+        to = needed is > 1200 and < 2000 ? Math.Max(to, 2000) : to;
+        double from = Math.Min(200, yours > 0 ? 0.6 * yours : 200);
+        return [.. Enumerable.Range(0, Points).Select(i => from + (to - from) * i / (Points - 1))];
+    }
+
+    private static double[] PerReach(double torqueNmm, double[] reach) => [.. reach.Select(r => torqueNmm / r)];
+
+    private static List<LimitCurve> Limits(LooseningAssessment assessment, double[] reach)
+    {
+        var curves = new List<LimitCurve>();
+        foreach (JudgedLink link in assessment.Links)
+        {
+            if (!IsSleeve(link.Limit.Kind))
+            {
+                curves.Add(new LimitCurve(link.Limit.Part, link.Limit.Confirmed, PerReach(link.Limit.LimitNmm, reach)));
+            }
+        }
+
+        if (assessment.Setup is { Sleeve: { } sleeve, Bar: { } bar } && assessment.Lever is { } lever)
+        {
+            AddSleeve(SleeveLimits.Of(sleeve), bar.Length.Millimeters, lever.OverlapMm, reach, curves);
+        }
+
+        return curves;
+    }
+
+    /// <summary>The sleeve's limits as the hands move along it: a = reach − bar, the overlap as it is.</summary>
+    private static void AddSleeve(SleeveLimits limits, double barMm, double overlapMm, double[] reach, List<LimitCurve> curves)
+    {
+        curves.Add(Beyond("sleeve bending", reach, barMm, a => limits.MomentNmm / a));
+        if (double.IsFinite(limits.TipN))
+        {
+            curves.Add(Beyond("sleeve dent at bar tip", reach, barMm, a => limits.TipN * overlapMm / (a + overlapMm)));
+            curves.Add(Beyond("sleeve dent at mouth", reach, barMm, a => limits.MouthN * overlapMm / a));
+        }
+    }
+
+    private static LimitCurve Beyond(string name, double[] reach, double barMm, Func<double, double> force) =>
+        new(name, true, [.. reach.Select(r => r - barMm > 1 ? force(r - barMm) : double.NaN)]);
+
+    private static double Roof(double handN, List<LimitCurve> limits, int i)
+    {
+        double roof = handN;
+        foreach (LimitCurve curve in limits)
+        {
+            roof = double.IsNaN(curve.ForceN[i]) ? roof : Math.Min(roof, curve.ForceN[i]);
+        }
+
+        return roof;
+    }
+
+    private static (double, double)? Working(double[] reach, double[] need, double[] roof)
+    {
+        double? from = null;
+        double to = 0;
+        for (int i = 0; i < reach.Length; i++)
+        {
+            if (roof[i] >= need[i])
+            {
+                from ??= reach[i];
+                to = reach[i];
+            }
+        }
+
+        return from is { } first ? (first, to) : null;
+    }
+
+    private static bool IsSleeve(LinkKind kind) =>
+        kind is LinkKind.SleeveBending or LinkKind.SleeveDentTip or LinkKind.SleeveDentMouth;
+}

@@ -1,0 +1,78 @@
+using Leverage.Friction;
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Sleeves;
+
+namespace Leverage.Assessments;
+
+/// <summary>Judges when a slipped-over extension comes off.</summary>
+public static class SlipAssessor
+{
+    private static readonly string[] States = ["dry", "oily", "greasy"];
+
+    /// <summary>What a sleeve on a bar means.</summary>
+    /// <param name="setup">Bar, sleeve, overlap and hands.</param>
+    /// <returns>The assessment.</returns>
+    public static SlipAssessment Assess(SlipSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        SleeveLimits limits = SleeveLimits.Of(setup.Sleeve);
+        double hand = HandFigures.Of(setup.Hands).Quantile(0.5);
+        SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction);
+        double low = setup.GripFriction.Low;
+        double[] overlaps = [.. SleeveAssessor.Overlaps(setup.Bar, setup.Sleeve, setup.Hands.Stance.GripOffsetMm)];
+        SlipRow here = Row(setup.Overlap.Millimeters, low);
+        SlipRow[] rows = [.. overlaps.Select(overlap => Row(overlap, low))];
+        return new SlipAssessment
+        {
+            Setup = setup,
+            Here = here,
+            Typical = Row(here.OverlapMm, setup.GripFriction.Likely).Checked,
+            SnugRad = Math.Atan(SlipLimit.CloseFitTangent(low, here.HandToTipMm, here.OverlapMm)),
+            PlayShare = (setup.Sleeve.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
+            HandN = hand,
+            Rows = rows,
+            Curves = [.. States.Select(state => Curve(state, overlaps, Row))],
+            Best = Best(rows, hand),
+            TippingRatio = setup is { StandOff: { } off, Engagement: { } deep }
+                ? SocketTipping.Ratio(off.Millimeters, deep.Millimeters)
+                : null,
+        };
+    }
+
+    private static SlipCurve Curve(string state, double[] overlaps, Func<double, double, SlipRow> row)
+    {
+        double friction = FrictionRange.OnHandle(state).Low;
+        return new SlipCurve(state, friction, [.. overlaps.Select(overlap => row(overlap, friction).Checked.HeldRad)]);
+    }
+
+    private static SlipRow RowAt(SlipSetup setup, SleeveLimits limits, double overlapMm, double friction)
+    {
+        LeverGeometry lever = LeverGeometry.Sleeved(
+            setup.Bar.Length.Millimeters, setup.Sleeve.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
+        return new SlipRow(
+            overlapMm,
+            lever.HandToTipMm,
+            SlipAngles.Tilt(setup.Bar, setup.Sleeve, overlapMm),
+            SlipAngles.Of(setup.Bar, setup.Sleeve, lever, friction, setup.RunningShare),
+            (2 * lever.HandToTipMm + overlapMm) / overlapMm,
+            limits.BendingTorque(lever) / lever.ReachMm,
+            limits.TipTorque(lever) / lever.ReachMm,
+            limits.MouthTorque(lever) / lever.ReachMm);
+    }
+
+    private static SlipRow Best(SlipRow[] rows, double handN)
+    {
+        SlipRow best = rows[0];
+        foreach (SlipRow row in rows)
+        {
+            var (score, record) = (Score(row, handN), Score(best, handN));
+            best = score.CompareTo(record) > 0 ? row : best;
+        }
+
+        return best;
+    }
+
+    private static (int Stands, double Value) Score(SlipRow row, double handN) =>
+        row.GivesAtN >= handN ? (1, row.Checked.HeldRad) : (0, row.GivesAtN);
+}

@@ -1,0 +1,47 @@
+using Leverage.Loosening;
+using Leverage.Reading;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Fills the blanks of a question about a sleeve.</summary>
+public static class SlipDefaults
+{
+    /// <summary>The complete question.</summary>
+    /// <param name="request">What the person said of bar, sleeve, hands and handle; the nut is not looked at.</param>
+    /// <param name="engagement">How deep the socket sits on the nut, if said.</param>
+    /// <returns>The set-up, with everything it took for granted.</returns>
+    /// <exception cref="InputException">Bar or sleeve is missing, or they do not fit.</exception>
+    public static SlipSetup Complete(LooseningRequest request, Length? engagement)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var assumed = new List<Assumption>();
+        Hands hands = LooseningDefaults.Stand(request, assumed);
+        var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
+        if (lever is not { Bar: { } bar, Sleeve: { } sleeve })
+        {
+            throw new InputException("sleeve", "this question needs a bar and a sleeve. Give --bar 600mm --sleeve 33.7x3.2x1000mm.");
+        }
+
+        Condition condition = Condition.Named(request.Condition ?? "used");
+        if (request.Condition is null)
+        {
+            assumed.Add(new Assumption("at break-loose 0.7 of the torque is left", null, "condition used"));
+        }
+
+        return new SlipSetup
+        {
+            Bar = bar,
+            Sleeve = sleeve,
+            Overlap = lever.Overlap,
+            Hands = hands,
+            GripFriction = LooseningDefaults.Grip(request, true, assumed),
+            GripWords = LooseningDefaults.GripWords(request),
+            RunningShare = condition.RunningShare,
+            BelowLevel = request.BelowLevel ?? Angle.FromDegrees(LooseningDefaults.BelowLevelDeg),
+            StandOff = request.StandOff,
+            Engagement = engagement,
+            Assumed = assumed,
+        };
+    }
+}
