@@ -46,6 +46,9 @@ public sealed class UnitStyle
     /// <summary>A force: "450 N", "101 lbf".</summary>
     public string Force(Force force) => $"{Figures(ForceValue(force))} {ForceUnit}";
 
+    /// <summary>A preload: "70.5 kN", "15800 lbf".</summary>
+    public string Preload(Force force) => _us ? Force(force) : $"{Figures(force.Kilonewtons)} kN";
+
     /// <summary>A long length, such as a lever's: "1.24 m", "48.8 in".</summary>
     public string Reach(Length length) => _us ? $"{Fixed(length.Inches, 1)} in" : $"{Fixed(length.Meters, 2)} m";
 

@@ -1,0 +1,146 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using Leverage.Assessments;
+using Leverage.Cli.Commands;
+using Leverage.Cli.Input;
+using Leverage.Cli.Output;
+using Leverage.Reading;
+
+namespace Leverage.Cli;
+
+/// <summary>From the words of a command line to an answer and an exit code.</summary>
+internal static class CommandLine
+{
+    private static readonly ParserConfiguration Plain = new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
+
+    /// <summary>Answers a command line.</summary>
+    /// <param name="args">Its words.</param>
+    /// <param name="terminal">Where answer and errors go.</param>
+    /// <returns>The exit code; see <see cref="ExitCode"/>.</returns>
+    internal static int Run(string[] args, Terminal terminal)
+    {
+        try
+        {
+            ParseResult result = Root(args, terminal).Parse(args, Plain);
+            if (result.Action is ParseErrorAction)
+            {
+                return Refuse(terminal, ErrorLine.Of(result));
+            }
+
+            return result.Invoke(new InvocationConfiguration
+            {
+                Output = terminal.Answers,
+                Error = terminal.Errors,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
+            });
+        }
+        catch (InputException e)
+        {
+            return Refuse(terminal, e.Line);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            terminal.Errors.Write($"leverage: the program failed ({e.GetType().Name}): {ErrorLine.Single(e.Message)}\n");
+            return ExitCode.Failed;
+        }
+    }
+
+    private static int Refuse(Terminal terminal, string line)
+    {
+        terminal.Errors.Write($"leverage: {ErrorLine.Single(line)}\n");
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>The root with every command's name, but with the options of the asked one only: they cost time to build.</summary>
+    private static RootCommand Root(string[] args, Terminal terminal)
+    {
+        var common = new CommonOptions();
+        var root = new RootCommand("Undo and refit big nuts without breaking anything.");
+        bool all = args.Length > 0 && args[0].StartsWith('[');
+        var help = new HelpPage(terminal);
+        foreach (CommandEntry entry in CommandList.All)
+        {
+            var command = new Command(entry.Name, entry.Purpose);
+            if (all || Array.IndexOf(args, entry.Name) >= 0)
+            {
+                Fill(command, entry.Build(), common, terminal, help);
+            }
+
+            root.Add(command);
+        }
+
+        foreach (Option option in root.Options)
+        {
+            if (option is HelpOption)
+            {
+                option.Action = help;
+            }
+        }
+
+        foreach (Option option in common.All)
+        {
+            root.Add(option);
+        }
+
+        root.SetAction(help.Invoke);
+        return root;
+    }
+
+    private static void Fill(
+        Command command, LeverageCommand built, CommonOptions common, Terminal terminal, HelpPage help)
+    {
+        foreach (Symbol symbol in built.Symbols)
+        {
+            if (symbol is Option option)
+            {
+                command.Add(option);
+            }
+            else
+            {
+                command.Add((Argument)symbol);
+            }
+        }
+
+        help.Knows(command, built);
+        command.SetAction(result => Answer(built, result, common, terminal));
+    }
+
+    private static int Answer(LeverageCommand command, ParseResult result, CommonOptions common, Terminal terminal)
+    {
+        CommandAnswer answer = command.Answer(new Given(result, common));
+        if (result.GetValue(common.Json))
+        {
+            terminal.Answers.Write(answer.Json());
+            terminal.Answers.Write('\n');
+        }
+        else
+        {
+            answer.Words(new Page(terminal.Answers, terminal.Colour));
+        }
+
+        return result.GetValue(common.Strict) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
+    }
+}
+
+/// <summary>How the program ended.</summary>
+internal static class ExitCode
+{
+    /// <summary>Answered, whatever the verdict.</summary>
+    internal const int Answered = 0;
+
+    /// <summary>The program failed.</summary>
+    internal const int Failed = 1;
+
+    /// <summary>What was given cannot be used.</summary>
+    internal const int BadInput = 2;
+
+    /// <summary>With --strict: a stop exits 3, a care 4.</summary>
+    internal static int Strict(Verdict verdict) => verdict switch
+    {
+        Verdict.Stop => 3,
+        Verdict.Care => 4,
+        _ => Answered,
+    };
+}

@@ -1,0 +1,10 @@
+using Leverage.Assessments;
+using Leverage.Cli.Output;
+
+namespace Leverage.Cli.Commands;
+
+/// <summary>What a command answers; only the form that is asked for is made.</summary>
+/// <param name="Verdict">What <c>--strict</c> looks at.</param>
+/// <param name="Json">The answer as JSON, without a line feed at its end.</param>
+/// <param name="Words">The answer in words.</param>
+internal sealed record CommandAnswer(Verdict Verdict, Func<string> Json, Action<Page> Words);

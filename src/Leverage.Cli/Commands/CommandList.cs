@@ -1,0 +1,17 @@
+namespace Leverage.Cli.Commands;
+
+/// <summary>The commands there are, in the order the help lists them.</summary>
+internal static class CommandList
+{
+    /// <summary>All of them; none is built until it is asked for.</summary>
+    internal static IReadOnlyList<CommandEntry> All { get; } =
+    [
+        new("tighten", "what torque for this thread and grade, and what preload it buys", () => new TightenCommand()),
+    ];
+}
+
+/// <summary>A command's name, what it is for, and how to build it.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Purpose">The question it answers, for the help.</param>
+/// <param name="Build">Builds it with its options.</param>
+internal sealed record CommandEntry(string Name, string Purpose, Func<LeverageCommand> Build);

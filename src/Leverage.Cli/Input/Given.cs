@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Leverage.Answers;
+using Leverage.Reading;
+
+namespace Leverage.Cli.Input;
+
+/// <summary>What was given on the command line, already read.</summary>
+internal sealed class Given
+{
+    private readonly ParseResult _result;
+    private readonly CommonOptions _common;
+
+    /// <summary>The values of a parse without errors.</summary>
+    internal Given(ParseResult result, CommonOptions common) => (_result, _common) = (result, common);
+
+    /// <summary>Whether files may be replaced.</summary>
+    internal bool ForceWrite => _result.GetValue(_common.ForceWrite);
+
+    /// <summary>Whether the answer is wanted as JSON.</summary>
+    internal bool Json => _result.GetValue(_common.Json);
+
+    /// <summary>Units of the words.</summary>
+    internal UnitStyle Units => _result.GetValue(_common.Units) ?? UnitStyle.Metric;
+
+    /// <summary>The value of an option, or its type's nothing when it was left out.</summary>
+    internal T? Get<T>(Option<T> option) => _result.GetValue(option);
+
+    /// <summary>The value of an argument, or its type's nothing when it was left out.</summary>
+    internal T? Get<T>(Argument<T> argument) => _result.GetValue(argument);
+
+    /// <summary>The value of an option that this question cannot do without.</summary>
+    /// <param name="option">The option.</param>
+    /// <param name="cure">What to write, such as "write for example --thread M12x1.25."</param>
+    /// <exception cref="InputException">It was left out.</exception>
+    internal T Need<T>(Option<T?> option, string cure)
+        where T : class =>
+        _result.GetValue(option) ?? throw new InputException(option.Name, $"is needed here: {cure}");
+
+    /// <summary>Runs a reader of Core whose refusal is about an option.</summary>
+    internal static T About<T>(Option option, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e)
+        {
+            throw e.About(option.Name);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+using Leverage.Assessments;
+
+namespace Leverage.Cli.Output;
+
+/// <summary>An answer in words as it is laid out on a terminal: 80 columns, the same bytes wherever it goes.</summary>
+internal sealed class Page
+{
+    /// <summary>Columns of the smallest usual terminal.</summary>
+    internal const int Width = 80;
+
+    private const int LabelWidth = 15;
+    private readonly TextWriter _text;
+    private readonly bool _colour;
+
+    /// <summary>A page on a writer.</summary>
+    internal Page(TextWriter text, bool colour) => (_text, _colour) = (text, colour);
+
+    /// <summary>An empty line.</summary>
+    internal void Space() => _text.Write('\n');
+
+    /// <summary>The first line: what was asked.</summary>
+    internal void Title(string words) => _text.Write($"{Strong(words)}\n\n");
+
+    /// <summary>A plain line, indented.</summary>
+    internal void Line(string words) => _text.Write($"  {words}\n");
+
+    /// <summary>A label, a figure and a remark in their three columns.</summary>
+    internal void Figure(string label, string figure, string remark)
+    {
+        string start = $"  {label.PadRight(LabelWidth)} ";
+        string middle = figure.PadRight(figure.Length > LabelWidth ? 0 : LabelWidth);
+        Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + LabelWidth + 2);
+    }
+
+    /// <summary>A label and words that wrap under themselves.</summary>
+    internal void Note(string label, string words)
+    {
+        string start = $"  {label.PadRight(LabelWidth)} ";
+        Wrap(start, start.Length, words, start.Length);
+    }
+
+    /// <summary>The verdict in capitals, then why.</summary>
+    internal void Verdict(Verdict verdict, string why)
+    {
+        string word = verdict.ToString().ToUpperInvariant();
+        string start = $"  {Coloured(word, verdict)}   ";
+        Wrap(start, word.Length + 5, why, word.Length + 5);
+    }
+
+    /// <summary>Every line of a table, indented.</summary>
+    internal void Table(Columns columns)
+    {
+        foreach (string line in columns.Lines())
+        {
+            Line(line);
+        }
+    }
+
+    private void Wrap(string start, int used, string words, int indent)
+    {
+        _text.Write(words.Length == 0 ? start.TrimEnd() : start);
+        int column = used;
+        foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (column > indent && column + 1 + word.Length > Width)
+            {
+                _text.Write($"\n{new string(' ', indent)}");
+                column = indent;
+            }
+            else if (column > used || column > indent && column != used)
+            {
+                _text.Write(' ');
+                column++;
+            }
+
+            _text.Write(word);
+            column += word.Length;
+        }
+
+        _text.Write('\n');
+    }
+
+    private string Strong(string words) => _colour ? $"\e[1m{words}\e[0m" : words;
+
+    private string Coloured(string word, Verdict verdict) => !_colour ? word : verdict switch
+    {
+        Assessments.Verdict.Stop => $"\e[1;31m{word}\e[0m",
+        Assessments.Verdict.Care => $"\e[1;33m{word}\e[0m",
+        _ => $"\e[1;32m{word}\e[0m",
+    };
+}

@@ -1,0 +1,80 @@
+using Leverage.Reading;
+
+namespace Leverage.Cli.Output;
+
+/// <summary>Writes a file whole or not at all, and never over one of the user's unless told to.</summary>
+internal static class WholeFile
+{
+    /// <summary>
+    /// Refuses a path that cannot be written, before any work is done: an existing file without --force-write, a folder
+    /// that is not there.
+    /// </summary>
+    /// <param name="subject">The option that named the file.</param>
+    /// <param name="path">The path given.</param>
+    /// <param name="force">Whether --force-write was given.</param>
+    /// <exception cref="InputException">The file may not or cannot be written.</exception>
+    internal static void Check(string subject, string path, bool force)
+    {
+        if (path.Trim().Length == 0)
+        {
+            throw new InputException(subject, "the name of the file is empty.");
+        }
+
+        if (Directory.Exists(path))
+        {
+            throw new InputException(subject, $"'{path}' is a folder: name a file in it.");
+        }
+
+        if (File.Exists(path) && !force)
+        {
+            throw new InputException(subject, $"'{path}' exists and was kept. Name another file, or add --force-write.");
+        }
+
+        string folder = Folder(path);
+        if (!Directory.Exists(folder))
+        {
+            throw new InputException(subject, $"cannot write '{path}': there is no folder '{folder}'.");
+        }
+    }
+
+    /// <summary>Writes the file in full beside its place, then moves it there.</summary>
+    /// <param name="subject">The option that named the file.</param>
+    /// <param name="path">The path given.</param>
+    /// <param name="force">Whether --force-write was given.</param>
+    /// <param name="write">Writes the content.</param>
+    /// <exception cref="InputException">The file may not or cannot be written.</exception>
+    internal static void Write(string subject, string path, bool force, Action<Stream> write)
+    {
+        Check(subject, path, force);
+        string beside = Path.Combine(Folder(path), $".{Path.GetFileName(path)}.{Path.GetRandomFileName()}");
+        try
+        {
+            using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                write(stream);
+            }
+
+            File.Move(beside, path, force);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new InputException(subject, $"cannot write '{path}': {Reason(e)}.");
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+
+    private static string Folder(string path) =>
+        Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path)) ?? ".";
+
+    // The system's own texts are cut out of the published program, so the cause is worded here.
+    private static string Reason(Exception e) => e switch
+    {
+        UnauthorizedAccessException => "no permission there",
+        PathTooLongException => "the name is too long",
+        DirectoryNotFoundException => "there is no such folder",
+        _ => "the disk or the folder refuses it",
+    };
+}
