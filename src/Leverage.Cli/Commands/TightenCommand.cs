@@ -44,7 +44,7 @@ internal sealed class TightenCommand : LeverageCommand
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
     {
-        TighteningAssessment assessment = TighteningJudge.Assess(Setup(given));
+        TighteningAssessment assessment = TighteningAssessor.Assess(Setup(given));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(TighteningAnswer.Of(assessment), AnswerJson.Shared.TighteningAnswer),

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Leverage.Assessments;
 
 /// <summary>Works out a <see cref="TighteningAssessment"/>.</summary>
-public static class TighteningJudge
+public static class TighteningAssessor
 {
     /// <summary>Assesses a tightening.</summary>
     /// <param name="setup">What is tightened and what is asked.</param>
