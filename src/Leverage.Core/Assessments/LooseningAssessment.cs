@@ -84,6 +84,9 @@ public sealed record LooseningAssessment
     /// <summary>Torque that tightens the bolt or stud to 90 % of yield; null where thread or grade is not known.</summary>
     public Torque? StudGuard { get; init; }
 
+    /// <summary>What the heat does; null where nothing is heated.</summary>
+    public HeatAssessment? Heat { get; init; }
+
     /// <summary>What to change, best first.</summary>
     public IReadOnlyList<Advice> Advice { get; init; } = [];
 

@@ -52,6 +52,7 @@ public static class LooseningAssessor
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
             StudGuard = Guard(setup.Fastener),
+            Heat = HeatAssessment.Of(setup.Fastener),
         };
     }
 

@@ -1,0 +1,103 @@
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Levers;
+using UnitsNet;
+
+namespace Leverage.Answers;
+
+/// <summary>Words of what to change, each with what it gains.</summary>
+public static class AdviceWords
+{
+    /// <summary>The advice of an assessment, best first.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One line each.</returns>
+    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(style);
+        var lines = new List<string>();
+        if (assessment.Lever is null)
+        {
+            lines.Add($"take a bar of at least {style.Reach(assessment.NeededLikely + Grip(assessment))}, "
+                + $"{style.Reach(assessment.NeededHigh + Grip(assessment))} for the hard case");
+        }
+
+        if (assessment.StudMayTwist)
+        {
+            lines.Add($"the stud may twist off before the nut moves: the hard case takes {Nmm(assessment.Nut.HighNmm, style)}, "
+                + $"the thread is at 90 % of yield at {style.Torque(assessment.StudGuard!.Value)}: soak or heat first, and stop if it feels like toffee");
+        }
+
+        lines.AddRange(assessment.Advice.Select(a => $"{What(a, style)}: {Gain(a, style)}"));
+        if (assessment.Hold?.Roll is { } roll)
+        {
+            lines.Add($"undoing it drives the vehicle {(roll == Roll.Forward ? "forward" : "backward")}: "
+                + $"chock the {(roll == Roll.Forward ? "front" : "rear")} of the wheel");
+        }
+
+        lines.AddRange(HeatWords.Of(assessment, style));
+        return lines;
+    }
+
+    private static Length Grip(LooseningAssessment a) => Length.FromMillimeters(a.Setup.Hands.Stance.GripOffsetMm);
+
+    private static string What(Advice advice, UnitStyle style) => advice.Kind switch
+    {
+        AdviceKind.NextSquare => $"{advice.Name} in bar and socket",
+        AdviceKind.LongerLever => $"{style.Any(advice.Value!)} more lever",
+        AdviceKind.ShorterReach => $"hold it {style.Any(advice.Value!)} nearer, so that you cannot overload it",
+        AdviceKind.ThickerSleeve => $"a sleeve of {style.Any(advice.Value!)} wall",
+        AdviceKind.Overlap => $"push the sleeve on {style.Any(advice.Value!)}",
+        AdviceKind.Degrease => "degrease handle and sleeve",
+        AdviceKind.StartAboveLevel => $"start with the bar above level, stop at {style.Any(advice.Value!)} below",
+        AdviceKind.Chock => $"chock the wheel, {style.Any(advice.Value!)} high",
+        AdviceKind.Helper => "a helper on the foot brake",
+        AdviceKind.Soak => "soak it overnight",
+        AdviceKind.HeatStud => $"heat the stud {style.Any(advice.Value!)} above the rest, if nothing near minds",
+        _ => "lower it: wheels on the ground",
+    };
+
+    private static string Gain(Advice advice, UnitStyle style)
+    {
+        var (before, after) = (advice.Before, advice.After);
+        var parts = new List<string>(3);
+        if (after.Verdict != before.Verdict)
+        {
+            parts.Add($"{LooseningAnswers.Word(before.Verdict)} → {LooseningAnswers.Word(after.Verdict)}");
+        }
+
+        parts.Add(Figure(advice, style));
+        return string.Join(", ", parts);
+    }
+
+    private static string Figure(Advice advice, UnitStyle style)
+    {
+        var (before, after) = (advice.Before, advice.After);
+        return advice.Kind switch
+        {
+            AdviceKind.Chock or AdviceKind.Helper or AdviceKind.OnTheGround =>
+                $"holds {Nmm(before.Hold!.Capacity.TotalNmm, style)} → {Nmm(after.Hold!.Capacity.TotalNmm, style)}",
+            AdviceKind.Overlap or AdviceKind.Degrease when Turned(before, after) =>
+                $"slides beyond {Held(before)} → {Held(after)}",
+            AdviceKind.StartAboveLevel => $"the sleeve is safe to {Held(before)} held, "
+                + $"{UnitStyle.Angle(Angle.FromRadians(before.Sleeve!.Checked.ReleaseRad))} at release",
+            AdviceKind.Soak or AdviceKind.HeatStud =>
+                $"likely {style.TorqueNumber(Nm(before.Nut.LikelyNmm))} → {Nmm(after.Nut.LikelyNmm, style)}, {Chance(before, after)}",
+            AdviceKind.LongerLever => Chance(before, after),
+            _ => $"safety {UnitStyle.Fixed(before.Judgement.Safety, 1)} → {UnitStyle.Fixed(after.Judgement.Safety, 1)}, {Chance(before, after)}",
+        };
+    }
+
+    private static bool Turned(LooseningAssessment before, LooseningAssessment after) =>
+        Math.Abs(after.Sleeve!.Checked.HeldRad - before.Sleeve!.Checked.HeldRad) > 0.02;
+
+    private static string Held(LooseningAssessment a) => UnitStyle.Angle(Angle.FromRadians(a.Sleeve!.Checked.HeldRad));
+
+    private static string Chance(LooseningAssessment before, LooseningAssessment after) =>
+        $"comes undone {UnitStyle.Percent(before.Judgement.Undone)} → {UnitStyle.Percent(after.Judgement.Undone)}";
+
+    private static Torque Nm(double torqueNmm) => Torque.FromNewtonMillimeters(torqueNmm);
+
+    private static string Nmm(double torqueNmm, UnitStyle style) => style.Torque(Nm(torqueNmm));
+}

@@ -1,0 +1,54 @@
+namespace Leverage.Answers;
+
+/// <summary>A spread of torque: one in ten below low, half below likely, one in ten above high.</summary>
+public sealed record TorqueSpread(double LowNm, double LikelyNm, double HighNm);
+
+/// <summary>What the hands give.</summary>
+public sealed record HandAnswer(string Stance, double LowN, double LikelyN, double HighN);
+
+/// <summary>The lever: as it is (null with no bar) and as needed.</summary>
+public sealed record LeverAnswer(
+    double? ReachMm, double NeededLikelyMm, double NeededHighMm, double? HandForceLikelyN, double? HandForceHighN);
+
+/// <summary>One link of the load path; safety is limit over the high demand.</summary>
+public sealed record LinkAnswer(
+    string Link, double DemandLikelyNm, double DemandHighNm, double LimitNm, double Safety, string Source);
+
+/// <summary>The sleeve; reactions at the likely break-loose, slip angles of the bar below level for a straight-down push.</summary>
+public sealed record SleeveAnswer(
+    double OverlapMm,
+    double HandToTipMm,
+    double TipReactionN,
+    double MouthReactionN,
+    double BendingNm,
+    double TiltDeg,
+    double Friction,
+    double SlipAngleDeg,
+    double SlipAngleAtReleaseDeg,
+    double BestOverlapMm);
+
+/// <summary>What holds the wheel.</summary>
+public sealed record HoldAnswer(double DemandNm, double CapacityNm, double Safety, IReadOnlyList<string> By);
+
+/// <summary>What is let loose when it lets go.</summary>
+public sealed record ReleaseAnswer(double EnergyJ, double HandSpeedMs);
+
+/// <summary>The three chances; they sum to 1.</summary>
+public sealed record OutcomeAnswer(double Undone, double Stuck, double Gives);
+
+/// <summary>The answer to "what does it take to undo this one", as a script reads it.</summary>
+public sealed record LooseningAnswer(
+    double BookTorqueNm,
+    TorqueSpread Breakaway,
+    HandAnswer Hand,
+    LeverAnswer Lever,
+    IReadOnlyList<LinkAnswer> LoadPath,
+    string? WeakestLink,
+    SleeveAnswer? Sleeve,
+    HoldAnswer? Hold,
+    ReleaseAnswer? Release,
+    OutcomeAnswer? Outcomes,
+    string Verdict,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> Advice,
+    IReadOnlyList<string> Assumed);

@@ -1,0 +1,110 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Leverage.Assessments;
+using Leverage.Holding;
+
+namespace Leverage.Answers;
+
+/// <summary>Turns an assessment into its answer record.</summary>
+public static class LooseningAnswers
+{
+    /// <summary>The answer of an assessment.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units of the sentences; the numbers stay metric.</param>
+    /// <returns>The answer.</returns>
+    public static LooseningAnswer Of(LooseningAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        Judgement judged = assessment.Judgement;
+        return new LooseningAnswer(
+            assessment.Setup.Fastener.BookTorque.NewtonMeters,
+            new TorqueSpread(assessment.Nut.LowNmm / 1000, assessment.Nut.LikelyNmm / 1000, assessment.Nut.HighNmm / 1000),
+            new HandAnswer(
+                assessment.Setup.Hands.Stance.Key,
+                assessment.Hand.Quantile(0.1), assessment.Hand.Quantile(0.5), assessment.Hand.Quantile(0.9)),
+            Lever(assessment),
+            [.. assessment.Links.Select(link => Link(link, judged))],
+            assessment.Weakest?.Limit.Part,
+            assessment.Sleeve is { } sleeve ? Sleeve(sleeve) : null,
+            assessment.Hold is { } hold ? Hold(hold, judged) : null,
+            assessment.Release is { } release
+                ? new ReleaseAnswer(release.Energy.Joules, release.HandSpeed.MetersPerSecond)
+                : null,
+            assessment.Lever is null ? null : new OutcomeAnswer(judged.Undone, judged.Stuck, judged.Gives),
+            Word(assessment.Verdict),
+            Reasons.Of(assessment, style),
+            AdviceWords.Of(assessment, style),
+            AssumedWords.Of(assessment.Setup.Assumed, style));
+    }
+
+    /// <summary>The answer as JSON, fields in camel case.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <returns>Indented JSON.</returns>
+    public static string ToJson(LooseningAnswer answer) =>
+        JsonSerializer.Serialize(answer, LooseningJson.Default.LooseningAnswer);
+
+    /// <summary>A verdict as the answer spells it.</summary>
+    /// <param name="verdict">The verdict.</param>
+    /// <returns>go, care or stop.</returns>
+    public static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Stop => "stop",
+        Verdict.Care => "care",
+        _ => "go",
+    };
+
+    /// <summary>A restraint as the command line spells it.</summary>
+    /// <param name="restraint">The restraint.</param>
+    /// <returns>Its name.</returns>
+    public static string Word(Restraint restraint) => restraint switch
+    {
+        Restraint.OldBrake => "old-brake",
+        Restraint.Gear => "gear",
+        Restraint.Chock => "chock",
+        Restraint.Helper => "helper",
+        Restraint.Bar => "bar",
+        _ => "brake",
+    };
+
+    private static LeverAnswer Lever(LooseningAssessment assessment)
+    {
+        double? reach = assessment.Lever?.ReachMm;
+        return new LeverAnswer(
+            reach,
+            assessment.NeededLikely.Millimeters,
+            assessment.NeededHigh.Millimeters,
+            assessment.Nut.LikelyNmm / reach,
+            assessment.Nut.HighNmm / reach);
+    }
+
+    private static LinkAnswer Link(JudgedLink link, Judgement judged) => new(
+        link.Limit.Part,
+        judged.DemandLikelyNmm / 1000,
+        judged.DemandHighNmm / 1000,
+        link.Limit.LimitNmm / 1000,
+        link.Limit.LimitNmm / judged.DemandHighNmm,
+        link.Limit.Source);
+
+    private static SleeveAnswer Sleeve(SleeveAssessment sleeve) => new(
+        sleeve.Overlap.Millimeters,
+        sleeve.HandToTip.Millimeters,
+        sleeve.TipReaction.Newtons,
+        sleeve.MouthReaction.Newtons,
+        sleeve.Bending.NewtonMeters,
+        sleeve.Tilt.Degrees,
+        sleeve.Friction,
+        double.RadiansToDegrees(sleeve.Checked.HeldRad),
+        double.RadiansToDegrees(sleeve.Checked.ReleaseRad),
+        sleeve.BestOverlap.Millimeters);
+
+    private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(
+        judged.DemandHighNmm / 1000,
+        hold.Capacity.TotalNmm / 1000,
+        hold.Safety,
+        [.. hold.Capacity.Parts.Select(part => Word(part.Restraint))]);
+}
+
+/// <summary>JSON of the loosening answer, written without reflection.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(LooseningAnswer))]
+public sealed partial class LooseningJson : JsonSerializerContext;

@@ -1,0 +1,35 @@
+using Leverage.Loosening;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>What the heat does to this joint.</summary>
+/// <param name="Heating">Which part, by how much.</param>
+/// <param name="PreloadShare">Preload left over preload before.</param>
+/// <param name="ReleaseAt">How much hotter than the rest the stud must be for its preload to be gone.</param>
+/// <param name="FlankOpening">How far the flanks of a hot nut open, in diameter.</param>
+/// <param name="AluminiumClearance">How far the thread opens with a steel bolt in warm aluminium, in diameter.</param>
+public sealed record HeatAssessment(
+    Heating Heating, double PreloadShare, TemperatureDelta ReleaseAt, Length FlankOpening, Length AluminiumClearance)
+{
+    /// <summary>What the heat does to a fastener.</summary>
+    /// <param name="fastener">The fastener; its thread must be known.</param>
+    /// <returns>The assessment, or null where it is not heated or its thread is not known.</returns>
+    public static HeatAssessment? Of(Fastener fastener)
+    {
+        ArgumentNullException.ThrowIfNull(fastener);
+        if (fastener is not { Heating: { } heating, Thread: { } thread })
+        {
+            return null;
+        }
+
+        double stress = BreakLoose.PreloadStress(fastener, thread, fastener.BookTorque.NewtonMillimeters);
+        double pitchDiameter = thread.PitchDiameterMm;
+        return new HeatAssessment(
+            heating,
+            heating.PreloadShare(stress),
+            TemperatureDelta.FromKelvins(HeatedJoint.ReleaseTemperature(stress, Heating.ComplianceRatio)),
+            Length.FromMillimeters(HeatedJoint.DiametralGrowth(pitchDiameter, heating.ByK)),
+            Length.FromMillimeters(HeatedJoint.AluminiumClearance(pitchDiameter, heating.ByK)));
+    }
+}
