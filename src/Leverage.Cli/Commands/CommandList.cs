@@ -6,6 +6,7 @@ internal static class CommandList
     /// <summary>All of them; none is built until it is asked for.</summary>
     internal static IReadOnlyList<CommandEntry> All { get; } =
     [
+        new("loosen", "what it takes to undo this one: torque, lever, what gives first", () => new LoosenCommand()),
         new("tighten", "what torque for this thread and grade, and what preload it buys", () => new TightenCommand()),
     ];
 }

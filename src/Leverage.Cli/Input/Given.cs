@@ -36,6 +36,19 @@ internal sealed class Given
         where T : class =>
         _result.GetValue(option) ?? throw new InputException(option.Name, $"is needed here: {cure}");
 
+    /// <summary>Runs a part of Core whose refusals name a thing by its plain name: here that is the option of that name.</summary>
+    internal static T Options<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e) when (e.Subject is { } subject && !subject.StartsWith('-'))
+        {
+            throw new InputException($"--{subject}", e.Message);
+        }
+    }
+
     /// <summary>Runs a reader of Core whose refusal is about an option.</summary>
     internal static T About<T>(Option option, Func<T> read)
     {

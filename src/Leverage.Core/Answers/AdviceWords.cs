@@ -45,6 +45,7 @@ public static class AdviceWords
     private static string What(Advice advice, UnitStyle style) => advice.Kind switch
     {
         AdviceKind.NextSquare => $"{advice.Name} in bar and socket",
+        AdviceKind.BiggerSet => $"{advice.Name} in bar {style.Any(advice.Value!)} long, and its socket",
         AdviceKind.LongerLever => $"{style.Any(advice.Value!)} more lever",
         AdviceKind.ShorterReach => $"hold it {style.Any(advice.Value!)} nearer, so that you cannot overload it",
         AdviceKind.ThickerSleeve => $"a sleeve of {style.Any(advice.Value!)} wall",

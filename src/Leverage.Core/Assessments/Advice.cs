@@ -8,6 +8,9 @@ public enum AdviceKind
     /// <summary>Next square up.</summary>
     NextSquare,
 
+    /// <summary>Next square up, with a bar long enough for the likely case.</summary>
+    BiggerSet,
+
     /// <summary>A longer lever.</summary>
     LongerLever,
 

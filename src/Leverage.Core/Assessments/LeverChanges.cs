@@ -11,11 +11,18 @@ internal static class LeverChanges
     /// <summary>Longest reach worth advising, mm: past it nobody can stand at the end.</summary>
     private const double LongestMm = 2000;
 
+    /// <summary>Reach advised over reach needed, so that the likely case is not the limit (judgement).</summary>
+    private const double Spare = 1.15;
+
     internal static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Of(LooseningAssessment now)
     {
         if (NextSquare(now.Setup) is { } square)
         {
             yield return square;
+            if (Longer(now, square.Item4) is { } set)
+            {
+                yield return (AdviceKind.BiggerSet, set.Bar!.Length, square.Item3, set);
+            }
         }
 
         foreach (var change in Reaches(now))
@@ -55,6 +62,15 @@ internal static class LeverChanges
         return usual > diameter && fits ? setup with { Bar = bar with { Diameter = usual }, BarAssumed = true } : setup;
     }
 
+    /// <summary>The bigger square on a bare bar that reaches the likely case with some to spare.</summary>
+    private static LooseningSetup? Longer(LooseningAssessment now, LooseningSetup bigger)
+    {
+        double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare) + bigger.Hands.Stance.GripOffsetMm;
+        return bigger.Bar is { } bar && wanted > bar.Length.Millimeters
+            ? bigger with { Bar = bar with { Length = Length.FromMillimeters(wanted) }, Sleeve = null, Overlap = Length.Zero }
+            : null;
+    }
+
     private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Reaches(LooseningAssessment now)
     {
         if (now is not { Lever: { } lever, Setup: { Bar: { } bar } setup })
@@ -62,7 +78,7 @@ internal static class LeverChanges
             yield break;
         }
 
-        double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * 1.15);
+        double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare);
         if (wanted > lever.ReachMm + 50)
         {
             yield return Reached(setup, bar, wanted - lever.ReachMm, AdviceKind.LongerLever);

@@ -1,0 +1,98 @@
+using System.CommandLine;
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Reading;
+using UnitsNet;
+
+namespace Leverage.Cli.Input;
+
+/// <summary>What holds the other end.</summary>
+internal sealed class HoldOptions
+{
+    private readonly Option<IReadOnlyList<Restraint>?> _by = ReadOption.Of<IReadOnlyList<Restraint>?>(
+        "--held-by", "LIST", "brake,old-brake,gear,chock,helper,bar; none", Restraints);
+
+    private readonly Option<Mass?> _mass = QuantityOption.Mass("--mass", "of the vehicle, laden", 60_000);
+    private readonly Option<Force?> _load = QuantityOption.Force("--wheel-load", "on that wheel (a quarter of --mass)");
+    private readonly Option<Length?> _radius = QuantityOption.Length("--tyre-radius", "axle to ground (300mm)");
+    private readonly Option<Length?> _chock = QuantityOption.Length("--chock", "height of the chock");
+    private readonly Option<string?> _ground = NameOption.Row("--ground", "table ground (dry-concrete)", "ground", "a ground");
+    private readonly Option<HalfShafts?> _shafts = NameOption.Choice<HalfShafts?>(
+        "--half-shafts", "still in (both)", ("both", HalfShafts.Both), ("one", HalfShafts.One));
+
+    private readonly Option<Length?> _bar = QuantityOption.Length("--hold-bar", "diameter of a bar across the wheel studs");
+    private readonly Option<Side?> _side = NameOption.Choice<Side?>(
+        "--side", "of the vehicle, from the driver's seat", ("left", Side.Left), ("right", Side.Right));
+
+    private readonly Option<bool> _stands = new("--on-stands")
+    {
+        Description = "the vehicle is on support stands",
+        Arity = ArgumentArity.Zero,
+    };
+
+    /// <summary>The options, in the order the help shows them.</summary>
+    internal IEnumerable<Option> Symbols => [_by, _mass, _load, _radius, _chock, _ground, _shafts, _bar, _side, _stands];
+
+    /// <summary>What was said of it, or null when nothing was.</summary>
+    internal HoldRequest? Read(Given given)
+    {
+        bool stands = given.Get(_stands);
+        if (given.Get(_by) is not { } by)
+        {
+            return stands
+                ? new HoldRequest { OnStands = true, VehicleMass = given.Get(_mass) ?? Mass.FromKilograms(1000) }
+                : Unused(given);
+        }
+
+        return new HoldRequest
+        {
+            By = by,
+            VehicleMass = given.Get(_mass),
+            WheelLoad = given.Get(_load),
+            TyreRadius = given.Get(_radius),
+            ChockHeight = given.Get(_chock),
+            Ground = given.Get(_ground),
+            HalfShafts = given.Get(_shafts),
+            StudBarDiameter = given.Get(_bar),
+            Side = given.Get(_side) ?? Side.Unknown,
+            OnStands = stands,
+        };
+    }
+
+    private HoldRequest? Unused(Given given)
+    {
+        string? stray = given.Get(_mass) is not null ? _mass.Name
+            : given.Get(_load) is not null ? _load.Name
+            : given.Get(_chock) is not null ? _chock.Name
+            : given.Get(_shafts) is not null ? _shafts.Name
+            : null;
+        return stray is null
+            ? null
+            : throw new InputException(stray, "says nothing without --held-by. Write for example --held-by brake,chock.");
+    }
+
+    private static IReadOnlyList<Restraint> Restraints(string text)
+    {
+        if (text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase))
+        {
+            return [];
+        }
+
+        return [.. text.Split(',', StringSplitOptions.TrimEntries).Select(OneOf)];
+    }
+
+    private static Restraint OneOf(string word)
+    {
+        foreach (Restraint restraint in Enum.GetValues<Restraint>())
+        {
+            if (LooseningAnswers.Word(restraint).Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return restraint;
+            }
+        }
+
+        string known = string.Join(", ", Enum.GetValues<Restraint>().Select(LooseningAnswers.Word));
+        throw new InputException($"'{word}' holds nothing known here. Accepted: {known}, or none; several with commas between.");
+    }
+}
