@@ -26,7 +26,12 @@ internal sealed class LoosenWords
         page.Space();
         Verdict(page);
         page.Space();
-        page.Note("Assumed", string.Join("; ", AssumedWords.Of(_a.Setup.Assumed, _units)));
+        if (_a.Links.Any(link => !link.Limit.Confirmed))
+        {
+            page.Note("*", "unconfirmed or assumed figure");
+        }
+
+        page.Note("Assumed", AssumedWords.Brief(_a.Setup.Assumed, _units));
         page.Note("Before you pull", Cautions.Of(_a));
     }
 
@@ -36,7 +41,7 @@ internal sealed class LoosenWords
             "It takes",
             $"{Number(_a.Nut.LowNmm)} · {Number(_a.Nut.LikelyNmm)} · {_units.Torque(Nm(_a.Nut.HighNmm))}",
             "easy · likely · hard");
-        string stance = $"{_a.Setup.Hands.Stance.Words}, {_units.Mass(_a.Setup.Hands.Body)}";
+        string stance = $"{_a.Setup.Hands.Stance.Key}, {_units.Mass(_a.Setup.Hands.Body)}";
         if (_a.Lever is not { } lever)
         {
             page.Figure("You can give", _units.Force(Force.FromNewtons(_a.Hand.Quantile(0.5))), stance);
@@ -62,22 +67,18 @@ internal sealed class LoosenWords
             return;
         }
 
-        var table = new Columns("lrrrrl").Row("what gives", "likely", "hard", "limit", "safety", "");
+        var table = new Columns("lrrrrl").Row("what gives", "likely", "hard", "limit", "safety");
         for (int i = 0; i < _a.Links.Count; i++)
         {
             LinkLimit limit = _a.Links[i].Limit;
             double safety = limit.LimitNmm / _a.Judgement.DemandHighNmm;
             string mark = i == _a.Judgement.Weakest && safety < 1 ? "◀ gives first" : limit.Source;
             table.Row(
-                limit.Part, Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), Number(limit.LimitNmm),
-                UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark} *");
+                limit.Part, Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), _units.LimitNumber(Nm(limit.LimitNmm)),
+                UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark}*");
         }
 
         page.Table(table);
-        if (_a.Links.Any(link => !link.Limit.Confirmed))
-        {
-            page.Line("* unconfirmed or assumed figure");
-        }
     }
 
     private void Around(Page page)
@@ -99,7 +100,7 @@ internal sealed class LoosenWords
         if (_a.Release is { } release)
         {
             page.Figure("When it lets go", $"{UnitStyle.Figures(release.Energy.Joules)} J",
-                $"a 1 kg hammer from {_units.Reach(release.HammerDrop)}; your hands reach {UnitStyle.Fixed(release.HandSpeed.MetersPerSecond, 1)} m/s");
+                $"as a 1 kg hammer falls {_units.Reach(release.HammerDrop)}; hands at {UnitStyle.Fixed(release.HandSpeed.MetersPerSecond, 1)} m/s");
         }
     }
 
@@ -114,23 +115,18 @@ internal sealed class LoosenWords
     private void Verdict(Page page)
     {
         IReadOnlyList<string> reasons = Reasons.Of(_a, _units);
-        page.Verdict(_a.Verdict, reasons.Count > 0 ? reasons[0] : "Nothing known speaks against it.");
-        foreach (string reason in reasons.Skip(1))
-        {
-            page.Note("", reason);
-        }
-
+        page.Verdict(_a.Verdict, reasons.Count > 0 ? string.Join(' ', reasons) : "Nothing known speaks against it.");
         int count = 0;
         foreach (string advice in AdviceWords.Of(_a, _units))
         {
             count++;
-            page.Note($"   {count.ToString(System.Globalization.CultureInfo.InvariantCulture)}.", advice);
+            page.Item(count, advice);
         }
 
         if (_a.Lever is not null)
         {
             var (undone, stuck, gives) = Shares.Percent(_a.Judgement.Undone, _a.Judgement.Stuck, _a.Judgement.Gives);
-            page.Note("Chances", $"comes undone {undone} % · stays stuck {stuck} % · something gives first {gives} %");
+            page.Note("Chances", $"undone {undone} % · stuck {stuck} % · something gives first {gives} %");
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Leverage.Assessments;
 
 namespace Leverage.Cli.Output;
@@ -9,6 +10,10 @@ internal sealed class Page
     internal const int Width = 80;
 
     private const int LabelWidth = 15;
+
+    private static readonly string[] Units =
+        ["%", "N·m", "N", "kN", "mm", "mm²", "m", "m/s", "kg", "J", "K", "MPa", "°C", "°F", "lbf·ft", "lbf", "kip", "in", "in²", "lb", "ksi"];
+
     private readonly TextWriter _text;
     private readonly bool _colour;
 
@@ -29,13 +34,20 @@ internal sealed class Page
     {
         string start = $"  {label.PadRight(LabelWidth)} ";
         string middle = figure.PadRight(figure.Length > LabelWidth ? 0 : LabelWidth);
-        Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + LabelWidth + 2);
+        Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + Math.Max(LabelWidth, middle.Length) + 2);
     }
 
     /// <summary>A label and words that wrap under themselves.</summary>
     internal void Note(string label, string words)
     {
         string start = $"  {label.PadRight(LabelWidth)} ";
+        Wrap(start, start.Length, words, start.Length);
+    }
+
+    /// <summary>A numbered piece of advice under the verdict.</summary>
+    internal void Item(int number, string words)
+    {
+        string start = string.Create(CultureInfo.InvariantCulture, $"{number,8}. ");
         Wrap(start, start.Length, words, start.Length);
     }
 
@@ -60,7 +72,7 @@ internal sealed class Page
     {
         _text.Write(words.Length == 0 ? start.TrimEnd() : start);
         int column = used;
-        foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in Glued(words))
         {
             if (column > indent && column + 1 + word.Length > Width)
             {
@@ -78,6 +90,33 @@ internal sealed class Page
         }
 
         _text.Write('\n');
+    }
+
+    /// <summary>Words, each number together with its unit so that no line ends between them.</summary>
+    private static IEnumerable<string> Glued(string words)
+    {
+        string? held = null;
+        foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string bare = word.TrimEnd('.', ',', ';', ':', ')');
+            if (held is not null && char.IsAsciiDigit(held[^1]) && Array.IndexOf(Units, bare) >= 0)
+            {
+                held += $" {word}";
+                continue;
+            }
+
+            if (held is not null)
+            {
+                yield return held;
+            }
+
+            held = word;
+        }
+
+        if (held is not null)
+        {
+            yield return held;
+        }
     }
 
     private string Strong(string words) => _colour ? $"\e[1m{words}\e[0m" : words;

@@ -25,8 +25,8 @@ public static class AdviceWords
 
         if (assessment.StudMayTwist)
         {
-            lines.Add($"the stud may twist off before the nut moves: the hard case takes {Nmm(assessment.Nut.HighNmm, style)}, "
-                + $"the thread is at 90 % of yield at {style.Torque(assessment.StudGuard!.Value)}: soak or heat first, and stop if it feels like toffee");
+            lines.Add($"the stud may twist off first: hard case {Nmm(assessment.Nut.HighNmm, style)}, its 90 % of yield "
+                + $"{style.Torque(assessment.StudGuard!.Value)}; soak it, and stop if it feels soft");
         }
 
         lines.AddRange(assessment.Advice.Select(a => $"{What(a, style)}: {Gain(a, style)}"));
@@ -47,7 +47,7 @@ public static class AdviceWords
         AdviceKind.NextSquare => $"{advice.Name} in bar and socket",
         AdviceKind.BiggerSet => $"{advice.Name} in bar {style.Any(advice.Value!)} long, and its socket",
         AdviceKind.LongerLever => $"{style.Any(advice.Value!)} more lever",
-        AdviceKind.ShorterReach => $"hold it {style.Any(advice.Value!)} nearer, so that you cannot overload it",
+        AdviceKind.ShorterReach => $"hold it {style.Any(advice.Value!)} nearer: you cannot overload it there",
         AdviceKind.ThickerSleeve => $"a sleeve of {style.Any(advice.Value!)} wall",
         AdviceKind.Overlap => $"push the sleeve on {style.Any(advice.Value!)}",
         AdviceKind.Degrease => "degrease handle and sleeve",
@@ -55,7 +55,7 @@ public static class AdviceWords
         AdviceKind.Chock => $"chock the wheel, {style.Any(advice.Value!)} high",
         AdviceKind.Helper => "a helper on the foot brake",
         AdviceKind.Soak => "soak it overnight",
-        AdviceKind.HeatStud => $"heat the stud {style.Any(advice.Value!)} above the rest, if nothing near minds",
+        AdviceKind.HeatStud => $"heat the stud by {style.Any(advice.Value!)}, if nothing near minds",
         _ => "lower it: wheels on the ground",
     };
 
@@ -96,7 +96,7 @@ public static class AdviceWords
     private static string Held(LooseningAssessment a) => UnitStyle.Angle(Angle.FromRadians(a.Sleeve!.Checked.HeldRad));
 
     private static string Chance(LooseningAssessment before, LooseningAssessment after) =>
-        $"comes undone {UnitStyle.Percent(before.Judgement.Undone)} → {UnitStyle.Percent(after.Judgement.Undone)}";
+        $"undone {UnitStyle.Percent(before.Judgement.Undone)} → {UnitStyle.Percent(after.Judgement.Undone)}";
 
     private static Torque Nm(double torqueNmm) => Torque.FromNewtonMillimeters(torqueNmm);
 

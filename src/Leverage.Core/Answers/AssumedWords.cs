@@ -16,6 +16,17 @@ public static class AssumedWords
         return [.. assumed.Select(a => Phrase(a, style))];
     }
 
+    /// <summary>The same in short, without the why, for a terminal.</summary>
+    /// <param name="assumed">The assumptions.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One line.</returns>
+    public static string Brief(IReadOnlyList<Assumption> assumed, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assumed);
+        ArgumentNullException.ThrowIfNull(style);
+        return string.Join("; ", assumed.Select(a => Phrase(a with { Why = null }, style)));
+    }
+
     private static string Phrase(Assumption assumption, UnitStyle style)
     {
         string value = assumption.Value is { } quantity ? $" {style.Any(quantity)}" : "";

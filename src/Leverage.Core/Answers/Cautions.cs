@@ -12,17 +12,17 @@ public static class Cautions
     public static string Of(LooseningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
-        var parts = new List<string> { "glasses on", "on its wheels and chocked, never under it on a jack" };
+        var parts = new List<string> { "glasses on", "on its wheels, chocked, never under it on a jack" };
         parts.Add(assessment.Setup.Hands.Stance.Push == Push.Down
-            ? "one foot back so that you do not fall with the bar"
+            ? "one foot back, face out of the arc"
             : "brace a foot, open palm, face out of the arc");
         if (assessment.Sleeve is not null)
         {
-            parts.Add("no bouncing: it walks the sleeve off");
+            parts.Add("no bouncing");
         }
 
-        parts.Add("pull, don't push, where you can");
-        parts.Add("the maker's manual and local rules come first");
+        parts.Add("pull rather than push");
+        parts.Add("the maker's manual and local rules first");
         return string.Join("; ", parts) + ".";
     }
 }

@@ -29,9 +29,9 @@ public static class Reasons
     private static string Sentence(VerdictRules rule, LooseningAssessment a, UnitStyle style) => rule switch
     {
         VerdictRules.LinkBelowLikely => $"The {Weakest(a)} gives before the nut turns: it stands "
-            + $"{Nmm(a.Judgement.LowestLimitNmm, style)}, and {Nmm(a.Judgement.DemandLikelyNmm, style)} is likely to be asked of it.",
-        VerdictRules.LinkBelowHigh => $"In the hard case the {Weakest(a)} is asked for "
-            + $"{Nmm(a.Judgement.DemandHighNmm, style)} and stands {Nmm(a.Judgement.LowestLimitNmm, style)}.",
+            + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandLikelyNmm, style)} likely.",
+        VerdictRules.LinkBelowHigh => $"In the hard case the {Weakest(a)} gives: it stands "
+            + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandHighNmm, style)}.",
         VerdictRules.HoldBelowLikely => Held(a, a.Judgement.DemandLikelyNmm, "the wheel turns before the nut does", style),
         VerdictRules.HoldBelowHigh => Held(a, a.Judgement.DemandHighNmm, "in the hard case the wheel turns first", style),
         VerdictRules.SlidesWhileHeld => Slides(a),
@@ -39,9 +39,9 @@ public static class Reasons
             + $"{Below(a.Sleeve!.Checked.ReleaseRad)}; the swing goes to {UnitStyle.Angle(a.Setup.BelowLevel)}.",
         VerdictRules.OnStands => "The vehicle is on stands: one strong pull can tip it. Do it with the wheels on the ground.",
         VerdictRules.MayGive => $"Something gives first in {UnitStyle.Percent(a.Judgement.Gives)} of cases, "
-            + $"most often the {MostGiving(a)}.",
-        _ => $"It stays stuck in {UnitStyle.Percent(a.Judgement.Stuck)} of cases: you reach "
-            + $"{Nmm(a.Hand.Quantile(0.5) * (a.Lever?.ReachMm ?? 0), style)}, it likely takes {Nmm(a.Nut.LikelyNmm, style)}.",
+            + $"mostly the {MostGiving(a)}.",
+        _ => $"It stays stuck in {UnitStyle.Percent(a.Judgement.Stuck)} of cases: you likely reach "
+            + $"{Nmm(a.Hand.Quantile(0.5) * (a.Lever?.ReachMm ?? 0), style)}.",
     };
 
     private static string Held(LooseningAssessment a, double demandNmm, string so, UnitStyle style) =>

@@ -43,6 +43,9 @@ public sealed class UnitStyle
     /// <summary>A torque's number without its unit, to three figures.</summary>
     public string TorqueNumber(Torque torque) => Figures(TorqueValue(torque));
 
+    /// <summary>A torque limit's number without its unit, every digit of a whole number shown: a standard's figure stays itself.</summary>
+    public string LimitNumber(Torque torque) => TorqueValue(torque) is var value && value >= 100 ? Trim(value, 0) : Figures(value);
+
     /// <summary>A force: "450 N", "101 lbf".</summary>
     public string Force(Force force) => $"{Figures(ForceValue(force))} {ForceUnit}";
 
@@ -100,7 +103,7 @@ public sealed class UnitStyle
 
         int decimals = Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 6);
         double scale = Math.Pow(10, Math.Max(0, (int)Math.Floor(Math.Log10(Math.Abs(value))) - 2));
-        return Trim(Math.Round(value / scale) * scale is var whole && decimals == 0 ? whole : value, decimals);
+        return Trim(Math.Round(value / scale, MidpointRounding.AwayFromZero) * scale is var whole && decimals == 0 ? whole : value, decimals);
     }
 
     /// <summary>A number with a fixed count of decimals.</summary>

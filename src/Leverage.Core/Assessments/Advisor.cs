@@ -9,7 +9,7 @@ namespace Leverage.Assessments;
 internal static class Advisor
 {
     /// <summary>Most pieces of advice worth reading.</summary>
-    private const int Most = 4;
+    private const int Most = 3;
 
     /// <summary>Smallest gain in the chance to come undone, less what gives, that is worth a line.</summary>
     private const double LeastGain = 0.02;

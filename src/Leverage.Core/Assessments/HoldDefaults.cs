@@ -16,14 +16,14 @@ internal static class HoldDefaults
     {
         if (request is null)
         {
-            assumed.Add(new Assumption("what holds the other end is not judged", null, "give --held-by to judge it"));
+            assumed.Add(new Assumption("hold not judged", null, "give --held-by to judge it"));
             return null;
         }
 
         string ground = request.Ground ?? "dry-concrete";
         if (request.Ground is null)
         {
-            assumed.Add(new Assumption("dry concrete under the wheels"));
+            assumed.Add(new Assumption("dry concrete"));
         }
 
         return new Hold

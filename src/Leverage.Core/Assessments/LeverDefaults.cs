@@ -22,7 +22,7 @@ internal static class LeverDefaults
 
     internal static CompletedLever Complete(LooseningRequest request, Stance stance, List<Assumption> assumed)
     {
-        string? drive = Drive(request, assumed);
+        string? drive = Drive(request);
         if (request.Bar is not { } length)
         {
             return request.Sleeve is null
@@ -33,25 +33,13 @@ internal static class LeverDefaults
         Bar bar = BarOf(request, length, drive, assumed);
         Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
         Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
-        assumed.Add(new Assumption("the lever's own weight is not counted", null, Weight(stance)));
+        assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
         return new CompletedLever(drive, bar, request.BarDiameter is null && bar.Diameter is not null, sleeve, overlap);
     }
 
-    private static string? Drive(LooseningRequest request, List<Assumption> assumed)
-    {
-        if (request.Tool != ToolKind.Socket)
-        {
-            return null;
-        }
-
-        if (request.Drive is { } drive)
-        {
-            return RowLookup.Named("drive-squares", drive, "a drive square").Key;
-        }
-
-        assumed.Add(new Assumption("drive square not judged", null, "give --drive to judge it"));
-        return null;
-    }
+    private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket, Drive: { } drive }
+        ? RowLookup.Named("drive-squares", drive, "a drive square").Key
+        : null;
 
     private static Bar BarOf(LooseningRequest request, Length length, string? drive, List<Assumption> assumed)
     {
@@ -69,7 +57,7 @@ internal static class LeverDefaults
 
         if (request.BarYield is null && diameter is not null)
         {
-            assumed.Add(new Assumption("bar steel yields at", yield));
+            assumed.Add(new Assumption("bar yield", yield));
         }
 
         double share = row?.Number("straight_share") ?? StraightShare;
@@ -83,7 +71,7 @@ internal static class LeverDefaults
         {
             if (request.SleeveYield is null)
             {
-                assumed.Add(new Assumption("sleeve of mild steel, yields at", yield));
+                assumed.Add(new Assumption("sleeve yield", yield));
             }
 
             return outside > 2 * wall

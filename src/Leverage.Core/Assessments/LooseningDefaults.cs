@@ -31,6 +31,11 @@ public static class LooseningDefaults
         var assumed = new List<Assumption>();
         Fastener fastener = Fasten(request, assumed);
         Hands hands = Stand(request, assumed);
+        if (request is { Tool: ToolKind.Socket, Drive: null })
+        {
+            assumed.Add(new Assumption("drive square not judged", null, "give --drive to judge it"));
+        }
+
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
         return new LooseningSetup
         {
@@ -62,17 +67,17 @@ public static class LooseningDefaults
 
         if (request.Friction is null)
         {
-            assumed.Add(new Assumption("friction 0.14 at assembly, 0.10 to 0.20"));
+            assumed.Add(new Assumption("friction 0.14 at assembly", null, "0.10 to 0.20"));
         }
 
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption("condition used: years in service, dry"));
+            assumed.Add(new Assumption("condition used", null, "years in service, dry"));
         }
 
         if (request.Thread is null)
         {
-            assumed.Add(new Assumption("no thread given: the common split, 10 % pitch, 40 % thread, 50 % face"));
+            assumed.Add(new Assumption("the common torque split", null, "no thread given: 10 % pitch, 40 % thread, 50 % face"));
         }
         else if (!HexagonCatalog.Bearing(request.Thread).FromTables)
         {
@@ -106,7 +111,7 @@ public static class LooseningDefaults
         string name = request.Grade ?? (request.Thread.Family == ThreadFamily.Unified ? "SAE 5" : Grade);
         if (request.Grade is null)
         {
-            assumed.Add(new Assumption($"bolt or stud of grade {name}"));
+            assumed.Add(new Assumption($"grade {name}"));
         }
 
         return GradeCatalog.Bolt(name, request.Thread);
@@ -153,12 +158,12 @@ public static class LooseningDefaults
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
-            assumed.Add(new Assumption("standing over the bar, pushing down"));
+            assumed.Add(new Assumption("stance stand-push"));
         }
 
         if (request.Person is null && request.Force is null)
         {
-            assumed.Add(new Assumption("a man's strength"));
+            assumed.Add(new Assumption("a man"));
         }
 
         Mass body = request.Body ?? Mass.FromKilograms(Stance.ReferenceKg(person));
@@ -182,7 +187,7 @@ public static class LooseningDefaults
 
         if (sleeved && request.Handle is null)
         {
-            assumed.Add(new Assumption("handle dry, friction 0.20 in the check"));
+            assumed.Add(new Assumption("handle dry", null, "friction 0.20 in the check"));
         }
 
         return FrictionRange.OnHandle(request.Handle ?? "dry");

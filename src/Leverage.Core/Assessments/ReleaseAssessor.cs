@@ -23,7 +23,8 @@ internal static class ReleaseAssessor
             return null;
         }
 
-        double force = judged.DemandLikelyNmm / geometry.ReachMm;
+        // Nothing stores more than what gives first lets it: past the weakest limit it bends, it does not spring back.
+        double force = Math.Min(judged.DemandLikelyNmm, judged.LowestLimitNmm) / geometry.ReachMm;
         double bend = LeverDeflection.AtHand(force, Beam(bar, setup.Sleeve, geometry));
         double energy = Release.Energy(force, bend);
         double speed = Release.HandSpeed(force, nut.RunningShare, setup.Hands.Body.Kilograms);

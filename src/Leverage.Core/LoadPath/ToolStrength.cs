@@ -56,7 +56,9 @@ public static class ToolStrength
     public static ToolLimit Square(string drive)
     {
         TableRow row = RowLookup.Named("drive-squares", drive, "a drive square");
-        return new ToolLimit(row.Number("default_nm"), "plastic torsion or recalled test torque, unconfirmed", false);
+        bool recalled = row.OptionalText("memory_columns")?.Contains("default_nm", StringComparison.Ordinal) ?? false;
+        return new ToolLimit(
+            row.Number("default_nm"), recalled ? "recalled test torque, unconfirmed" : "plastic at 39 HRC, unconfirmed", false);
     }
 
     /// <summary>The drive squares of the table, smallest first.</summary>

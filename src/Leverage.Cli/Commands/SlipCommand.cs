@@ -1,0 +1,46 @@
+using System.CommandLine;
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Cli.Input;
+using Leverage.Cli.Output;
+using UnitsNet;
+
+namespace Leverage.Cli.Commands;
+
+/// <summary><c>leverage slip</c>: when a slipped-over extension comes off, and why.</summary>
+internal sealed class SlipCommand : LeverageCommand
+{
+    private readonly LeverOptions _lever = new();
+    private readonly Option<string?> _drive = NameOption.Row("--drive", "square, for the usual bar of it", "drive-squares", "a drive square");
+    private readonly Option<string?> _condition = NameOption.Row(
+        "--condition", "state of the joint: torque left at break-loose (used)", "conditions", "a condition");
+
+    private readonly Option<Length?> _standOff = QuantityOption.Length("--stand-off", "lever's plane to the nut's: socket depth, extension", true);
+    private readonly Option<Length?> _engagement = QuantityOption.Length("--engagement", "how deep the socket sits on the nut");
+    private readonly Option<string?> _chart = ReadOption.Of<string?>("--chart", "FILE", "safe angle against overlap, .png or .svg", text => text);
+    private readonly Option<string?> _sketch = ReadOption.Of<string?>("--sketch", "FILE", "side view to scale, .svg or .png", text => text);
+
+    /// <inheritdoc/>
+    internal override string Example => "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm";
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Symbol> Symbols => [.. _lever.Symbols, _drive, _condition, _standOff, _engagement, _chart, _sketch];
+
+    /// <inheritdoc/>
+    internal override CommandAnswer Answer(Given given)
+    {
+        LooseningRequest request = _lever.Into(
+            new LooseningRequest { Drive = given.Get(_drive), Condition = given.Get(_condition), StandOff = given.Get(_standOff) },
+            given);
+        SlipAssessment assessment = Given.Options(
+            () => SlipAssessor.Assess(SlipDefaults.Complete(request, given.Get(_engagement))));
+        return new CommandAnswer(
+            Verdict(assessment),
+            () => SlipAnswer.Of(assessment, given.Units).ToJson(),
+            page => new SlipPage(assessment, given.Units).Write(page));
+    }
+
+    private static Verdict Verdict(SlipAssessment assessment) =>
+        assessment.SlidesWhileHeld ? Assessments.Verdict.Stop
+            : assessment.SlidesAtRelease ? Assessments.Verdict.Care : Assessments.Verdict.Go;
+}

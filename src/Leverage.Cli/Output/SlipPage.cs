@@ -1,0 +1,80 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using UnitsNet;
+
+namespace Leverage.Cli.Output;
+
+/// <summary>The answer of <c>leverage slip</c> in words.</summary>
+internal sealed class SlipPage
+{
+    /// <summary>Overlaps shown of the table; all of them are in the JSON.</summary>
+    private const int RowsShown = 7;
+
+    private readonly SlipAssessment _a;
+    private readonly UnitStyle _units;
+
+    /// <summary>A page for an assessment.</summary>
+    internal SlipPage(SlipAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
+
+    /// <summary>Lays the answer out.</summary>
+    internal void Write(Page page)
+    {
+        page.Title($"A sleeve of {_units.Length(_a.Setup.Sleeve.Bore)} bore, {_units.Length(_a.Setup.Overlap)} on a "
+            + $"{_units.Length(_a.Setup.Bar.Diameter!.Value)} bar, handle {_a.Setup.GripWords}");
+        foreach (var (state, angle, what) in SlipWords.States(_a))
+        {
+            page.Figure(state, angle, what);
+        }
+
+        page.Line($"(friction {UnitStyle.Trim(_a.Setup.GripFriction.Low, 2)} in the check; typical "
+            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {SlipWords.Safe(_a.Typical.HeldRad)})");
+        page.Space();
+        page.Verdict(
+            _a.SlidesWhileHeld ? Verdict.Stop : _a.SlidesAtRelease ? Verdict.Care : Verdict.Go,
+            SlipWords.Verdict(_a));
+        page.Space();
+        Listed(page, "Makes it worse", SlipWords.Worse(_a, _units));
+        Listed(page, "Helps", SlipWords.Helps(_a, _units));
+        page.Space();
+        Table(page);
+        page.Space();
+        page.Note("Assumed", AssumedWords.Brief(_a.Setup.Assumed, _units));
+        page.Note("Before you pull", "one foot back, open palm, face out of the arc, nobody in line with the sleeve; the maker's manual first.");
+    }
+
+    private static void Listed(Page page, string label, IReadOnlyList<string> lines)
+    {
+        foreach (string line in lines)
+        {
+            page.Note(label, line);
+            label = "";
+        }
+    }
+
+    private void Table(Page page)
+    {
+        var table = new Columns("rrrrr").Row("overlap", "tilt", "jam", "safe to", "tube gives at");
+        foreach (SlipRow row in Shown())
+        {
+            string mark = row.OverlapMm == _a.Best.OverlapMm ? " best" : "";
+            table.Row(
+                _units.Length(Length.FromMillimeters(row.OverlapMm)),
+                $"{UnitStyle.Fixed(double.RadiansToDegrees(row.TiltRad), 1)}°",
+                $"{UnitStyle.Fixed(row.JamRatio, 1)}×",
+                $"{UnitStyle.Fixed(double.RadiansToDegrees(row.Checked.HeldRad), 0)}°{mark}",
+                _units.Force(Force.FromNewtons(row.GivesAtN)));
+        }
+
+        page.Table(table);
+    }
+
+    private IEnumerable<SlipRow> Shown()
+    {
+        int step = Math.Max(1, (_a.Rows.Count - 1) / (RowsShown - 1));
+        return _a.Rows
+            .Where((row, i) => i % step == 0 || i == _a.Rows.Count - 1)
+            .Append(_a.Best).Append(_a.Here)
+            .DistinctBy(row => row.OverlapMm)
+            .OrderBy(row => row.OverlapMm);
+    }
+}
