@@ -1,7 +1,5 @@
 using Leverage.Levers;
-using Leverage.Reading;
 using Leverage.Sleeves;
-using Leverage.Tables;
 using Leverage.Threads;
 using Leverage.Tightening;
 
@@ -10,11 +8,9 @@ namespace Leverage.Proof;
 /// <summary>What a row puts into a formula, by name, in N, mm, MPa, N·mm, rad, kg, K; what it leaves out follows from the rest.</summary>
 public sealed class CheckInputs
 {
-    private readonly List<(string Name, double Value, string Unit)> _given = [];
+    private readonly (string Name, double Value, string Unit)[] _given;
 
-    private CheckInputs()
-    {
-    }
+    internal CheckInputs((string Name, double Value, string Unit)[] given) => _given = given;
 
     /// <summary>The names given, with value in coherent units and the unit as written, in the order of the row.</summary>
     public IReadOnlyList<(string Name, double Value, string Unit)> Given => _given;
@@ -41,36 +37,6 @@ public sealed class CheckInputs
     /// <exception cref="KeyNotFoundException">It is neither given nor does it follow.</exception>
     public double this[string name] => Find(name) ?? Following(name);
 
-    /// <summary>Reads the cell <c>inputs</c>: <c>name=value[unit]; …</c>.</summary>
-    /// <param name="row">A row of a checks file.</param>
-    /// <returns>The inputs.</returns>
-    /// <exception cref="TableFormatException">The cell cannot be read.</exception>
-    public static CheckInputs Read(TableRow row)
-    {
-        ArgumentNullException.ThrowIfNull(row);
-        var inputs = new CheckInputs();
-        foreach (string part in row.Text("inputs").Split(';', StringSplitOptions.TrimEntries))
-        {
-            int sign = part.IndexOf('=', StringComparison.Ordinal);
-            if (sign <= 0 || inputs.Find(part[..sign]) is not null)
-            {
-                throw row.Error("inputs", "name=value[unit]; … with each name once");
-            }
-
-            try
-            {
-                var (value, unit) = NumberText.Split(part[(sign + 1)..]);
-                inputs._given.Add((part[..sign], value * PrintedUnit.Factor(unit), unit));
-            }
-            catch (Exception error) when (error is InputException or ArgumentException)
-            {
-                throw row.Error("inputs", "name=value[unit]; … with known units: " + error.Message);
-            }
-        }
-
-        return inputs;
-    }
-
     private double? Find(string name)
     {
         foreach (var (given, value, _) in _given)
@@ -90,6 +56,7 @@ public sealed class CheckInputs
         "threadFriction" or "faceFriction" => this["friction"],
         "lead" => this["pitch"],
         "halfAngle" => ThreadFriction.HalfAngle60Rad,
+        "torsionFactor" => TensionAndTorsion.Plastic,
         "pitchDiameter" => ThreadGeometry.PitchDiameter(this["diameter"], this["pitch"]),
         "stressDiameter" => ThreadGeometry.StressDiameter(this["diameter"], this["pitch"]),
         "area" => ThreadGeometry.StressArea(this["diameter"], this["pitch"]),

@@ -16,29 +16,6 @@ public sealed record CheckRow(
     string Id, CheckedFormula Formula, CheckInputs Inputs, string Expected, string Unit, double Tolerance, string Source,
     ValueStatus Status, string Note)
 {
-    /// <summary>Reads one row.</summary>
-    /// <param name="row">A row of a checks file.</param>
-    /// <returns>The row.</returns>
-    /// <exception cref="TableFormatException">Something in the row cannot be read.</exception>
-    public static CheckRow Read(TableRow row)
-    {
-        ArgumentNullException.ThrowIfNull(row);
-        var formula = CheckedFormulas.Find(row.Text("formula")) ?? throw row.Error("formula", "a formula of CheckedFormulas");
-        string unit = row.OptionalText("unit") ?? string.Empty;
-        try
-        {
-            _ = PrintedUnit.Factor(unit);
-        }
-        catch (ArgumentException)
-        {
-            throw row.Error("unit", "a unit the prover knows, or nothing");
-        }
-
-        return new CheckRow(
-            row.Key, formula, CheckInputs.Read(row), row.Text("expected"), unit, CheckTolerance.Of(row), row.Source,
-            row.Status, row.OptionalText("note") ?? string.Empty);
-    }
-
     /// <summary>Works the formula out and sets the result beside the printed number.</summary>
     /// <returns>The outcome.</returns>
     public CheckOutcome WorkOut()

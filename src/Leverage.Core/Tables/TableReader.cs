@@ -15,21 +15,21 @@ public static class TableReader
     /// <param name="text">The text of the file.</param>
     /// <returns>The table.</returns>
     /// <exception cref="TableFormatException">Something in the text is not as a table must be.</exception>
-    public static Table Read(string file, TextReader text)
+    public static Table Read(string file, string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        return Read(file, text.ReadToEnd());
+        using var reader = new StringReader(text);
+        return Read(file, reader);
     }
 
-    /// <summary>Reads a whole table.</summary>
+    /// <summary>Reads a whole table, piece by piece: the text is never held as a whole.</summary>
     /// <param name="file">The file as errors shall name it, such as <c>tables/friction.csv</c>.</param>
     /// <param name="text">The text of the file.</param>
     /// <returns>The table.</returns>
     /// <exception cref="TableFormatException">Something in the text is not as a table must be.</exception>
-    public static Table Read(string file, string text)
+    public static Table Read(string file, TextReader text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var comments = TakeComments(text, out var start);
+        var comments = TakeComments(text);
         var table = default(Table);
         using var reader = Sep.New(',')
             .Reader(o => o with
@@ -38,7 +38,7 @@ public static class TableReader
                 DisableColCountCheck = true,
                 CultureInfo = CultureInfo.InvariantCulture,
             })
-            .FromText(text[start..]);
+            .From(text);
         foreach (var row in reader)
         {
             if (table is null)
@@ -55,16 +55,17 @@ public static class TableReader
         return table ?? throw new TableFormatException(file, comments.Count + 1, null, "no column names", "a line of column names");
     }
 
-    private static List<string> TakeComments(string text, out int start)
+    private static List<string> TakeComments(TextReader text)
     {
         var comments = new List<string>();
-        start = text.StartsWith('\uFEFF') ? 1 : 0;
-        while (start < text.Length && text[start] == '#')
+        if (text.Peek() == '\uFEFF')
         {
-            var end = text.IndexOf('\n', start);
-            end = end < 0 ? text.Length : end;
-            comments.Add(text[(start + 1)..end].Trim());
-            start = Math.Min(end + 1, text.Length);
+            _ = text.Read();
+        }
+
+        while (text.Peek() == '#')
+        {
+            comments.Add(text.ReadLine()![1..].Trim());
         }
 
         return comments;

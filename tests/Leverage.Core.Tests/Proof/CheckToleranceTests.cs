@@ -57,7 +57,7 @@ public sealed class CheckToleranceTests
     public void A_row_that_cannot_be_worked_out_is_refused_by_column(string column, string cells)
     {
         var row = TableReader.Read("checks/t.csv", Header + $"a,{cells},a book,published,\n").Rows[0];
-        var error = Assert.Throws<TableFormatException>(() => CheckRow.Read(row));
+        var error = Assert.Throws<TableFormatException>(() => new CheckReader().Read(row));
         Assert.StartsWith($"checks/t.csv(2), column {column}", error.Message, StringComparison.Ordinal);
     }
 
