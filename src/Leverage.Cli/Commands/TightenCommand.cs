@@ -32,6 +32,10 @@ internal sealed class TightenCommand : LeverageCommand
     private readonly Option<Length?> _wrench = QuantityOption.Length("--wrench", "wrench square to middle of its grip");
     private readonly Option<Angle?> _angle = QuantityOption.Angle("--angle", "adapter against the wrench (0deg)", 180);
 
+    private readonly Option<Length?> _engagement = QuantityOption.Length("--engagement", "thread engaged in a tapped hole: will it strip?");
+    private readonly Option<string?> _tapped = NameOption.Row(
+        "--tapped", "what it is tapped into: table tapped-materials", "tapped-materials", "a tapped material");
+
     /// <inheritdoc/>
     internal override string Example => "tighten --thread M12x1.25 --grade 10.9 --friction 0.12";
 
@@ -39,6 +43,7 @@ internal sealed class TightenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         _thread, _grade, .. _joint.Symbols, _yieldShare, _torsion, _torque, _byWeight, _adapter, _wrench, _angle,
+        _engagement, _tapped,
     ];
 
     /// <inheritdoc/>
@@ -66,6 +71,7 @@ internal sealed class TightenCommand : LeverageCommand
             Torque = given.Get(_torque),
             HungMass = given.Get(_byWeight),
             Adapter = Adapter(given),
+            Tapped = Tapped(given),
         };
     }
 
@@ -86,4 +92,13 @@ internal sealed class TightenCommand : LeverageCommand
             ? new AdapterFitting(adapter, wrench, angle)
             : throw new InputException(_adapter.Name, "folded back it reaches past the hand: no lever is left.");
     }
+
+    private TappedHole? Tapped(Given given) => (given.Get(_engagement), given.Get(_tapped)) switch
+    {
+        (null, null) => null,
+        ({ } engagement, { } material) => new TappedHole(engagement, TappedMaterial.Named(material)),
+        (null, _) => throw new InputException(_engagement.Name, "is needed with --tapped: thread engaged, such as 18mm."),
+        _ => throw new InputException(_tapped.Name, "is needed with --engagement, such as cast-aluminium. "
+            + "All of them: leverage table tapped-materials."),
+    };
 }

@@ -10,6 +10,7 @@ internal sealed class Page
     internal const int Width = 80;
 
     private const int LabelWidth = 15;
+    private const int NumberWidth = 6;
 
     private static readonly string[] Units =
         ["%", "N·m", "N", "kN", "mm", "mm²", "m", "m/s", "kg", "J", "K", "MPa", "°C", "°F", "lbf·ft", "lbf", "kip", "in", "in²", "lb", "ksi"];
@@ -29,9 +30,10 @@ internal sealed class Page
     /// <summary>A plain line, indented.</summary>
     internal void Line(string words) => _text.Write($"  {words}\n");
 
-    /// <summary>A label, a figure and a remark in their three columns.</summary>
+    /// <summary>A label, a figure and a remark in their three columns; numbers end below each other.</summary>
     internal void Figure(string label, string figure, string remark)
     {
+        figure = Aligned(figure);
         string start = $"  {label.PadRight(LabelWidth)} ";
         string middle = figure.PadRight(figure.Length > LabelWidth ? 0 : LabelWidth);
         Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + Math.Max(LabelWidth, middle.Length) + 2);
@@ -66,6 +68,16 @@ internal sealed class Page
         {
             Line(line);
         }
+    }
+
+    /// <summary>A number and its unit, the number moved right; anything else as it is.</summary>
+    private static string Aligned(string figure)
+    {
+        string[] parts = figure.Split(' ');
+        bool plain = parts.Length == 1 || parts.Length == 2 && Array.IndexOf(Units, parts[1]) >= 0;
+        return plain && figure.Length > 0 && char.IsAsciiDigit(figure[0])
+            ? parts[0].PadLeft(NumberWidth) + figure[parts[0].Length..]
+            : figure;
     }
 
     private void Wrap(string start, int used, string words, int indent)

@@ -16,24 +16,29 @@ internal sealed class TightenWords
 
     private string LikelyFriction => UnitStyle.Trim(_a.Friction.Likely, 3);
 
-    private string Range => $"{UnitStyle.Trim(_a.Friction.Low, 3)} to {UnitStyle.Trim(_a.Friction.High, 3)}";
+    private string Range => JointWords.Range(_a.Friction);
 
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title($"Tighten {_a.Setup.Thread.Printed}, {_a.Grade.Name}, to {UnitStyle.Percent(_a.Setup.YieldShare)} "
+        page.Title($"Tighten {_a.Setup.Thread.Printed}, grade {_a.Grade.Name}, to {UnitStyle.Percent(_a.Setup.YieldShare)} "
             + $"of yield at friction {LikelyFriction}");
         page.Figure("Torque", _units.Torque(_a.Torque), $"{_units.TorqueNumber(_a.TorqueLow)} to "
             + $"{_units.Torque(_a.TorqueHigh)} buys the same preload at friction {Range}");
         page.Figure("Preload", _units.Preload(_a.Preload), "");
         page.Figure("To undo", _units.Torque(_a.Loosening), "same preload and friction; rust comes on top");
+        page.Figure("Nut factor", UnitStyle.Fixed(_a.NutFactor, 3), $"stress area {UnitStyle.Figures(_a.StressArea.SquareMillimeters)} mm², "
+            + $"pitch diameter {UnitStyle.Fixed(_a.PitchDiameter.Millimeters, 3)} mm");
         page.Space();
         Split(page);
         page.Space();
         Asked(page);
-        page.Figure("Nut factor", UnitStyle.Fixed(_a.NutFactor, 3), $"stress area {UnitStyle.Figures(_a.StressArea.SquareMillimeters)} mm², "
-            + $"pitch diameter {UnitStyle.Fixed(_a.PitchDiameter.Millimeters, 3)} mm");
-        page.Note("Mind", Slippery());
+        Verdict(page);
+        if (_a.Inverse is null)
+        {
+            page.Note("Mind", Slippery());
+        }
+
         page.Note("Assumed", Assumed());
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named, new bolts "
             + "where the maker wants them.");
@@ -41,18 +46,16 @@ internal sealed class TightenWords
 
     private void Split(Page page)
     {
-        var split = new Columns("lrr").Row("where it goes", _units.TorqueUnit, "share");
-        foreach (var (words, part) in ((string, Torque)[])
-            [
-                ("stretches the bolt", _a.Split.Pitch),
-                ("thread friction", _a.Split.Thread),
-                ("face friction", _a.Split.Face),
-            ])
-        {
-            split.Row(words, _units.TorqueNumber(part), UnitStyle.Percent(part / _a.Torque));
-        }
-
+        double total = _units.TorqueValue(_a.Torque);
+        int decimals = total >= 100 ? 0 : total >= 10 ? 1 : 2;
+        var split = new Columns("lrr").Row("where the torque goes", _units.TorqueUnit, "share");
+        Part("stretches the bolt", _a.Split.Pitch);
+        Part("friction in the thread", _a.Split.Thread);
+        Part("friction under the head or nut", _a.Split.Face);
         page.Table(split);
+
+        void Part(string words, Torque part) => split.Row(
+            words, UnitStyle.Fixed(_units.TorqueValue(part), decimals), UnitStyle.Percent(part / _a.Torque));
     }
 
     private void Asked(Page page)
@@ -62,17 +65,12 @@ internal sealed class TightenWords
             page.Figure(_units.Torque(inverse.Torque), _units.Preload(inverse.PreloadLikely),
                 $"{UnitStyle.Percent(inverse.YieldShare.Likely)} of yield; {UnitStyle.Percent(inverse.YieldShare.Low)} to "
                 + $"{UnitStyle.Percent(inverse.YieldShare.High)} over friction {Range}");
-            if (_a.Verdict != Verdict.Go)
-            {
-                page.Verdict(_a.Verdict, _a.Verdict == Verdict.Stop
-                    ? "This torque yields the bolt at the likely friction."
-                    : $"This torque yields the bolt if friction is as low as {UnitStyle.Trim(_a.Friction.Low, 3)}.");
-            }
         }
 
+        Strip(page);
         if (_a is { HangAt: { } at, Setup.HungMass: { } mass })
         {
-            page.Figure("Hang it", _units.Reach(at), $"from the nut's axis along a level bar: {_units.Mass(mass)} at rest there "
+            page.Figure("Hang it", _units.Any(at), $"from the nut's axis along a level bar: {_units.Mass(mass)} at rest there "
                 + $"is {_units.Torque(_a.Target)}; the bar's own weight comes on top");
         }
 
@@ -83,33 +81,51 @@ internal sealed class TightenWords
         }
     }
 
+    private void Strip(Page page)
+    {
+        if (_a is { Strip: { } strip, Setup.Tapped: { } hole })
+        {
+            page.Figure("Strips at", _units.Preload(strip.StripLoad), $"the {(strip.HoleStrips ? "hole's" : "bolt's")} thread, "
+                + $"{_units.Length(hole.Engagement)} engaged in {hole.Material.Words}; preload {_units.Preload(_a.Aim)}: "
+                + $"safety {UnitStyle.Fixed(strip.Safety, 1)}");
+            page.Figure("Bolt breaks at", _units.Preload(strip.BreakLoad), $"before the thread strips from "
+                + $"{_units.Length(strip.EngagementToBreak)} engaged");
+        }
+    }
+
+    private void Verdict(Page page)
+    {
+        var why = new List<string>();
+        if (_a.Inverse is { YieldShare: { High: > 1 } share })
+        {
+            why.Add(share.Likely > 1
+                ? "This torque yields the bolt at the likely friction."
+                : $"This torque yields the bolt if friction is as low as {UnitStyle.Trim(_a.Friction.Low, 3)}.");
+        }
+
+        if (_a.Strip is { } strip && strip.StripLoad < strip.BreakLoad)
+        {
+            why.Add(strip.Safety < 1
+                ? "The thread strips before the preload is reached."
+                : "The thread strips before the bolt breaks: too much torque ruins the hole, not the bolt.");
+        }
+
+        if (why.Count > 0)
+        {
+            page.Verdict(_a.Verdict, string.Join(' ', why));
+        }
+    }
+
     private string Slippery() => $"at friction {UnitStyle.Trim(_a.Friction.Low, 3)} the same {_units.Torque(_a.Torque)} takes the bolt to "
         + $"{UnitStyle.Percent(_a.YieldShareAtLowFriction)} of yield"
         + (_a.YieldShareAtLowFriction > 1 ? ": past it. Know your lubricant, or aim lower." : ".");
 
     private string Assumed()
     {
-        var assumed = new List<string>();
-        if (_a.Setup.Grade is null)
-        {
-            assumed.Add($"grade {_a.Grade.Name}");
-        }
-
-        if (_a.Setup.Friction is null)
-        {
-            assumed.Add($"friction {LikelyFriction}, {Range}");
-        }
-
-        string db = _units.Length(_a.Bearing.Diameter);
-        assumed.Add(_a.Bearing.Source switch
-        {
-            BearingSource.Given => $"bearing face {db} mean as given",
-            BearingSource.Tables => $"bearing face {db} mean (ISO 4014 head, ISO 273 hole)",
-            _ => $"bearing face {db} mean, 1.25 of the diameter: the tables have none for this size",
-        });
-        assumed.Add(_a.Setup.TorsionFactor == TensionAndTorsion.Plastic
-            ? "torsion plastic (VDI 2230 since 2001)"
-            : "torsion elastic (older tables)");
-        return string.Join("; ", assumed);
+        string joint = JointWords.Assumed(
+            _a.Setup.Grade is null ? _a.Grade : null, _a.Setup.Friction is null ? _a.Friction : null, _a.Bearing, _units);
+        return joint + (_a.Setup.TorsionFactor == TensionAndTorsion.Plastic
+            ? "; torsion plastic (VDI 2230 since 2001)"
+            : "; torsion elastic (older tables)");
     }
 }

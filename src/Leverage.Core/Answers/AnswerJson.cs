@@ -8,6 +8,7 @@ namespace Leverage.Answers;
 /// Writes answers as JSON: camelCase, indented, the same bytes for the same answer everywhere. One line here for each
 /// kind of answer; the serialiser is generated, so nothing is reflected over.
 /// </summary>
+[JsonSerializable(typeof(CheckingAnswer))]
 [JsonSerializable(typeof(TighteningAnswer))]
 public sealed partial class AnswerJson : JsonSerializerContext
 {

@@ -39,6 +39,10 @@ public sealed record TighteningAnswer(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public AdapterAnswer? Adapter { get; init; }
 
+    /// <summary>Whether the tapped hole stands it; absent unless asked.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public StripAnswer? Strip { get; init; }
+
     /// <summary>The answer of an assessment.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>The answer.</returns>
@@ -62,6 +66,7 @@ public sealed record TighteningAnswer(
                 ? new ByWeightAnswer(assessment.Target.NewtonMeters, mass.Kilograms, at.Millimeters)
                 : null,
             Adapter = AdapterAnswer.Of(assessment),
+            Strip = StripAnswer.Of(assessment),
         };
     }
 }
@@ -120,5 +125,41 @@ public sealed record AdapterAnswer(
                 fitting.Adapter.Millimeters,
                 fitting.Wrench.Millimeters,
                 fitting.Angle.Degrees)
+            : null;
+}
+
+/// <summary>Will the bolt break or the thread strip.</summary>
+/// <param name="EngagementMm">Length of thread engaged.</param>
+/// <param name="Tapped">What it is tapped into.</param>
+/// <param name="InternalShearAreaMm2">Area the hole's thread shears over.</param>
+/// <param name="ExternalShearAreaMm2">Area the bolt's thread shears over.</param>
+/// <param name="StripLoadN">Load at which the weaker of the two strips.</param>
+/// <param name="Strips">Which one: <c>hole</c> or <c>bolt</c>.</param>
+/// <param name="BreakLoadN">Load at which the bolt breaks.</param>
+/// <param name="EngagementToBreakMm">Engagement from which on the bolt breaks first.</param>
+/// <param name="Safety">Strip load over the preload aimed at.</param>
+public sealed record StripAnswer(
+    double EngagementMm,
+    string Tapped,
+    double InternalShearAreaMm2,
+    double ExternalShearAreaMm2,
+    double StripLoadN,
+    string Strips,
+    double BreakLoadN,
+    double EngagementToBreakMm,
+    double Safety)
+{
+    internal static StripAnswer? Of(TighteningAssessment assessment) =>
+        assessment is { Strip: { } strip, Setup.Tapped: { } hole }
+            ? new StripAnswer(
+                hole.Engagement.Millimeters,
+                hole.Material.Name,
+                strip.InternalShearArea.SquareMillimeters,
+                strip.ExternalShearArea.SquareMillimeters,
+                strip.StripLoad.Newtons,
+                strip.HoleStrips ? "hole" : "bolt",
+                strip.BreakLoad.Newtons,
+                strip.EngagementToBreak.Millimeters,
+                strip.Safety)
             : null;
 }

@@ -22,6 +22,9 @@ public sealed class UnitStyle
     /// <summary>Name of the torque unit.</summary>
     public string TorqueUnit => _us ? "lbf·ft" : "N·m";
 
+    /// <summary>The torque unit itself.</summary>
+    public UnitsNet.Units.TorqueUnit TorqueUnitKind => _us ? UnitsNet.Units.TorqueUnit.PoundForceFoot : UnitsNet.Units.TorqueUnit.NewtonMeter;
+
     /// <summary>Name of the unit of long lengths.</summary>
     public string ReachUnit => _us ? "in" : "m";
 
@@ -49,8 +52,14 @@ public sealed class UnitStyle
     /// <summary>A force: "450 N", "101 lbf".</summary>
     public string Force(Force force) => $"{Figures(ForceValue(force))} {ForceUnit}";
 
+    /// <summary>Name of the unit of a bolt's forces.</summary>
+    public string PreloadUnit => _us ? "lbf" : "kN";
+
+    /// <summary>The number of a bolt's force, in this style's unit.</summary>
+    public double PreloadValue(Force force) => _us ? force.PoundsForce : force.Kilonewtons;
+
     /// <summary>A preload: "70.5 kN", "15800 lbf".</summary>
-    public string Preload(Force force) => _us ? Force(force) : $"{Figures(force.Kilonewtons)} kN";
+    public string Preload(Force force) => $"{Figures(PreloadValue(force))} {PreloadUnit}";
 
     /// <summary>A long length, such as a lever's: "1.24 m", "48.8 in".</summary>
     public string Reach(Length length) => _us ? $"{Fixed(length.Inches, 1)} in" : $"{Fixed(length.Meters, 2)} m";

@@ -53,6 +53,9 @@ public sealed record TighteningAssessment
     /// <summary>What to set on the wrench, if an adapter was given.</summary>
     public Torque? AdapterSetting { get; init; }
 
+    /// <summary>Whether the tapped hole stands it, if one was given.</summary>
+    public StripAssessment? Strip { get; init; }
+
     /// <summary>The torque that hung weight and adapter aim at: the one asked about, else the one worked out.</summary>
     public Torque Target => Setup.Torque ?? Torque;
 
@@ -62,13 +65,17 @@ public sealed record TighteningAssessment
     /// <summary>d2, pitch diameter.</summary>
     public Length PitchDiameter => Length.FromMillimeters(Setup.Thread.PitchDiameterMm);
 
-    /// <summary>Stop when the torque asked about yields the bolt at likely friction, care when it does at low friction.</summary>
-    public Verdict Verdict => Inverse switch
-    {
-        { YieldShare.Likely: > 1 } => Verdict.Stop,
-        { YieldShare.High: > 1 } => Verdict.Care,
-        _ => Verdict.Go,
-    };
+    /// <summary>Preload aimed at: of the torque asked about at likely friction, else the one worked out.</summary>
+    public Force Aim => Inverse?.PreloadLikely ?? Preload;
+
+    /// <summary>
+    /// Stop when the torque asked about yields the bolt at likely friction, or the thread strips under the preload aimed
+    /// at; care when that torque yields it at low friction, or the thread strips before the bolt breaks.
+    /// </summary>
+    public Verdict Verdict =>
+        Inverse is { YieldShare.Likely: > 1 } || Strip is { Safety: < 1 } ? Verdict.Stop
+        : Inverse is { YieldShare.High: > 1 } || Strip is { } strip && strip.StripLoad < strip.BreakLoad ? Verdict.Care
+        : Verdict.Go;
 }
 
 /// <summary>Where a tightening torque goes.</summary>

@@ -21,6 +21,8 @@ public static class TighteningAssessor
         BearingBasis bearing = Bearing(setup.Thread, setup.Face);
         var joint = BoltedJoint.Of(setup.Thread, bearing.Diameter.Millimeters, grade.YieldMpa, setup.TorsionFactor);
         TighteningPoint point = joint.AtYieldShare(setup.YieldShare, friction.Likely);
+        InverseTightening? inverse = setup.Torque is { } asked ? Inverse(joint, asked, friction) : null;
+        Force aim = inverse?.PreloadLikely ?? Force.FromNewtons(point.PreloadN);
         double target = setup.Torque?.NewtonMillimeters ?? point.TorqueNmm;
         return new TighteningAssessment
         {
@@ -36,7 +38,8 @@ public static class TighteningAssessor
             NutFactor = NutFactor.FromTorque(point.TorqueNmm, point.PreloadN, setup.Thread.DiameterMm),
             YieldShareAtLowFriction = joint.AtTorque(point.TorqueNmm, friction.Low).YieldShare,
             Loosening = Newton(point.LooseningNmm),
-            Inverse = setup.Torque is { } torque ? Inverse(joint, torque, friction) : null,
+            Inverse = inverse,
+            Strip = setup.Tapped is { } hole ? StripAssessment.Of(setup.Thread, grade, hole, aim) : null,
             HangAt = setup.HungMass is { } mass ? Hang(target, mass) : null,
             AdapterSetting = setup.Adapter is { } adapter ? Setting(target, adapter) : null,
         };

@@ -39,6 +39,9 @@ public sealed record TighteningSetup
     /// <summary>An adapter between torque wrench and nut.</summary>
     public AdapterFitting? Adapter { get; init; }
 
+    /// <summary>The tapped hole it goes into, if its thread is to be judged.</summary>
+    public TappedHole? Tapped { get; init; }
+
     /// <summary>The grade taken when none is given: 8.8, or SAE 5 for an inch thread.</summary>
     /// <param name="thread">The thread.</param>
     /// <returns>The grade at this size.</returns>

@@ -56,7 +56,7 @@ public static class GradeCatalog
     ];
 
     private static bool Suits(TableRow row, ScrewThread thread) =>
-        row.Key.StartsWith("SAE", StringComparison.Ordinal) == (thread.Family == ThreadFamily.Unified);
+        row.Text("standard").StartsWith("ISO", StringComparison.Ordinal) == (thread.Family == ThreadFamily.Metric);
 
     private static bool Holds(TableRow row, double diameterMm) =>
         diameterMm >= (row.OptionalNumber("from_mm") ?? 0) - 0.01

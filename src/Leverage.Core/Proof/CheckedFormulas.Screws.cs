@@ -15,6 +15,10 @@ public static partial class CheckedFormulas
         new("ThreadGeometry.StressArea", "mm2", i => ThreadGeometry.StressArea(i["diameter"], i["pitch"])),
         new("ThreadGeometry.UnifiedStressArea", "mm2", i => ThreadGeometry.UnifiedStressArea(i["diameter"], i["pitch"])),
         new("ThreadGeometry.LeadAngle", "rad", i => ThreadGeometry.LeadAngle(i["pitchDiameter"], i["lead"])),
+        new("ThreadTolerance.LeastMajorExternal", "mm", i => ThreadTolerance.LeastMajorExternal(i["diameter"], i["pitch"])),
+        new("ThreadTolerance.LeastPitchExternal", "mm", i => ThreadTolerance.LeastPitchExternal(i["diameter"], i["pitch"])),
+        new("ThreadTolerance.MostPitchInternal", "mm", i => ThreadTolerance.MostPitchInternal(i["diameter"], i["pitch"])),
+        new("ThreadTolerance.MostMinorInternal", "mm", i => ThreadTolerance.MostMinorInternal(i["diameter"], i["pitch"])),
         new("ThreadFriction.Angle", "rad", i => ThreadFriction.Angle(i["friction"], i["halfAngle"])),
     ];
 

@@ -18,6 +18,13 @@ public static class ThreadCatalog
         return name.StartsWith('M') ? Metric(text, name) : Unified(text, name);
     }
 
+    /// <summary>All threads of a family, in the order of its table.</summary>
+    /// <param name="family">Metric or Unified.</param>
+    /// <returns>The threads.</returns>
+    public static IEnumerable<ScrewThread> Family(ThreadFamily family) => family == ThreadFamily.Metric
+        ? TableCatalog.Tables["threads-metric"].Rows.Select(Metric)
+        : TableCatalog.Tables["threads-unified"].Rows.Select(Unified);
+
     private static ScrewThread Metric(string text, string name)
     {
         Table table = TableCatalog.Tables["threads-metric"];
@@ -27,11 +34,7 @@ public static class ThreadCatalog
                 && name == $"{row.Key}x{row.Text("pitch_mm")}";
             if (row.Key == name || coarseWithPitch)
             {
-                return new ScrewThread(
-                    row.Key,
-                    ThreadFamily.Metric,
-                    Length.FromMillimeters(row.Number("diameter_mm")),
-                    Length.FromMillimeters(row.Number("pitch_mm")));
+                return Metric(row);
             }
         }
 
@@ -45,16 +48,24 @@ public static class ThreadCatalog
         {
             if (row.Key == name || $"{row.Key}{row.Text("series")}" == name)
             {
-                return new ScrewThread(
-                    row.Key,
-                    ThreadFamily.Unified,
-                    Length.FromInches(row.Number("diameter_in")),
-                    Length.FromMillimeters(25.4 / row.Number("tpi")));
+                return Unified(row);
             }
         }
 
         throw Unknown(text, name, table);
     }
+
+    private static ScrewThread Metric(TableRow row) => new(
+        row.Key,
+        ThreadFamily.Metric,
+        Length.FromMillimeters(row.Number("diameter_mm")),
+        Length.FromMillimeters(row.Number("pitch_mm")));
+
+    private static ScrewThread Unified(TableRow row) => new(
+        row.Key,
+        ThreadFamily.Unified,
+        Length.FromInches(row.Number("diameter_in")),
+        Length.FromMillimeters(25.4 / row.Number("tpi")));
 
     private static InputException Unknown(string text, string name, Table table)
     {

@@ -1,0 +1,81 @@
+using Leverage.Grades;
+using Leverage.Tables;
+using Leverage.Threads;
+using Leverage.Tightening;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>What a thread is tapped into, from the table <c>tapped-materials</c>.</summary>
+/// <param name="Name">Its key: <c>cast-aluminium</c>.</param>
+/// <param name="Words">What it is.</param>
+/// <param name="Shear">Ultimate shear strength.</param>
+public sealed record TappedMaterial(string Name, string Words, Pressure Shear)
+{
+    /// <summary>The material of a name.</summary>
+    /// <param name="name">Its key.</param>
+    /// <returns>The material.</returns>
+    /// <exception cref="Reading.InputException">No such material; the message gives the nearest names.</exception>
+    public static TappedMaterial Named(string name)
+    {
+        TableRow row = RowLookup.Named("tapped-materials", name, "a tapped material");
+        return new TappedMaterial(row.Key, row.Text("words"), Pressure.FromMegapascals(row.Number("shear_mpa")));
+    }
+}
+
+/// <summary>A hole with a thread cut into it.</summary>
+/// <param name="Engagement">Length of thread engaged.</param>
+/// <param name="Material">What it is cut into.</param>
+public sealed record TappedHole(Length Engagement, TappedMaterial Material);
+
+/// <summary>Will the bolt break or the thread strip, at the loosest medium fit (6g in 6H).</summary>
+/// <param name="InternalShearArea">Area the hole's thread shears over.</param>
+/// <param name="ExternalShearArea">Area the bolt's thread shears over.</param>
+/// <param name="StripLoad">Load at which the weaker of the two strips.</param>
+/// <param name="HoleStrips">Whether the hole's thread is the weaker one.</param>
+/// <param name="BreakLoad">Load at which the bolt breaks.</param>
+/// <param name="EngagementToBreak">Engagement from which on the bolt breaks first.</param>
+/// <param name="Safety">Strip load over the preload aimed at.</param>
+public sealed record StripAssessment(
+    Area InternalShearArea,
+    Area ExternalShearArea,
+    Force StripLoad,
+    bool HoleStrips,
+    Force BreakLoad,
+    Length EngagementToBreak,
+    double Safety)
+{
+    /// <summary>Shear strength over tensile strength of a bolt (shear strain energy), as for its shank.</summary>
+    public const double ShearOverTensile = 0.577;
+
+    /// <summary>Assesses a bolt in a tapped hole.</summary>
+    /// <param name="thread">The thread.</param>
+    /// <param name="grade">The bolt's grade.</param>
+    /// <param name="hole">The hole.</param>
+    /// <param name="preload">The preload aimed at.</param>
+    /// <returns>The assessment.</returns>
+    public static StripAssessment Of(ScrewThread thread, Grade grade, TappedHole hole, Force preload)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        ArgumentNullException.ThrowIfNull(grade);
+        ArgumentNullException.ThrowIfNull(hole);
+        var (d, p) = (thread.DiameterMm, thread.PitchMm);
+        double inside = ThreadStrip.InternalShearArea(
+            1, p, ThreadTolerance.LeastMajorExternal(d, p), ThreadTolerance.MostPitchInternal(d, p));
+        double outside = ThreadStrip.ExternalShearArea(
+            1, p, ThreadTolerance.MostMinorInternal(d, p), ThreadTolerance.LeastPitchExternal(d, p));
+        double insideN = inside * hole.Material.Shear.Megapascals;
+        double outsideN = outside * ShearOverTensile * grade.TensileMpa;
+        double weaker = Math.Min(insideN, outsideN);
+        double engaged = hole.Engagement.Millimeters;
+        double breakN = ProofLoad.Force(grade.TensileMpa, thread.StressAreaMm2);
+        return new StripAssessment(
+            Area.FromSquareMillimeters(inside * engaged),
+            Area.FromSquareMillimeters(outside * engaged),
+            Force.FromNewtons(weaker * engaged),
+            insideN < outsideN,
+            Force.FromNewtons(breakN),
+            Length.FromMillimeters(ThreadStrip.EngagementToBreak(breakN, weaker, 1)),
+            weaker * engaged / preload.Newtons);
+    }
+}
