@@ -5,6 +5,7 @@ using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Friction;
 using Leverage.Loosening;
+using Leverage.Outcomes;
 using Leverage.Reading;
 using Leverage.Threads;
 using UnitsNet;
@@ -43,6 +44,9 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly Option<string?> _chart = ReadOption.Of<string?>("--chart", "FILE", "force against length, .png or .svg", text => text);
     private readonly Option<string?> _sketch = ReadOption.Of<string?>("--sketch", "FILE", "side view to scale, .svg or .png", text => text);
 
+    private readonly Option<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
+    private readonly Option<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
+
     /// <inheritdoc/>
     internal override string Example =>
         "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm";
@@ -51,7 +55,7 @@ internal sealed class LoosenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         _book, _thread, _grade, _friction, _condition, _prevailing, _leftHand, _soaked, _heat, _by, _hex, _tool, _drive,
-        .. _lever.Symbols, .. _hold.Symbols, _chart, _sketch,
+        .. _lever.Symbols, .. _hold.Symbols, _chart, _sketch, _samples, _seed,
     ];
 
     /// <inheritdoc/>
@@ -59,11 +63,18 @@ internal sealed class LoosenCommand : LeverageCommand
     {
         LooseningSetup setup = Given.Options(() => LooseningDefaults.Complete(Request(given)));
         LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
+        CrossCheck? drawn = Drawn(assessment, given);
         return new CommandAnswer(
             assessment.Verdict,
-            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units)),
-            page => new LoosenWords(assessment, given.Units).Write(page));
+            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with { CrossCheck = LooseningAnswers.Of(drawn) }),
+            page => new LoosenWords(assessment, drawn, given.Units).Write(page));
     }
+
+    private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Get(_samples) is { } samples
+        ? CrossCheck.Of(assessment, (int)samples, (ulong)(given.Get(_seed) ?? 1))
+        : given.Get(_seed) is null
+            ? null
+            : throw new InputException(_seed.Name, "says nothing without --samples. Write for example --samples 1000000 --seed 1.");
 
     private LooseningRequest Request(Given given) => _lever.Into(
         new LooseningRequest

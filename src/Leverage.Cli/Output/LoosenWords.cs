@@ -1,3 +1,4 @@
+using System.Globalization;
 using Leverage.Answers;
 using Leverage.Assessments;
 using Leverage.Holding;
@@ -10,10 +11,12 @@ namespace Leverage.Cli.Output;
 internal sealed class LoosenWords
 {
     private readonly LooseningAssessment _a;
+    private readonly CrossCheck? _drawn;
     private readonly UnitStyle _units;
 
     /// <summary>Words for an assessment.</summary>
-    internal LoosenWords(LooseningAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
+    internal LoosenWords(LooseningAssessment assessment, CrossCheck? drawn, UnitStyle units) =>
+        (_a, _drawn, _units) = (assessment, drawn, units);
 
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
@@ -25,6 +28,12 @@ internal sealed class LoosenWords
         Around(page);
         page.Space();
         Verdict(page);
+        if (_drawn is { } drawn)
+        {
+            page.Note("By drawing", $"undone {Drawn(drawn.Undone)} · stuck {Drawn(drawn.Stuck)} · gives {Drawn(drawn.Gives)} "
+                + string.Create(CultureInfo.InvariantCulture, $"({drawn.Samples} draws, seed {drawn.Seed})"));
+        }
+
         page.Space();
         if (_a.Links.Any(link => !link.Limit.Confirmed))
         {
@@ -129,6 +138,9 @@ internal sealed class LoosenWords
             page.Note("Chances", $"undone {undone} % · stuck {stuck} % · something gives first {gives} %");
         }
     }
+
+    private string Drawn(double share) =>
+        $"{UnitStyle.Fixed(100 * share, 2)} % ± {UnitStyle.Fixed(100 * _drawn!.Error(share), 2)}";
 
     private static string Below(double rad) => rad < 0
         ? $"{UnitStyle.Fixed(-double.RadiansToDegrees(rad), 0)}° above level"

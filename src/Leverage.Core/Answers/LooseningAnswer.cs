@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Leverage.Answers;
 
 /// <summary>A spread of torque: one in ten below low, half below likely, one in ten above high.</summary>
@@ -36,6 +38,9 @@ public sealed record ReleaseAnswer(double EnergyJ, double HandSpeedMs);
 /// <summary>The three chances; they sum to 1.</summary>
 public sealed record OutcomeAnswer(double Undone, double Stuck, double Gives);
 
+/// <summary>The chances drawn by Monte Carlo.</summary>
+public sealed record CrossCheckAnswer(int Samples, ulong Seed, double Undone, double Stuck, double Gives);
+
 /// <summary>The answer to "what does it take to undo this one", as a script reads it.</summary>
 public sealed record LooseningAnswer(
     double BookTorqueNm,
@@ -51,4 +56,9 @@ public sealed record LooseningAnswer(
     string Verdict,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<string> Advice,
-    IReadOnlyList<string> Assumed);
+    IReadOnlyList<string> Assumed)
+{
+    /// <summary>The same chances by Monte Carlo, when that was asked for.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CrossCheckAnswer? CrossCheck { get; init; }
+}

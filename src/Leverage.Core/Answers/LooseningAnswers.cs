@@ -37,6 +37,13 @@ public static class LooseningAnswers
             AssumedWords.Of(assessment.Setup.Assumed, style));
     }
 
+    /// <summary>The answer of a cross-check.</summary>
+    /// <param name="drawn">The drawn chances, or null.</param>
+    /// <returns>Their answer, or null.</returns>
+    public static CrossCheckAnswer? Of(CrossCheck? drawn) => drawn is null
+        ? null
+        : new CrossCheckAnswer(drawn.Samples, drawn.Seed, drawn.Undone, drawn.Stuck, drawn.Gives);
+
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <param name="answer">The answer.</param>
     /// <returns>Indented JSON.</returns>

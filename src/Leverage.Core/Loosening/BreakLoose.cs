@@ -39,12 +39,33 @@ public static class BreakLoose
     public static BreakLooseTorque Torque(Fastener fastener)
     {
         ArgumentNullException.ThrowIfNull(fastener);
-        Growth growth = fastener.Soaked ? SoakedGrowth(fastener) : fastener.Condition.Growth;
         double book = fastener.BookTorque.NewtonMillimeters;
         var scales = fastener.Condition.Basis == GrowthBasis.Book
             ? [(book, 1.0)]
             : Scales(fastener, book);
-        return new BreakLooseTorque(scales, growth, Extra(fastener) + HeatShift(fastener, book));
+        return new BreakLooseTorque(scales, GrowthOf(fastener), Extra(fastener) + HeatShift(fastener, book));
+    }
+
+    /// <summary>Draws from the same model, input by input, for the Monte Carlo cross-check.</summary>
+    /// <param name="fastener">The fastener.</param>
+    /// <returns>The sampler.</returns>
+    /// <exception cref="Reading.InputException">A thread locker's condition without a thread.</exception>
+    public static BreakLooseSampler Sampler(Fastener fastener)
+    {
+        ArgumentNullException.ThrowIfNull(fastener);
+        double book = fastener.BookTorque.NewtonMillimeters;
+        double extra = Extra(fastener) + HeatShift(fastener, book);
+        if (fastener.Condition.Basis == GrowthBasis.Book)
+        {
+            return new BreakLooseSampler(null, book, GrowthOf(fastener), extra);
+        }
+
+        double sigma = fastener.Thread is null ? 0 : fastener.Friction.Sigma;
+        return new BreakLooseSampler(
+            deviate => book * Share(fastener.Thread, Math.Min(2, fastener.Friction.Likely * Math.Exp(sigma * deviate))),
+            book,
+            GrowthOf(fastener),
+            extra);
     }
 
     /// <summary>Torque that holds besides the joint: locknut and thread locker, N·mm.</summary>
@@ -99,6 +120,9 @@ public static class BreakLoose
         return NormalRule.Select(point =>
             (Math.Min(2, fastener.Friction.Likely * Math.Exp(sigma * point.Deviate)), point.Weight));
     }
+
+    private static Growth GrowthOf(Fastener fastener) =>
+        fastener.Soaked ? SoakedGrowth(fastener) : fastener.Condition.Growth;
 
     /// <summary>Soaked growth on the condition's own basis; "clean" is brought to that basis first.</summary>
     private static Growth SoakedGrowth(Fastener fastener)
