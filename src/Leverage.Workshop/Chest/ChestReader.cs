@@ -1,0 +1,200 @@
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Tables;
+using Leverage.Workshop.Files;
+using UnitsNet;
+
+namespace Leverage.Workshop.Chest;
+
+/// <summary>Reads the tables of a chest: each piece is read here once, and every key asked for is a known one.</summary>
+public sealed class ChestReader
+{
+    private const double MostTaperDeg = 20;
+    private const double MostBodyKg = 250;
+    private readonly NameIndex<TomlSection> _names = new();
+    private readonly List<NutTool> _nutTools = [];
+    private readonly List<ChestAdapter> _adapters = [];
+
+    private ChestReader()
+    {
+    }
+
+    /// <summary>The chest of a whole file.</summary>
+    /// <param name="path">What errors call the file.</param>
+    /// <param name="file">The file as one table.</param>
+    /// <returns>The chest.</returns>
+    /// <exception cref="InputException">Something in it cannot be; the error says where.</exception>
+    public static ToolChest Read(string path, TomlSection file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ToolChest chest = Pieces(path, file);
+        file.Done();
+        return chest;
+    }
+
+    /// <summary>The pieces of a chest that stands in a table with other things; the caller calls <see cref="TomlSection.Done"/>.</summary>
+    /// <param name="path">What errors call the file.</param>
+    /// <param name="section">The table.</param>
+    /// <returns>The chest.</returns>
+    /// <exception cref="InputException">Something in it cannot be; the error says where.</exception>
+    public static ToolChest Pieces(string path, TomlSection section)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        return new ChestReader().Chest(path, section);
+    }
+
+    private ToolChest Chest(string path, TomlSection section)
+    {
+        List<ChestBar> bars = Each(section, "bars", Bar);
+        _nutTools.AddRange(Each(section, "sockets", Socket));
+        _nutTools.AddRange(Each(section, "keys", Key));
+        _nutTools.AddRange(Each(section, "spanners", Spanner));
+        _adapters.AddRange(Each(section, "adapters", Adapter));
+        _adapters.AddRange(Each(section, "extensions", Extension));
+        return new ToolChest
+        {
+            Path = path,
+            Bars = bars,
+            NutTools = _nutTools,
+            Adapters = _adapters,
+            Sleeves = Each(section, "sleeves", SleeveReading.Of),
+            TorqueWrenches = Each(section, "torque-wrenches", Wrench),
+            People = Each(section, "people", Person),
+            Holds = Each(section, "holds", Hold),
+        };
+    }
+
+    private List<T> Each<T>(TomlSection section, string key, Func<TomlSection, string, T> read)
+    {
+        var things = new List<T>();
+        foreach (TomlSection each in section.Sections(key))
+        {
+            string name = each.Name("red breaker bar");
+            _names.Add(name, each, each.PlaceOf("name"));
+            things.Add(read(each, name));
+            each.Done();
+        }
+
+        return things;
+    }
+
+    private static ChestBar Bar(TomlSection s, string name)
+    {
+        Length length = s.NeedLength("length", "600mm");
+        Length? straight = s.Length("straight");
+        if (straight > length)
+        {
+            throw s.PlaceOf("straight").Error("straight", "the straight handle is longer than the bar. Measure it from the end.");
+        }
+
+        return new ChestBar(
+            name, NeedDrive(s, "drive"), length, s.Length("diameter"), straight,
+            s.Angle("taper", MostTaperDeg), s.Stress("yield"), Pin(s));
+    }
+
+    private static FlexPin? Pin(TomlSection s) => (s.Length("pin"), s.Length("pin-planes")) switch
+    {
+        (null, null) => null,
+        ({ } diameter, { } apart) => new FlexPin(diameter, apart),
+        (null, _) => throw s.Missing("pin", "8mm"),
+        _ => throw s.Missing("pin-planes", "14mm"),
+    };
+
+    private static NutTool Socket(TomlSection s, string name) =>
+        new(name, ToolKind.Socket, Sizes(s), NeedDrive(s, "drive"), null);
+
+    private static NutTool Key(TomlSection s, string name)
+    {
+        string? drive = Drive(s, "drive");
+        Length? length = s.Length("length");
+        return drive is null != length is null
+            ? new NutTool(name, ToolKind.Key, Sizes(s), drive, length)
+            : throw s.Place.Error("keys", "a key has either a drive or a length of its own. Give one of them.");
+    }
+
+    private static NutTool Spanner(TomlSection s, string name)
+    {
+        ToolKind kind = s.Choice<ToolKind?>("kind", ("ring", ToolKind.Ring), ("open", ToolKind.Open))
+            ?? throw s.Missing("kind", "ring");
+        return new NutTool(name, kind, Sizes(s), null, s.NeedLength("length", "320mm"));
+    }
+
+    private static Length[] Sizes(TomlSection s)
+    {
+        Length[] sizes = [.. s.Values("size", text => QuantityReader.Length(text)).Select(size => size.Value)];
+        return sizes.Length > 0 ? sizes : throw s.Missing("size", "36mm");
+    }
+
+    private static ChestAdapter Adapter(TomlSection s, string name)
+    {
+        var adapter = new ChestAdapter(name, NeedDrive(s, "from"), NeedDrive(s, "to"), s.Length("length") ?? Length.Zero);
+        return !adapter.IsExtension
+            ? adapter
+            : throw s.PlaceOf("to").Error("to", "the same square on both ends is an extension: write it below [[extensions]] with drive and length.");
+    }
+
+    private static ChestAdapter Extension(TomlSection s, string name)
+    {
+        string drive = NeedDrive(s, "drive");
+        return new ChestAdapter(name, drive, drive, s.NeedLength("length", "250mm"));
+    }
+
+    private static TorqueWrench Wrench(TomlSection s, string name)
+    {
+        Torque from = s.NeedTorque("from", "40Nm");
+        Torque to = s.NeedTorque("to", "200Nm");
+        return from < to
+            ? new TorqueWrench(
+                name, NeedDrive(s, "drive"), s.NeedLength("length", "450mm"), from, to,
+                s.Share("accuracy") ?? throw s.Missing("accuracy", "4%"))
+            : throw s.PlaceOf("to").Error("to", "the range ends below its start. Give from and to, lowest first.");
+    }
+
+    private static ChestPerson Person(TomlSection s, string name)
+    {
+        Person column = s.Choice<Person?>("person", ("man", Levers.Person.Man), ("woman", Levers.Person.Woman))
+            ?? throw s.Missing("person", "man");
+        var forces = new Dictionary<string, Force>(StringComparer.Ordinal);
+        if (s.Section("forces") is { } measured)
+        {
+            foreach (var (key, place) in measured.Keys)
+            {
+                forces[StanceKey(key, place)] = measured.Force(key)!.Value;
+            }
+        }
+
+        return new ChestPerson(name, column, s.Mass("mass", MostBodyKg), forces);
+    }
+
+    private static ChestHold Hold(TomlSection s, string name)
+    {
+        Restraint kind = s.Choice<Restraint?>("kind", [.. Kinds()]) ?? throw s.Missing("kind", "chock");
+        Length? height = s.Length("height");
+        Length? diameter = s.Length("diameter");
+        return kind == Restraint.Chock && height is null ? throw s.Missing("height", "100mm")
+            : kind == Restraint.Bar && diameter is null ? throw s.Missing("diameter", "30mm")
+            : new ChestHold(name, kind, height, diameter);
+    }
+
+    private static IEnumerable<(string, Restraint?)> Kinds() =>
+        Enum.GetValues<Restraint>().Select(kind => (Answers.LooseningAnswers.Word(kind), (Restraint?)kind));
+
+    private static string NeedDrive(TomlSection s, string key) => Drive(s, key) ?? throw s.Missing(key, "1/2");
+
+    private static string? Drive(TomlSection s, string key) =>
+        s.Value(key, text => RowLookup.Named("drive-squares", text, "a drive square").Key);
+
+    private static string StanceKey(string key, FilePlace place)
+    {
+        try
+        {
+            return RowLookup.Named("stances", key, "a stance").Key;
+        }
+        catch (InputException e)
+        {
+            throw place.Error("forces", e.Message);
+        }
+    }
+}
