@@ -25,7 +25,18 @@ internal sealed class Page
     internal void Space() => _text.Write('\n');
 
     /// <summary>The first line: what was asked.</summary>
-    internal void Title(string words) => _text.Write($"{Strong(words)}\n\n");
+    internal void Title(string words)
+    {
+        if (words.Length <= Width)
+        {
+            _text.Write($"{Strong(words)}\n\n");
+        }
+        else
+        {
+            Wrap("", 0, words, 2);
+            Space();
+        }
+    }
 
     /// <summary>A plain line, indented.</summary>
     internal void Line(string words) => _text.Write($"  {words}\n");
@@ -52,6 +63,25 @@ internal sealed class Page
         string start = string.Create(CultureInfo.InvariantCulture, $"{number,8}. ");
         Wrap(start, start.Length, words, start.Length);
     }
+
+    /// <summary>Words below a row of a table; nothing for none.</summary>
+    internal void Under(string words)
+    {
+        if (words.Length > 0)
+        {
+            Wrap("      ", 6, words, 6);
+        }
+    }
+
+    /// <summary>A mark and its words, as in a list of sources.</summary>
+    internal void Entry(string mark, string words)
+    {
+        string start = $"  {mark.PadRight(4)} ";
+        Wrap(start, start.Length, words, start.Length);
+    }
+
+    /// <summary>Something that is not laid out here, such as CSV.</summary>
+    internal void Raw(Action<TextWriter> write) => write(_text);
 
     /// <summary>The verdict in capitals, then why.</summary>
     internal void Verdict(Verdict verdict, string why)
