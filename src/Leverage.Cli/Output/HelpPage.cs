@@ -10,6 +10,22 @@ internal sealed class HelpPage : SynchronousCommandLineAction
     private readonly Terminal _terminal;
     private readonly Dictionary<Command, LeverageCommand> _commands = [];
 
+    private const int MostWidth = 28;
+
+    private const string Manners = """
+
+        Examples:
+          leverage loosen 460Nm --thread M24x1.5 --condition rusted --bar 600mm
+          leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12
+          leverage check 130Nm --thread M12x1.25 --grade 10.9
+
+        Numbers carry their unit: 460Nm 340ft-lb 600mm 24in 82kg 450N 640MPa 30deg 75%
+        Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
+                       --force-write  --help (its options, units, what is left out)
+        Exit: 0 answered, 1 the program failed, 2 bad input
+
+        """;
+
     /// <summary>Help that is written to a terminal.</summary>
     internal HelpPage(Terminal terminal) => _terminal = terminal;
 
@@ -45,47 +61,30 @@ internal sealed class HelpPage : SynchronousCommandLineAction
             commands.Row(entry.Name, entry.Purpose);
         }
 
-        Indented(commands);
-        text.Write(Examples);
+        new Page(text, _terminal.Colour).Table(commands);
+        text.Write(Manners);
     }
-
-    private const string Examples = """
-
-        Examples:
-          leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12
-
-        Every number has its unit: 460Nm 340ft-lb 600mm 24in 82kg 450N 640MPa 30deg 75%
-        Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
-                       --force-write  --help; options: leverage COMMAND --help
-        Exit: 0 answered, 1 the program failed, 2 bad input
-
-        """;
 
     private void OfCommand(Command command, LeverageCommand built)
     {
         TextWriter text = _terminal.Answers;
         text.Write($"leverage {command.Name}: {command.Description}\n\n  leverage {built.Example}\n\n");
-        var options = new Columns("ll");
+        var page = new Page(text, _terminal.Colour);
+        int width = built.Symbols.Max(symbol => Start(symbol).Length);
         foreach (Symbol symbol in built.Symbols)
         {
-            string start = symbol is Option option ? $"{option.Name} {option.HelpName}".TrimEnd() : symbol.Name;
-            options.Row(start, symbol.Description ?? "");
+            page.Explained(Start(symbol), Math.Min(width, MostWidth), symbol.Description ?? "");
         }
 
-        Indented(options);
         if (built.Remarks.Length > 0)
         {
             text.Write($"\n{built.Remarks}\n");
         }
 
-        text.Write("\nEvery command: --json  --units metric|us  --strict  --force-write  --help\n");
+        text.Write("\nIn brackets: what is taken when it is left out.\n");
+        text.Write("Every command: --json  --units metric|us  --strict  --force-write  --help\n");
     }
 
-    private void Indented(Columns columns)
-    {
-        foreach (string line in columns.Lines())
-        {
-            _terminal.Answers.Write($"  {line}\n");
-        }
-    }
+    private static string Start(Symbol symbol) =>
+        symbol is Option option ? $"{option.Name} {option.HelpName}".TrimEnd() : symbol.Name;
 }

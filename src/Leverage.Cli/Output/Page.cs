@@ -80,6 +80,13 @@ internal sealed class Page
         Wrap(start, start.Length, words, start.Length);
     }
 
+    /// <summary>A word of the command line and what it means.</summary>
+    internal void Explained(string word, int width, string words)
+    {
+        string start = $"  {word.PadRight(width)}  ";
+        Wrap(start, start.Length, words, width + 4);
+    }
+
     /// <summary>Something that is not laid out here, such as CSV.</summary>
     internal void Raw(Action<TextWriter> write) => write(_text);
 
