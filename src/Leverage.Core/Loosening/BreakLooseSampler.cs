@@ -29,15 +29,15 @@ public sealed class BreakLooseSampler
         }
     }
 
-    /// <summary>The log of one torque, ln N·mm.</summary>
-    internal double Draw(ref Xoshiro random)
+    /// <summary>The log of one torque, ln N·mm, from 96 random bits.</summary>
+    /// <param name="bits">For growth (low half) and friction (high half).</param>
+    /// <param name="more">For the preload lost.</param>
+    internal double Draw(ulong bits, uint more)
     {
-        ulong bits = random.Next();
         double log = _logMedian + _sigma * NormalTable.At((uint)bits);
         if (_logScales.Length > 0)
         {
-            double lost = BreakLoose.MostPreloadLost * (uint)random.Next() * (1.0 / (1UL << 32));
-            log += Scale(NormalTable.At((uint)(bits >> 32))) + LogOfRest(lost);
+            log += Scale(NormalTable.At((uint)(bits >> 32))) + LogOfRest(BreakLoose.MostPreloadLost * SplitMix.Part * more);
         }
 
         return _extraNmm == 0 ? log : Math.Log(Math.Max(double.Epsilon, Math.Exp(log) + _extraNmm));

@@ -1,17 +1,23 @@
 namespace Leverage.Outcomes;
 
-/// <summary>The strength of the weakest of several links: its survival as a table over the log torque.</summary>
+/// <summary>
+/// The strength of the weakest of several links, as tables over the log torque: its survival, and which link gives there.
+/// </summary>
 internal sealed class LinkMinimum
 {
-    private const int Cells = 2048;
+    private const int Cells = 1024;
+    private const int Brackets = 1024;
     private readonly Strength[] _links;
     private readonly double[] _survival = new double[Cells + 1];
+    private readonly double[] _shares;
+    private readonly int[] _cellAt = new int[Brackets + 2];
     private readonly double _low;
     private readonly double _perCell;
 
     internal LinkMinimum(ReadOnlySpan<Strength> links)
     {
         _links = links.ToArray();
+        _shares = new double[(Cells + 1) * _links.Length];
         _low = double.PositiveInfinity;
         double high = double.PositiveInfinity;
         foreach (Strength link in _links)
@@ -21,46 +27,43 @@ internal sealed class LinkMinimum
             high = Math.Min(high, log + Strength.Tail * link.Sigma);
         }
 
-        _perCell = Cells / (high - _low);
-        for (int i = 0; i <= Cells && _links.Length > 0; i++)
+        if (_links.Length == 0)
         {
-            _survival[i] = Exact(_low + i / _perCell);
+            // Nothing can give: one for every torque.
+            _low = 0;
+            Array.Fill(_survival, 1);
+            return;
+        }
+
+        _perCell = Cells / (high - _low);
+        for (int i = 0; i <= Cells; i++)
+        {
+            Fill(i, _low + i / _perCell);
+        }
+
+        for (int bracket = 0; bracket <= Brackets + 1; bracket++)
+        {
+            _cellAt[bracket] = Cell(1 - (double)bracket / Brackets, 0, Cells);
         }
     }
 
     /// <summary>Chance that no link has given at a log torque.</summary>
     internal double Survival(double logTorque)
     {
-        double place = (logTorque - _low) * _perCell;
-        if (!(place > 0))
-        {
-            return 1;
-        }
-
-        if (place >= Cells)
-        {
-            return 0;
-        }
-
+        double place = Math.Min(Math.Max((logTorque - _low) * _perCell, 0), Cells - 1e-9);
         int cell = (int)place;
-        return _survival[cell] + (place - cell) * (_survival[cell + 1] - _survival[cell]);
+        double low = _survival[cell];
+        return low + (place - cell) * (_survival[cell + 1] - low);
     }
 
-    /// <summary>Which link gives, once the weakest stands no more than the torque whose survival was drawn.</summary>
+    /// <summary>Which link gives, at the torque of a drawn survival.</summary>
     internal int Which(double survival, double draw)
     {
-        double log = At(survival);
-        double total = 0;
-        for (int i = 0; i < _links.Length; i++)
-        {
-            total += Hazard(i, log);
-        }
-
-        double left = draw * total;
+        int bracket = (int)((1 - survival) * Brackets);
+        int from = Cell(survival, _cellAt[bracket], Math.Min(Cells, _cellAt[bracket + 1] + 1)) * _links.Length;
         for (int i = 0; i < _links.Length - 1; i++)
         {
-            left -= Hazard(i, log);
-            if (left < 0)
+            if (draw < _shares[from + i])
             {
                 return i;
             }
@@ -69,33 +72,35 @@ internal sealed class LinkMinimum
         return _links.Length - 1;
     }
 
-    private double At(double survival)
+    /// <summary>The last cell, of those between two, whose survival is still above one.</summary>
+    private int Cell(double survival, int low, int high)
     {
-        int low = 0;
-        int high = Cells;
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
             (low, high) = _survival[middle] > survival ? (middle, high) : (low, middle);
         }
 
-        return _low + low / _perCell;
+        return low;
     }
 
-    private double Hazard(int link, double log)
-    {
-        var (survival, density) = _links[link].At(log);
-        return survival > 0 ? density / survival : double.MaxValue / 16;
-    }
-
-    private double Exact(double log)
+    /// <summary>Survival of all links at a log torque, and the running sum of each link's share of the hazard.</summary>
+    private void Fill(int cell, double log)
     {
         double product = 1;
-        foreach (Strength link in _links)
+        double hazard = 0;
+        for (int i = 0; i < _links.Length; i++)
         {
-            product *= link.At(log).Survival;
+            var (survival, density) = _links[i].At(log);
+            product *= survival;
+            hazard += survival > 0 ? density / survival : 1e12;
+            _shares[cell * _links.Length + i] = hazard;
         }
 
-        return product;
+        _survival[cell] = product;
+        for (int i = 0; i < _links.Length; i++)
+        {
+            _shares[cell * _links.Length + i] /= Math.Max(hazard, double.Epsilon);
+        }
     }
 }

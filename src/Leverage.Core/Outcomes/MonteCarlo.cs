@@ -25,28 +25,25 @@ public static class MonteCarlo
         ArgumentOutOfRangeException.ThrowIfGreaterThan(samples, MostSamples);
         var minimum = new LinkMinimum(links);
         gives.Clear();
-        var random = new Xoshiro(seed);
         var (handMedian, handSigma, handCap) = (Math.Log(hand.MedianNmm), hand.Sigma, Math.Log(hand.CapNmm));
-        int undone = 0;
-        int stuck = 0;
+        ulong state = SplitMix.Bits(seed);
+        int turned = 0;
+        int given = 0;
         for (int i = 0; i < samples; i++)
         {
-            double torque = nut.Draw(ref random);
-            ulong bits = random.Next();
-            double reached = Math.Min(handCap, handMedian + handSigma * NormalTable.At((uint)(bits >> 32)));
-            double strong = (uint)bits * (1.0 / (1UL << 32));
-            bool turns = torque <= reached;
-            if (strong >= minimum.Survival(turns ? torque : reached))
+            ulong more = SplitMix.Bits(state += SplitMix.Step);
+            double torque = nut.Draw(SplitMix.Bits(state += SplitMix.Step), (uint)more);
+            double reached = Math.Min(handCap, handMedian + handSigma * NormalTable.At((uint)(more >> 32)));
+            ulong last = SplitMix.Bits(state += SplitMix.Step);
+            double strong = (last >> 32) * SplitMix.Part;
+            if (strong >= minimum.Survival(Math.Min(torque, reached)))
             {
-                gives[minimum.Which(strong, random.NextDouble())]++;
-            }
-            else if (turns)
-            {
-                undone++;
+                gives[minimum.Which(strong, (uint)last * SplitMix.Part)]++;
+                given++;
             }
             else
             {
-                stuck++;
+                turned += torque <= reached ? 1 : 0;
             }
         }
 
@@ -55,6 +52,6 @@ public static class MonteCarlo
             gives[i] /= samples;
         }
 
-        return ((double)undone / samples, (double)stuck / samples);
+        return ((double)turned / samples, (double)(samples - turned - given) / samples);
     }
 }
