@@ -5,14 +5,16 @@ using Leverage.Tightening;
 
 namespace Leverage.Proof;
 
-/// <summary>What a row puts into a formula, by name, in N, mm, MPa, N·mm, rad, kg, K; what it leaves out follows from the rest.</summary>
+/// <summary>
+/// What a row puts into a formula, by name, in N, mm, MPa, N·mm, rad, kg, K; what it leaves out follows from the rest.
+/// </summary>
 public sealed class CheckInputs
 {
     private readonly (string Name, double Value, string Unit)[] _given;
 
     internal CheckInputs((string Name, double Value, string Unit)[] given) => _given = given;
 
-    /// <summary>The names given, with value in coherent units and the unit as written, in the order of the row.</summary>
+    /// <summary>The names given, with value in coherent units and unit as written, in the order of the row.</summary>
     public IReadOnlyList<(string Name, double Value, string Unit)> Given => _given;
 
     /// <summary>Thread and bearing face of a joint.</summary>

@@ -6,7 +6,7 @@ namespace Leverage.Proof;
 /// <param name="Printed">The printed number.</param>
 public readonly record struct CheckOutcome(CheckRow Row, double Value, double Printed)
 {
-    /// <summary>A last bit of room, so that a deviation of exactly half a digit is not lost to binary rounding.</summary>
+    /// <summary>A last bit of room, so that exactly half a digit is not lost to binary rounding.</summary>
     private const double Room = 1 + 1e-9;
 
     /// <summary>Deviation as a share of the tolerance; 1 or less holds.</summary>

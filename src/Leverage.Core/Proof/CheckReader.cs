@@ -18,11 +18,12 @@ public sealed class CheckReader
     public CheckRow Read(TableRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        var formula = CheckedFormulas.Find(row.Text("formula")) ?? throw row.Error("formula", "a formula of CheckedFormulas");
+        var formula = CheckedFormulas.Find(row.Text("formula"))
+            ?? throw row.Error("formula", "a formula of CheckedFormulas");
         _ = row.Number("expected");
         return new CheckRow(
-            row.Key, formula, Inputs(row), row.Text("expected"), Unit(row), CheckTolerance.Of(row), row.Source, row.Status,
-            row.OptionalText("note") ?? string.Empty);
+            row.Key, formula, Inputs(row), row.Text("expected"), Unit(row), CheckTolerance.Of(row), row.Source,
+            row.Status, row.OptionalText("note") ?? string.Empty);
     }
 
     private static string Unit(TableRow row)

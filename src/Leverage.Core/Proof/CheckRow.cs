@@ -13,8 +13,8 @@ namespace Leverage.Proof;
 /// <param name="Status">How far it may be trusted.</param>
 /// <param name="Note">Reason for a wider tolerance, or what the number means; may be empty.</param>
 public sealed record CheckRow(
-    string Id, CheckedFormula Formula, CheckInputs Inputs, string Expected, string Unit, double Tolerance, string Source,
-    ValueStatus Status, string Note)
+    string Id, CheckedFormula Formula, CheckInputs Inputs, string Expected, string Unit, double Tolerance,
+    string Source, ValueStatus Status, string Note)
 {
     /// <summary>Works the formula out and sets the result beside the printed number.</summary>
     /// <returns>The outcome.</returns>
@@ -22,6 +22,7 @@ public sealed record CheckRow(
     {
         double value = Formula.Evaluate(Inputs) / Inputs["per"];
         _ = TableRow.TryNumber(Expected, out double printed);
-        return new CheckOutcome(this, value * PrintedUnit.Factor(Formula.Unit) / PrintedUnit.Factor(Unit), printed);
+        double factor = PrintedUnit.Factor(Formula.Unit) / PrintedUnit.Factor(Unit);
+        return new CheckOutcome(this, value * factor, printed);
     }
 }

@@ -6,7 +6,7 @@ namespace Leverage.Proof;
 /// <summary>How far a result may stand from a printed number.</summary>
 public static class CheckTolerance
 {
-    /// <summary>Half a unit in the last printed digit: 0.005 for <c>26.18</c>, 0.05 for <c>5.0</c>, 0.5 for <c>1700</c>.</summary>
+    /// <summary>Half a unit in the last printed digit: 0.005 for <c>26.18</c>, 0.05 for <c>5.0</c>.</summary>
     /// <param name="printed">The number as printed.</param>
     /// <returns>The tolerance, in the number's own unit.</returns>
     /// <exception cref="FormatException">The text is no number.</exception>
@@ -20,16 +20,16 @@ public static class CheckTolerance
 
         int exponent = printed.IndexOfAny(['e', 'E']);
         string digits = exponent < 0 ? printed : printed[..exponent];
-        int power = exponent < 0 ? 0 : int.Parse(printed.AsSpan(exponent + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        int power = exponent < 0 ? 0 : int.Parse(printed[(exponent + 1)..], CultureInfo.InvariantCulture);
         int point = digits.IndexOf('.', StringComparison.Ordinal);
         int decimals = point < 0 ? 0 : digits.Length - point - 1;
         return 0.5 * Math.Pow(10, power - decimals);
     }
 
-    /// <summary>The tolerance of a row: as written, an amount or a percentage of the printed number; else of its last digit.</summary>
+    /// <summary>The tolerance of a row: an amount or a percentage as written, else that of the last digit.</summary>
     /// <param name="row">A row of a checks file.</param>
     /// <returns>The tolerance, in the row's unit.</returns>
-    /// <exception cref="TableFormatException">The cell is neither blank, an amount above 0, nor a percentage above 0.</exception>
+    /// <exception cref="TableFormatException">The cell is not blank, an amount or a percentage above 0.</exception>
     public static double Of(TableRow row)
     {
         ArgumentNullException.ThrowIfNull(row);

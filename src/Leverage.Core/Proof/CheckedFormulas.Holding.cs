@@ -9,16 +9,20 @@ public static partial class CheckedFormulas
 {
     private static CheckedFormula[] Holding =>
     [
-        new("ParkingBrake.WheelTorque", "Nmm", i => ParkingBrake.WheelTorque(i["mass"], i["wheelRadius"], i["brakedWheels"])),
+        new("ParkingBrake.WheelTorque", "Nmm", i => ParkingBrake.WheelTorque(
+            i["mass"], i["wheelRadius"], i["brakedWheels"])),
         new("TyreGrip.Torque", "Nmm", i => TyreGrip.Torque(i["friction"], i["wheelLoad"], i["wheelRadius"])),
-        new("OpenDifferential.Torque", "Nmm", i => OpenDifferential.Torque(i["friction"], i["wheelLoad"], i["wheelRadius"])),
+        new("OpenDifferential.Torque", "Nmm", i => OpenDifferential.Torque(
+            i["friction"], i["wheelLoad"], i["wheelRadius"])),
         new("WheelChock.Torque", "Nmm", i => WheelChock.Torque(i["wheelLoad"], i["wheelRadius"], i["height"])),
         new("SupportStand.TippingForce", "N", i => SupportStand.TippingForce(i["load"], i["halfBase"], i["height"])),
         new("LoadShift.Force", "N", i => LoadShift.Force(i["torque"], i["wheelbase"])),
-        new("HeatedJoint.ReleaseTemperature", "K", i => HeatedJoint.ReleaseTemperature(i["stress"], i["complianceRatio"])),
+        new("HeatedJoint.ReleaseTemperature", "K", i => HeatedJoint.ReleaseTemperature(
+            i["stress"], i["complianceRatio"])),
         new("HeatedJoint.PreloadRise", "MPa", i => HeatedJoint.PreloadRise(i["difference"], i["complianceRatio"])),
         new("HeatedJoint.DiametralGrowth", "mm", i => HeatedJoint.DiametralGrowth(i["pitchDiameter"], i["difference"])),
-        new("HeatedJoint.AluminiumClearance", "mm", i => HeatedJoint.AluminiumClearance(i["pitchDiameter"], i["warming"])),
+        new("HeatedJoint.AluminiumClearance", "mm", i => HeatedJoint.AluminiumClearance(
+            i["pitchDiameter"], i["warming"])),
         new("ThreadLocker.Torque", "Nmm", i => ThreadLocker.Torque(i["measured"], i["diameter"])),
     ];
 

@@ -19,13 +19,17 @@ public static partial class CheckedFormulas
     private static CheckedFormula[] Sleeves =>
     [
         new("SleeveBearing.TipReaction", "N", i => SleeveBearing.TipReaction(i["force"], i["handToTip"], i["overlap"])),
-        new("SleeveBearing.MouthReaction", "N", i => SleeveBearing.MouthReaction(i["force"], i["handToTip"], i["overlap"])),
+        new("SleeveBearing.MouthReaction", "N", i => SleeveBearing.MouthReaction(
+            i["force"], i["handToTip"], i["overlap"])),
         new("SleeveBearing.TubeMoment", "Nmm", i => SleeveBearing.TubeMoment(i["force"], i["handToTip"])),
-        new("SleeveBearing.BarMomentAtMouth", "Nmm", i => SleeveBearing.BarMomentAtMouth(i["force"], i["handToTip"], i["overlap"])),
+        new("SleeveBearing.BarMomentAtMouth", "Nmm", i => SleeveBearing.BarMomentAtMouth(
+            i["force"], i["handToTip"], i["overlap"])),
         new("SleevePlay.Tilt", "rad", i => SleevePlay.Tilt(i["bore"], i["bar"], i["overlap"])),
-        new("SlipLimit.CloseFitTangent", "", i => SlipLimit.CloseFitTangent(i["friction"], i["handToTip"], i["overlap"])),
+        new("SlipLimit.CloseFitTangent", "", i => SlipLimit.CloseFitTangent(
+            i["friction"], i["handToTip"], i["overlap"])),
         new("SlipLimit.Tangent", "", i => SlipLimit.Tangent(i.Hold)),
-        new("SlipLimit.AngleBelowLevel", "rad", i => SlipLimit.AngleBelowLevel(i["tangent"], i["tilt"], i["torqueShare"])),
+        new("SlipLimit.AngleBelowLevel", "rad", i => SlipLimit.AngleBelowLevel(
+            i["tangent"], i["tilt"], i["torqueShare"])),
         new("TubeDent.Resistance", "N", i => TubeDent.Resistance(
             i["yield"], i["outside"], i["wall"], i["contact"], i["depthShare"])),
         new("TubeDent.MarkForce", "N", i => TubeDent.MarkForce(i["yield"], i["wall"])),

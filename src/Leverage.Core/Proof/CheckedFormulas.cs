@@ -1,12 +1,15 @@
 namespace Leverage.Proof;
 
-/// <summary>The formulas the checks can call, one line each, by topic; no reflection, so that it works compiled ahead of time.</summary>
+/// <summary>
+/// The formulas the checks can call, one entry each, by topic; no reflection, so that it works compiled ahead of time.
+/// </summary>
 public static partial class CheckedFormulas
 {
     private static readonly CheckedFormula[] Listed =
         [.. Threads, .. Tightening, .. Tubes, .. Sleeves, .. Levers, .. LoadPath, .. Holding, .. Spread];
 
-    private static readonly Dictionary<string, CheckedFormula> ByName = Listed.ToDictionary(f => f.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, CheckedFormula> ByName =
+        Listed.ToDictionary(f => f.Name, StringComparer.Ordinal);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CheckedFormula> All => Listed;

@@ -4,7 +4,9 @@ using UnitsNet.Units;
 
 namespace Leverage.Proof;
 
-/// <summary>A unit as a source prints it, against the coherent set the formulas work in: N, mm, MPa, N·mm, rad, kg, K.</summary>
+/// <summary>
+/// A unit as a source prints it, against the coherent set the formulas work in: N, mm, MPa, N·mm, rad, kg, K.
+/// </summary>
 public static class PrintedUnit
 {
     /// <summary>What kind of quantity the unit is for, in words; energy and torque are one kind.</summary>
@@ -25,7 +27,8 @@ public static class PrintedUnit
         "mm" => ("length", 1),
         "N" => ("force", 1),
         "MPa" => ("stress", 1),
-        _ => Section(unit) ?? Seldom(unit) ?? Everyday(unit) ?? throw new ArgumentException($"no unit '{unit}' is known", nameof(unit)),
+        _ => Section(unit) ?? Seldom(unit) ?? Everyday(unit)
+            ?? throw new ArgumentException($"no unit '{unit}' is known", nameof(unit)),
     };
 
     private static (string Kind, double Factor)? Section(string unit) => unit switch

@@ -64,5 +64,6 @@ public sealed class CheckToleranceTests
     private const string Header = "id,formula,inputs,expected,unit,tolerance,source,status,note\n";
 
     private static TableRow Row(string tolerance) => TableReader.Read(
-        "checks/t.csv", Header + $"a,TubeSection.Area,outside=20mm; wall=2mm,12.3,mm2,{tolerance},a book,published,why\n").Rows[0];
+        "checks/t.csv",
+        Header + $"a,TubeSection.Area,outside=20mm; wall=2mm,12.3,mm2,{tolerance},a book,published,why\n").Rows[0];
 }

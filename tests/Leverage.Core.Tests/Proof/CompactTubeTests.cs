@@ -4,7 +4,7 @@ namespace Leverage.Tests.Proof;
 
 public sealed class CompactTubeTests
 {
-    /// <summary>Class 1 limit of EN 1993-1-1 Table 5.2 for tubes, 50·ε², with the ε the table prints: 1.00, 0.92 and 0.81.</summary>
+    /// <summary>Class 1 limit of EN 1993-1-1 Table 5.2 for tubes, 50·ε², with the ε the table prints.</summary>
     [Theory]
     [InlineData(235, 1.00)]
     [InlineData(275, 0.92)]

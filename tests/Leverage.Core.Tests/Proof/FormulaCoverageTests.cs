@@ -43,7 +43,8 @@ public sealed class FormulaCoverageTests
     public void The_list_of_law_tests_names_formulas_and_tests_that_exist()
     {
         var formulas = FormulaMethod.All().Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        var tests = typeof(LawOnly).Assembly.GetTypes().SelectMany(t => t.GetMethods().Select(m => $"{t.Name}.{m.Name}")).ToHashSet(StringComparer.Ordinal);
+        var tests = typeof(LawOnly).Assembly.GetTypes()
+            .SelectMany(t => t.GetMethods().Select(m => $"{t.Name}.{m.Name}")).ToHashSet(StringComparer.Ordinal);
         Assert.All(LawOnly.Tests, law =>
         {
             Assert.Contains(law.Key, formulas);

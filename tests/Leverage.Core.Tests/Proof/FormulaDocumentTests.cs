@@ -45,19 +45,22 @@ public sealed partial class FormulaDocumentTests
         {
             string text = Described(Method(formula).Method, parameter, field);
             string unit = FormulaMethod.UnitOf(name)?.Unit ?? string.Empty;
-            Assert.True(unit.Length == 0 || Words(text).Contains(unit), $"{formula}, {name}: '{text}' does not name {unit}");
+            bool named = unit.Length == 0 || Words(text).Contains(unit);
+            Assert.True(named, $"{formula}, {name}: '{text}' does not name {unit}");
         }
     }
 
-    [GeneratedRegex(@"shared/checks/(?<file>[a-z-]+)\.csv", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"shared/checks/(?<file>[a-z-]+)\.csv", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CheckFile();
 
     private static FormulaMethod Method(string formula) => FormulaMethod.All().Single(f => f.Name == formula);
 
-    private static string Remarks(string formula) => Document(Method(formula).Method).Element("remarks")?.Value ?? string.Empty;
+    private static string Remarks(string formula) =>
+        Document(Method(formula).Method).Element("remarks")?.Value ?? string.Empty;
 
     private static HashSet<string> Words(string text) =>
-        text.Split([' ', ',', ';', ':', '.', '\n'], StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal);
+        text.Split([' ', ',', ';', ':', '.', '\n'], StringSplitOptions.RemoveEmptyEntries)
+            .ToHashSet(StringComparer.Ordinal);
 
     private static string Described(MethodInfo method, ParameterInfo parameter, PropertyInfo? field) => field is null
         ? Param(Document(method), parameter.Name!)

@@ -7,19 +7,20 @@ namespace Leverage.Tests.Proof;
 internal sealed record FormulaMethod(MethodInfo Method)
 {
     /// <summary>The namespaces that hold formulas.</summary>
-    private static readonly string[] Rooms = ["Threads", "Tightening", "Loosening", "Levers", "Sleeves", "LoadPath", "Holding"];
+    private static readonly string[] Rooms =
+        ["Threads", "Tightening", "Loosening", "Levers", "Sleeves", "LoadPath", "Holding"];
 
     /// <summary>Units a parameter name may end in, longest first, and the kind each stands for.</summary>
     private static readonly (string Suffix, string Unit, string Kind)[] Units =
     [
-        ("PerMm", "mm²/mm", "number"), ("Nmm2", "N·mm²", "bending stiffness"), ("Nmm", "N·mm", "torque"), ("Mpa", "MPa", "stress"),
-        ("Rad", "rad", "angle"), ("Mm2", "mm²", "area"), ("Mm", "mm", "length"), ("Kg", "kg", "mass"), ("N", "N", "force"),
-        ("K", "K", "warming"), ("J", "J", "torque"),
+        ("PerMm", "mm²/mm", "number"), ("Nmm2", "N·mm²", "bending stiffness"), ("Nmm", "N·mm", "torque"),
+        ("Mpa", "MPa", "stress"), ("Rad", "rad", "angle"), ("Mm2", "mm²", "area"), ("Mm", "mm", "length"),
+        ("Kg", "kg", "mass"), ("N", "N", "force"), ("K", "K", "warming"), ("J", "J", "torque"),
     ];
 
     public string Name => $"{Method.DeclaringType!.Name}.{Method.Name}";
 
-    /// <summary>Every formula: a public static method of a static class in a formula room that takes numbers and gives one.</summary>
+    /// <summary>Every formula: a public static method in a formula room that takes numbers and gives one.</summary>
     public static IEnumerable<FormulaMethod> All() =>
         from type in typeof(CheckedFormulas).Assembly.GetExportedTypes()
         where type is { IsAbstract: true, IsSealed: true }
@@ -33,12 +34,13 @@ internal sealed record FormulaMethod(MethodInfo Method)
     /// <summary>Each single number that goes in: a parameter, or a field of a record parameter.</summary>
     public IEnumerable<(ParameterInfo Parameter, PropertyInfo? Field, string Name)> Numbers() =>
         from parameter in Method.GetParameters()
-        from field in parameter.ParameterType == typeof(double) ? [null] : Fields(parameter.ParameterType).Cast<PropertyInfo?>()
+        from field in parameter.ParameterType == typeof(double) ? [null] : Fields(parameter.ParameterType)
         select (parameter, field, field is null ? parameter.Name! : field.Name);
 
     /// <summary>The unit a number's name ends in, or null for a bare number.</summary>
     public static (string Suffix, string Unit, string Kind)? UnitOf(string name) =>
-        Units.Cast<(string Suffix, string Unit, string Kind)?>().FirstOrDefault(u => name.EndsWith(u!.Value.Suffix, StringComparison.Ordinal));
+        Units.Cast<(string Suffix, string Unit, string Kind)?>()
+            .FirstOrDefault(u => name.EndsWith(u!.Value.Suffix, StringComparison.Ordinal));
 
     /// <summary>Name a check row gives a number: without its unit, the first letter small.</summary>
     public static string InputName(ParameterInfo parameter, PropertyInfo? field)
@@ -57,16 +59,21 @@ internal sealed record FormulaMethod(MethodInfo Method)
 
         var arguments = Method.GetParameters().Select(p => p.ParameterType == typeof(double)
             ? Number(p, null)
-            : Activator.CreateInstance(p.ParameterType, [.. Fields(p.ParameterType).Select(f => (object)Number(p, f))]));
+            : Activator.CreateInstance(
+                p.ParameterType, [.. Fields(p.ParameterType).Select(f => (object)Number(p, f))]));
         return Method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, [.. arguments], null);
     }
 
-    private static IEnumerable<PropertyInfo> Fields(Type type)
+    private static IEnumerable<PropertyInfo?> Fields(Type type)
     {
-        bool numbersOnly = type is { IsValueType: true, IsPrimitive: false } && type.Namespace?.StartsWith("Leverage", StringComparison.Ordinal) == true
-            && type.GetConstructors().Any(c => c.GetParameters() is { Length: > 0 } all && all.All(p => p.ParameterType == typeof(double)));
-        return numbersOnly
-            ? type.GetConstructors().First(c => c.GetParameters().Length > 0).GetParameters().Select(p => type.GetProperty(p.Name!)!)
-            : [];
+        if (type is not { IsValueType: true, IsPrimitive: false, Namespace: { } room }
+            || !room.StartsWith("Leverage", StringComparison.Ordinal))
+        {
+            return [];
+        }
+
+        var numbers = type.GetConstructors().Select(c => c.GetParameters())
+            .FirstOrDefault(all => all.Length > 0 && all.All(p => p.ParameterType == typeof(double)));
+        return numbers?.Select(p => type.GetProperty(p.Name!)) ?? [];
     }
 }

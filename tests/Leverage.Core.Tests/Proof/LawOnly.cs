@@ -1,6 +1,6 @@
 namespace Leverage.Tests.Proof;
 
-/// <summary>Formulas that no printed number checks, with the law test that covers each: the list law-only.csv.</summary>
+/// <summary>Formulas no printed number checks, with the law test that covers each: the list law-only.csv.</summary>
 internal static class LawOnly
 {
     public static IReadOnlyDictionary<string, string> Tests { get; } = Read();

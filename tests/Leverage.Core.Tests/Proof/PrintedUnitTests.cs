@@ -12,12 +12,14 @@ public sealed class PrintedUnitTests
         { "", 1 }, { "%", 0.01 },
         { "mm", 1 }, { "cm", 10 }, { "m", 1000 }, { "um", 0.001 }, { "in", Inch }, { "ft", 12 * Inch },
         { "N", 1 }, { "kN", 1000 }, { "lbf", PoundForce }, { "kip", 1000 * PoundForce }, { "kgf", 9.80665 },
-        { "MPa", 1 }, { "GPa", 1000 }, { "psi", PoundForce / (Inch * Inch) }, { "kpsi", 1000 * PoundForce / (Inch * Inch) },
+        { "MPa", 1 }, { "GPa", 1000 }, { "psi", PoundForce / (Inch * Inch) },
+        { "kpsi", 1000 * PoundForce / (Inch * Inch) },
         { "ksi", 1000 * PoundForce / (Inch * Inch) },
         { "Nmm", 1 }, { "Nm", 1000 }, { "lbfin", PoundForce * Inch }, { "lbfft", PoundForce * 12 * Inch },
         { "kgfm", 9806.65 }, { "J", 1000 }, { "rad", 1 }, { "deg", Math.PI / 180 }, { "K", 1 },
         { "kg", 1 }, { "lb", Pound }, { "kg/m", 1 }, { "lb/ft", Pound / (0.012 * Inch) }, { "m/s", 1 },
-        { "mm2", 1 }, { "cm2", 100 }, { "in2", Inch * Inch }, { "mm3", 1 }, { "cm3", 1000 }, { "in3", Inch * Inch * Inch },
+        { "mm2", 1 }, { "cm2", 100 }, { "in2", Inch * Inch },
+        { "mm3", 1 }, { "cm3", 1000 }, { "in3", Inch * Inch * Inch },
         { "mm4", 1 }, { "cm4", 1e4 }, { "1e6mm4", 1e6 }, { "in4", Inch * Inch * Inch * Inch }, { "Nmm2", 1 },
     };
 
