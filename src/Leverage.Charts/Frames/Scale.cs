@@ -1,0 +1,35 @@
+using Leverage.Answers;
+
+namespace Leverage.Charts.Frames;
+
+/// <summary>An axis: its range, its ticks and their words, always with a decimal point.</summary>
+/// <param name="From">First value.</param>
+/// <param name="To">Last value.</param>
+/// <param name="Step">Distance of ticks.</param>
+internal sealed record Scale(double From, double To, double Step)
+{
+    /// <summary>A scale over a range, about so many ticks on it.</summary>
+    internal static Scale Over(double from, double to, int about)
+    {
+        double rough = (to - from) / about;
+        double power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
+        double ratio = rough / power;
+        double step = power * (ratio < 1.5 ? 1 : ratio < 3.5 ? 2 : ratio < 7.5 ? 5 : 10);
+        return new Scale(from, to, step);
+    }
+
+    /// <summary>The ticks.</summary>
+    internal double[] Ticks()
+    {
+        double first = Math.Ceiling(From / Step - 1e-6);
+        double last = Math.Floor(To / Step + 1e-6);
+        return [.. Enumerable.Range(0, (int)(last - first) + 1).Select(i => (first + i) * Step)];
+    }
+
+    /// <summary>The words of a tick.</summary>
+    internal string Words(double tick) =>
+        UnitStyle.Fixed(tick == 0 ? 0 : tick, Math.Clamp((int)-Math.Floor(Math.Log10(Step) + 1e-9), 0, 6));
+
+    /// <summary>Where a value lies, 0 at the first and 1 at the last.</summary>
+    internal double Share(double value) => (value - From) / (To - From);
+}

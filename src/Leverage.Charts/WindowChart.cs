@@ -1,0 +1,161 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Charts.Frames;
+using Leverage.Charts.Labels;
+using Leverage.Charts.Windows;
+using ScottPlot;
+using SkiaSharp;
+using UnitsNet;
+
+namespace Leverage.Charts;
+
+/// <summary>Force against length: what the nut needs, what the hands give, what each part stands, and where it works.</summary>
+public sealed class WindowChart
+{
+    private const string Easy = "nut: easy";
+    private const string Likely = "nut: likely";
+    private const string Hard = "nut: hard";
+    private const string YourForce = "your force";
+
+    private readonly ForceWindow _window;
+    private readonly UnitStyle _units;
+    private readonly WindowUnits _drawn;
+    private readonly WindowScale _scale;
+    private readonly PlotFrame _frame;
+    private readonly ChartPage _page;
+
+    private WindowChart(ForceWindow window, string title, UnitStyle units, ChartPage page)
+    {
+        (_window, _units, _page) = (window, units, page);
+        var whole = new WindowUnits(window, units, window.ReachMm.Count);
+        double top = WindowScale.HeightOf(whole);
+        _drawn = new WindowUnits(window, units, whole.Worth(top));
+        _scale = new WindowScale(_drawn, top);
+        var words = new FrameWords(
+            title,
+            WindowWords.Answer(window, units),
+            $"reach: nut to middle of the hands, {units.ReachUnit}",
+            $"force of the hands, {units.ForceUnit}")
+        {
+            Warns = WindowWords.Warns(window),
+            Ends = [.. _scale.Shown.Select(i => window.Limits[i].Name), Hard, Likely, Easy, YourForce],
+            Notes = WindowWords.Notes(window, _scale, units),
+        };
+        int ticks = page.Width > page.Height ? 9 : 5;
+        _frame = new PlotFrame(page, words, Scale.Over(_drawn.Reach[0], _drawn.Reach[^1], ticks), _scale.Up(7));
+    }
+
+    /// <summary>Draws a window.</summary>
+    /// <param name="window">The window.</param>
+    /// <param name="title">The case, in words.</param>
+    /// <param name="units">Metric or US.</param>
+    /// <param name="page">Size of the drawing; landscape when left out.</param>
+    /// <returns>The chart.</returns>
+    public static Chart Draw(ForceWindow window, string title, UnitStyle units, ChartPage? page = null)
+    {
+        ArgumentNullException.ThrowIfNull(window);
+        ArgumentNullException.ThrowIfNull(units);
+        return new WindowChart(window, title, units, page ?? ChartPage.Landscape).Drawn();
+    }
+
+    private Chart Drawn()
+    {
+        HandBand();
+        List<WindowRegion> works = Works();
+        _frame.Band(_drawn.Reach, _drawn.NeedLow, _drawn.NeedHigh, Ink.NeedBand);
+        HandLines();
+        Limits();
+        Need();
+        Yours();
+        works.ForEach(LabelRegion);
+        return _frame.Finish(WindowWords.Answer(_window, _units));
+    }
+
+    private void HandBand()
+    {
+        double[] ends = [_drawn.Reach[0], _drawn.Reach[^1]];
+        _frame.Band(ends, [_drawn.Hand.Low, _drawn.Hand.Low], [_drawn.Hand.High, _drawn.Hand.High], Ink.HandBand);
+    }
+
+    private void HandLines()
+    {
+        double[] ends = [_drawn.Reach[0], _drawn.Reach[^1]];
+        foreach (double edge in new[] { _drawn.Hand.Low, _drawn.Hand.High })
+        {
+            _frame.Curve(ends, [edge, edge], new CurveLook(Ink.Hand, 1, LinePattern.Solid));
+        }
+
+        double[] level = [.. _drawn.Reach.Select(_ => _drawn.Hand.Likely)];
+        SKPoint[] path = _frame.Curve(_drawn.Reach, level, new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
+        if (!_scale.HandsAbove)
+        {
+            End(YourForce, path, Ink.Hand, true);
+        }
+    }
+
+    private List<WindowRegion> Works()
+    {
+        List<WindowRegion> likely = WindowRegion.Between(_drawn.Reach, _drawn.NeedLikely, _drawn.Roof);
+        foreach (WindowRegion region in likely)
+        {
+            _frame.Band(region.X, region.Low, region.High, Ink.WorksBand);
+            _frame.Hatch(region.X, region.Low, region.High, Ink.Works, 14);
+        }
+
+        return likely;
+    }
+
+    private void Limits()
+    {
+        foreach (int i in _scale.Shown)
+        {
+            LinePattern pattern = _window.Limits[i].Confirmed ? LinePattern.Solid : LinePattern.Dashed;
+            SKPoint[] path = _frame.Curve(_drawn.Reach, _drawn.Limits[i], new CurveLook(Ink.Limit, 2.4f, pattern));
+            End(_window.Limits[i].Name, path, Ink.Limit, false);
+        }
+    }
+
+    private void Need()
+    {
+        var edge = new CurveLook(Ink.Need, 1, LinePattern.Solid);
+        End(Easy, _frame.Curve(_drawn.Reach, _drawn.NeedLow, edge), Ink.Need, false);
+        End(Hard, _frame.Curve(_drawn.Reach, _drawn.NeedHigh, edge), Ink.Need, false);
+        End(Likely, _frame.Curve(_drawn.Reach, _drawn.NeedLikely, edge with { Width = 5 }), Ink.Need, true);
+    }
+
+    private void Yours()
+    {
+        if (_drawn.Yours is not { } reach || _window.YourReachMm is not { } reachMm)
+        {
+            return;
+        }
+
+        var (low, likely, high) = _drawn.NeedAt(reach);
+        var mark = new SetupMark(_frame.Pixel(reach, low), _frame.Pixel(reach, likely), _frame.Pixel(reach, high), _frame.Area);
+        _frame.Avoid(new SKPoint(mark.X, _frame.Area.Bottom), new SKPoint(mark.X, _frame.Area.Top));
+        _frame.Mark(mark.Box, mark.Draw);
+        string need = _units.Force(Force.FromNewtons(_window.NeedLikelyN[0] * _window.ReachMm[0] / reachMm));
+        string text = $"{Unbroken($"yours, {_units.Any(Length.FromMillimeters(reachMm))}:")} {Unbroken($"likely needs {need}")}";
+        _frame.Label(new LabelWish(text, new TextLook(_page.TextSize, true, Ink.Text, true), mark.Upright)
+        {
+            Along = 1,
+            Target = mark.Dot,
+            Widest = 0.5f * _frame.Area.Width,
+        });
+    }
+
+    private static string Unbroken(string text) => text.Replace(' ', '\u00A0');
+
+    private void LabelRegion(WindowRegion region)
+    {
+        SKPoint[] middle = [.. region.X.Select((x, i) => _frame.Pixel(x, (region.Low[i] + region.High[i]) / 2))];
+        _frame.Label(new LabelWish("likely works", new TextLook(_page.TextSize, true, Ink.Works, true), middle)
+        {
+            Inside = true,
+            Along = 0.6,
+        });
+    }
+
+    private void End(string text, SKPoint[] path, SKColor color, bool bold) =>
+        _frame.End(new LabelWish(text, new TextLook(_page.SmallSize, bold, color), path));
+}

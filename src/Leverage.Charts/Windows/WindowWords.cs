@@ -1,0 +1,87 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using UnitsNet;
+
+namespace Leverage.Charts.Windows;
+
+/// <summary>What a window says in words.</summary>
+internal static class WindowWords
+{
+    private const string Bands = "Bands: one case in ten lies below, one in ten above.";
+    private const string Dashes = " Dashed: not confirmed.";
+
+    /// <summary>The answer in a line.</summary>
+    internal static string Answer(ForceWindow window, UnitStyle units)
+    {
+        if (window.NoLengthHelps is { } link)
+        {
+            return $"No length helps: the {link} gives before the nut is likely to turn.";
+        }
+
+        if (window.Works is not { } works)
+        {
+            return "No length on this chart is likely to work: hands or a part give out first.";
+        }
+
+        string from = units.Any(Length.FromMillimeters(works.FromMm));
+        bool open = works.ToMm >= window.ReachMm[^1];
+        string stretch = open ? $"from {from} up" : $"from {from} to {units.Any(Length.FromMillimeters(works.ToMm))}";
+        return $"Likely to work with a reach {stretch}{Yours(window, works, units)}.{Overpowered(window)}";
+    }
+
+    /// <summary>Whether the answer is that it will not work as it stands.</summary>
+    internal static bool Warns(ForceWindow window) =>
+        window.NoLengthHelps is not null || window.Works is not { } works || !Within(window.YourReachMm, works)
+        || Overpowered(window).Length > 0;
+
+    /// <summary>Notes below the chart.</summary>
+    internal static List<string> Notes(ForceWindow window, WindowScale scale, UnitStyle units)
+    {
+        var notes = new List<string>();
+        if (scale.HandsAbove)
+        {
+            notes.Add($"Your force, {Span(window.HandLowN, window.HandHighN, units)}, is far above this chart: mind the limits.");
+        }
+
+        notes.Add(string.Concat(Bands, scale.Shown.Any(i => !window.Limits[i].Confirmed) ? Dashes : string.Empty));
+        if (scale.Above.Count > 0)
+        {
+            notes.Add($"Above this chart: {string.Join(", ", scale.Above.Select(i => window.Limits[i].Name))}.");
+        }
+
+        return notes;
+    }
+
+    /// <summary>Two forces with one unit.</summary>
+    internal static string Span(double fromN, double toN, UnitStyle units) =>
+        $"{UnitStyle.Figures(units.ForceValue(Force.FromNewtons(fromN)))} to {units.Force(Force.FromNewtons(toN))}";
+
+    private static bool Within(double? reachMm, (double FromMm, double ToMm) works) =>
+        reachMm is not { } reach || (reach >= works.FromMm && reach <= works.ToMm);
+
+    /// <summary>A warning where the likely force of the hands is more than a part stands at this set-up's length.</summary>
+    private static string Overpowered(ForceWindow window)
+    {
+        if (window.YourReachMm is not { } reach)
+        {
+            return string.Empty;
+        }
+
+        int at = Enumerable.Range(0, window.ReachMm.Count).MinBy(i => Math.Abs(window.ReachMm[i] - reach));
+        LimitCurve? weakest = window.Limits.Where(limit => limit.ForceN[at] < window.HandLikelyN).MinBy(limit => limit.ForceN[at]);
+        return weakest is null ? string.Empty : $" Your full force there is more than the {weakest.Name} stands.";
+    }
+
+    private static string Yours(ForceWindow window, (double FromMm, double ToMm) works, UnitStyle units)
+    {
+        if (window.YourReachMm is not { } reach)
+        {
+            return string.Empty;
+        }
+
+        string yours = units.Any(Length.FromMillimeters(reach));
+        return Within(reach, works)
+            ? $"; yours is {yours}"
+            : $"; yours, {yours}, is too {(reach < works.FromMm ? "short" : "long")}";
+    }
+}

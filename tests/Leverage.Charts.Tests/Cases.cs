@@ -1,0 +1,71 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Levers;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Charts.Tests;
+
+/// <summary>Set-ups from everyday to absurd, by name.</summary>
+internal static class Cases
+{
+    internal static LooseningRequest AxleNut { get; } = new()
+    {
+        BookTorque = Torque.FromNewtonMeters(460),
+        Thread = ThreadCatalog.Named("M24x1.5"),
+        Condition = "rusted",
+        AcrossFlats = Length.FromMillimeters(36),
+        Drive = "1/2",
+        Bar = Length.FromMillimeters(600),
+        Stance = "stand-push",
+        Body = Mass.FromKilograms(82),
+    };
+
+    internal static LooseningRequest Sleeved { get; } = AxleNut with
+    {
+        BarDiameter = Length.FromMillimeters(20),
+        Sleeve = Tube(33.7, 3.2, 1000),
+        Overlap = Length.FromMillimeters(250),
+    };
+
+    internal static LooseningRequest Heavy { get; } = Sleeved with
+    {
+        Condition = "used",
+        Drive = "3/4",
+        Bar = Length.FromMillimeters(900),
+        BarDiameter = Length.FromMillimeters(24),
+        Sleeve = Tube(42.4, 3.2, 1200),
+        Overlap = Length.FromMillimeters(400),
+    };
+
+    internal static IReadOnlyDictionary<string, LooseningRequest> Loosening { get; } = new Dictionary<string, LooseningRequest>(StringComparer.Ordinal)
+    {
+        ["axle nut"] = AxleNut,
+        ["sleeved"] = Sleeved,
+        ["heavy"] = Heavy,
+        ["no bar"] = AxleNut with { Bar = null },
+        ["nothing known"] = new() { BookTorque = Torque.FromNewtonMeters(460) },
+        ["tiny bolt"] = new() { Thread = ThreadCatalog.Named("M6"), Drive = "1/4", Bar = Length.FromMillimeters(150) },
+        ["tiny bolt, long bar"] = new() { Thread = ThreadCatalog.Named("M6"), Drive = "1/4", Bar = Length.FromMillimeters(600) },
+        ["three metres"] = AxleNut with { Drive = "1", Bar = Length.FromMillimeters(3000) },
+        ["hopeless"] = AxleNut with { BookTorque = Torque.FromNewtonMeters(5000), Thread = null },
+        ["measured force"] = Heavy with { Force = Force.FromNewtons(600) },
+        ["everything at once"] = Heavy with
+        {
+            Adapters = ["1/2", "1", "3/8"],
+            Pin = new FlexPin(Length.FromMillimeters(12), Length.FromMillimeters(20)),
+        },
+    };
+
+    internal static TheoryData<string> Names => [.. Loosening.Keys];
+
+    internal static LooseningAssessment Assess(string name) =>
+        LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Loosening[name]));
+
+    internal static ForceWindow Window(string name) => WindowMaker.Of(Assess(name));
+
+    internal static UnitStyle Units(bool us) => us ? UnitStyle.Us : UnitStyle.Metric;
+
+    internal static SleeveText Tube(double outsideMm, double wallMm, double lengthMm) =>
+        new(Length.FromMillimeters(lengthMm), Length.FromMillimeters(outsideMm), Length.FromMillimeters(wallMm));
+}

@@ -1,0 +1,85 @@
+using System.Xml.Linq;
+using Leverage.Charts.Labels;
+using SkiaSharp;
+
+namespace Leverage.Charts.Tests;
+
+/// <summary>What must hold for every chart, whatever it shows.</summary>
+internal static class ChartChecks
+{
+    internal static void Sound(Chart chart)
+    {
+        Assert.Empty(chart.Crowded);
+        Assert.All(chart.Texts, text => Assert.DoesNotContain('…', text.Text));
+        WordsStandApart(chart);
+        WordsLieOnThePage(chart);
+        WordsAreInked(chart);
+        SvgHoldsTheWords(chart);
+        NothingTouchesTheRim(chart);
+    }
+
+    internal static void WordsStandApart(Chart chart)
+    {
+        for (int i = 0; i < chart.Texts.Count; i++)
+        {
+            for (int k = i + 1; k < chart.Texts.Count; k++)
+            {
+                Assert.False(
+                    chart.Texts[i].Box.Intersects(chart.Texts[k].Box),
+                    $"'{chart.Texts[i].Text}' and '{chart.Texts[k].Text}' overlap on '{chart.Title}'.");
+            }
+        }
+    }
+
+    private static void WordsLieOnThePage(Chart chart)
+    {
+        var page = new LabelBox(0, 0, chart.Page.Width, chart.Page.Height);
+        Assert.All(chart.Texts, text => Assert.True(page.Contains(text.Box), $"'{text.Text}' leaves '{chart.Title}'."));
+    }
+
+    /// <summary>Every text has dark pixels in its box: a missing font would leave them white.</summary>
+    private static void WordsAreInked(Chart chart)
+    {
+        using SKBitmap bitmap = SKBitmap.Decode(chart.Bytes(ChartFormat.Png));
+        foreach (ChartText text in chart.Texts)
+        {
+            Assert.True(Darkest(bitmap, text.Box) < 150, $"'{text.Text}' is not drawn on '{chart.Title}'.");
+        }
+    }
+
+    private static void SvgHoldsTheWords(Chart chart)
+    {
+        XElement root = XElement.Parse(chart.Svg());
+        XNamespace space = "http://www.w3.org/2000/svg";
+        string[] drawn = [.. root.Descendants(space + "text").Select(text => text.Value)];
+        Assert.All(chart.Texts.SelectMany(text => text.Lines), line => Assert.Contains(line, drawn, StringComparer.Ordinal));
+        Assert.Equal(chart.Title, root.Element(space + "title")?.Value);
+        Assert.NotEmpty(root.Element(space + "desc")?.Value ?? string.Empty);
+        Assert.NotNull(root.Attribute("viewBox"));
+    }
+
+    private static void NothingTouchesTheRim(Chart chart)
+    {
+        using SKBitmap bitmap = SKBitmap.Decode(chart.Bytes(ChartFormat.Png));
+        Assert.Equal((chart.Page.Width, chart.Page.Height), (bitmap.Width, bitmap.Height));
+        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, 0, bitmap.Width, 3)));
+        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, bitmap.Height - 3, bitmap.Width, 3)));
+        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, 0, 3, bitmap.Height)));
+        Assert.Equal(255, Darkest(bitmap, new LabelBox(bitmap.Width - 3, 0, 3, bitmap.Height)));
+    }
+
+    private static int Darkest(SKBitmap bitmap, LabelBox box)
+    {
+        int darkest = 255;
+        for (int y = Math.Max(0, (int)box.Top); y < Math.Min(bitmap.Height, box.Bottom); y++)
+        {
+            for (int x = Math.Max(0, (int)box.Left); x < Math.Min(bitmap.Width, box.Right); x++)
+            {
+                SKColor pixel = bitmap.GetPixel(x, y);
+                darkest = Math.Min(darkest, Math.Min(pixel.Red, Math.Min(pixel.Green, pixel.Blue)));
+            }
+        }
+
+        return darkest;
+    }
+}
