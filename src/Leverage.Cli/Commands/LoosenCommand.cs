@@ -47,6 +47,8 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly Option<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
     private readonly Option<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
 
+    private readonly Option<bool> _whatMatters = Flag("--what-matters", "which input moves the answer most: what to go and measure");
+
     /// <inheritdoc/>
     internal override string Example =>
         "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm";
@@ -55,7 +57,7 @@ internal sealed class LoosenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         _book, _thread, _grade, _friction, _condition, _prevailing, _leftHand, _soaked, _heat, _by, _hex, _tool, _drive,
-        .. _lever.Symbols, .. _hold.Symbols, _chart, _sketch, _samples, _seed,
+        .. _lever.Symbols, .. _hold.Symbols, _chart, _sketch, _samples, _seed, _whatMatters,
     ];
 
     /// <inheritdoc/>
@@ -64,10 +66,19 @@ internal sealed class LoosenCommand : LeverageCommand
         LooseningSetup setup = Given.Options(() => LooseningDefaults.Complete(Request(given)));
         LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
         CrossCheck? drawn = Drawn(assessment, given);
+        IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
         return new CommandAnswer(
             assessment.Verdict,
-            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with { CrossCheck = LooseningAnswers.Of(drawn) }),
-            page => new LoosenWords(assessment, drawn, given.Units).Write(page));
+            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with
+            {
+                CrossCheck = LooseningAnswers.Of(drawn),
+                WhatMatters = LooseningAnswers.Of(swings),
+            }),
+            page =>
+            {
+                new LoosenWords(assessment, drawn, given.Units).Write(page);
+                SwingWords.Write(page, swings, given.Units);
+            });
     }
 
     private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Get(_samples) is { } samples

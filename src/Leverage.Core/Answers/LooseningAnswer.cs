@@ -41,6 +41,10 @@ public sealed record OutcomeAnswer(double Undone, double Stuck, double Gives);
 /// <summary>The chances drawn by Monte Carlo.</summary>
 public sealed record CrossCheckAnswer(int Samples, ulong Seed, double Undone, double Stuck, double Gives);
 
+/// <summary>One input moved from its P10 to its P90.</summary>
+public sealed record SwingAnswer(
+    string Input, double NeededLowMm, double NeededHighMm, double UndoneLow, double UndoneHigh, string Learn);
+
 /// <summary>The answer to "what does it take to undo this one", as a script reads it.</summary>
 public sealed record LooseningAnswer(
     double BookTorqueNm,
@@ -61,4 +65,8 @@ public sealed record LooseningAnswer(
     /// <summary>The same chances by Monte Carlo, when that was asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public CrossCheckAnswer? CrossCheck { get; init; }
+
+    /// <summary>Which input moves the answer most, when that was asked for.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<SwingAnswer>? WhatMatters { get; init; }
 }

@@ -37,6 +37,13 @@ public static class LooseningAnswers
             AssumedWords.Of(assessment.Setup.Assumed, style));
     }
 
+    /// <summary>The answer of the inputs' swings.</summary>
+    /// <param name="swings">The swings, or null.</param>
+    /// <returns>Their answers, or null.</returns>
+    public static IReadOnlyList<SwingAnswer>? Of(IReadOnlyList<Swing>? swings) => swings is null
+        ? null
+        : [.. swings.Select(s => new SwingAnswer(s.Input, s.ReachLowMm, s.ReachHighMm, s.UndoneLow, s.UndoneHigh, s.Learn))];
+
     /// <summary>The answer of a cross-check.</summary>
     /// <param name="drawn">The drawn chances, or null.</param>
     /// <returns>Their answer, or null.</returns>
