@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Leverage.Answers;
 using Leverage.Assessments;
+using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Friction;
@@ -41,8 +42,8 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly Option<string?> _drive = NameOption.Row("--drive", "square, inches: 1/4 3/8 1/2 3/4 1", "drive-squares", "a drive square");
     private readonly LeverOptions _lever = new();
     private readonly HoldOptions _hold = new();
-    private readonly Option<string?> _chart = ReadOption.Of<string?>("--chart", "FILE", "force against length, .png or .svg", text => text);
-    private readonly Option<string?> _sketch = ReadOption.Of<string?>("--sketch", "FILE", "side view to scale, .svg or .png", text => text);
+    private readonly Picture _chart = new("--chart", "force against length");
+    private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
     private readonly Option<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
     private readonly Option<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
@@ -57,16 +58,20 @@ internal sealed class LoosenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         _book, _thread, _grade, _friction, _condition, _prevailing, _leftHand, _soaked, _heat, _by, _hex, _tool, _drive,
-        .. _lever.Symbols, .. _hold.Symbols, _chart, _sketch, _samples, _seed, _whatMatters,
+        .. _lever.Symbols, .. _hold.Symbols, _chart.Option, _sketch.Option, _samples, _seed, _whatMatters,
     ];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
     {
+        _chart.Check(given);
+        _sketch.Check(given);
         LooseningSetup setup = Given.Options(() => LooseningDefaults.Complete(Request(given)));
         LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
         CrossCheck? drawn = Drawn(assessment, given);
         IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
+        _chart.Write(given, () => WindowChart.Draw(
+            WindowMaker.Of(assessment), LooseningTitle.Of(setup, given.Units), given.Units));
         return new CommandAnswer(
             assessment.Verdict,
             () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using Leverage.Charts;
+using Leverage.Cli.Input;
+
+namespace Leverage.Cli.Output;
+
+/// <summary>A picture a command can draw into a file: looked at before any work, written whole or not at all.</summary>
+internal sealed class Picture
+{
+    /// <summary>A picture named by an option.</summary>
+    internal Picture(string option, string description) =>
+        Option = ReadOption.Of<string?>(option, "FILE", $"{description}, .png or .svg", Named);
+
+    /// <summary>The option that names the file.</summary>
+    internal Option<string?> Option { get; }
+
+    /// <summary>Refuses a file that may not or cannot be written, before any work is done.</summary>
+    internal void Check(Given given)
+    {
+        if (given.Get(Option) is { } path)
+        {
+            WholeFile.Check(Option.Name, path, given.ForceWrite);
+        }
+    }
+
+    /// <summary>Draws and writes it, if it was asked for.</summary>
+    internal void Write(Given given, Func<Chart> draw)
+    {
+        if (given.Get(Option) is { } path)
+        {
+            byte[] bytes = draw().Bytes(ChartFile.FormatOf(path));
+            WholeFile.Write(Option.Name, path, given.ForceWrite, stream => stream.Write(bytes));
+        }
+    }
+
+    private static string Named(string path)
+    {
+        ChartFile.FormatOf(path);
+        return path;
+    }
+}
