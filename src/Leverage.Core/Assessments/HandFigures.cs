@@ -17,6 +17,12 @@ public readonly record struct HandFigures(Spread Force, double CapN)
     /// <returns>The scattered torque, N·mm.</returns>
     public Strength Torque(double reachMm) => new(Force.Median * reachMm, Force.Sigma, CapN * reachMm);
 
+    /// <summary>Force a torque takes on a lever, as a share of the likely force: over 1 is more than likely can be given.</summary>
+    /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
+    /// <param name="reachMm">Nut's axis to middle of the hands, mm.</param>
+    /// <returns>The share.</returns>
+    public double Effort(double torqueNmm, double reachMm) => torqueNmm / (reachMm * Quantile(0.5));
+
     /// <summary>The figures of the person at the lever.</summary>
     /// <param name="hands">The person.</param>
     /// <returns>The figures.</returns>

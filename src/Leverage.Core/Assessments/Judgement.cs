@@ -77,16 +77,3 @@ public readonly record struct Judgement(
         return weakest;
     }
 }
-
-/// <summary>What is judged besides torque; infinite where it is not judged.</summary>
-/// <param name="HoldNmm">What holds the wheel, N·mm.</param>
-/// <param name="HeldRad">Last safe angle of the sleeve while the nut holds, rad.</param>
-/// <param name="ReleaseRad">Last safe angle at break-loose, rad.</param>
-/// <param name="BelowLevelRad">Lowest angle of the swing, rad.</param>
-/// <param name="OnStands">The vehicle is on stands.</param>
-public readonly record struct Surroundings(
-    double HoldNmm, double HeldRad, double ReleaseRad, double BelowLevelRad, bool OnStands)
-{
-    /// <summary>Nothing besides torque is judged.</summary>
-    public static Surroundings None => new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, 0, false);
-}

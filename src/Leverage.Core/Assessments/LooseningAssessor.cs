@@ -36,10 +36,10 @@ public static class LooseningAssessor
         HandFigures hand = HandFigures.Of(setup.Hands);
         LeverGeometry? lever = setup.Geometry;
         List<LinkLimit> links = SetupLinks.Of(setup, lever);
-        HoldCapacity? hold = HoldOf(setup, nut, hand, lever);
+        HoldCapacity? hold = Surroundings.Hold(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
         double[] gives = new double[links.Count];
         Judgement judgement = Judgement.Of(
-            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Around(setup, nut, lever, hold), gives);
+            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Surroundings.Of(setup, nut, lever, hold?.TotalNmm), gives);
         return new LooseningAssessment
         {
             Setup = setup,
@@ -54,34 +54,6 @@ public static class LooseningAssessor
             StudGuard = Guard(setup.Fastener),
             Heat = HeatAssessment.Of(setup.Fastener),
         };
-    }
-
-    private static HoldCapacity? HoldOf(LooseningSetup setup, NutFigures nut, HandFigures hand, LeverGeometry? lever)
-    {
-        if (setup.Hold is not { } hold)
-        {
-            return null;
-        }
-
-        double force = lever is { } known ? Math.Min(nut.LikelyNmm / known.ReachMm, hand.Quantile(0.9)) : hand.Quantile(0.5);
-        return HoldCapacity.Of(hold, setup.Hands.Stance.Push == Push.Up ? force : 0);
-    }
-
-    private static Surroundings Around(LooseningSetup setup, NutFigures nut, LeverGeometry? lever, HoldCapacity? hold)
-    {
-        Surroundings around = Surroundings.None with
-        {
-            HoldNmm = hold?.TotalNmm ?? double.PositiveInfinity,
-            OnStands = setup.Hold?.OnStands ?? false,
-            BelowLevelRad = setup.BelowLevel.Radians,
-        };
-        if (setup is not { Sleeve: { } sleeve, Bar: { } bar } || lever is not { } geometry)
-        {
-            return around;
-        }
-
-        SlipAngles slip = SlipAngles.Of(bar, sleeve, geometry, setup.GripFriction.Low, nut.RunningShare);
-        return around with { HeldRad = slip.HeldRad, ReleaseRad = slip.ReleaseRad };
     }
 
     private static Roll? Roll(LooseningSetup setup) => setup.Hold is { Side: not Side.Unknown } hold

@@ -11,6 +11,10 @@ namespace Leverage.Assessments;
 public sealed record NutFigures(
     BreakLooseTorque Spread, double LowNmm, double LikelyNmm, double HighNmm, double RunningShare)
 {
+    /// <summary>The same figures with the spread's curve worked out beforehand, for judging many levers on this nut.</summary>
+    /// <returns>Figures whose chances agree with these to 1e-7.</returns>
+    public NutFigures Tabulated() => this with { Spread = Spread.Tabulated() };
+
     /// <summary>The figures of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
     /// <returns>Its figures.</returns>

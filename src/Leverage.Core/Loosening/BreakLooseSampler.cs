@@ -40,7 +40,8 @@ public sealed class BreakLooseSampler
             log += Scale(NormalTable.At((uint)(bits >> 32))) + LogOfRest(BreakLoose.MostPreloadLost * SplitMix.Part * more);
         }
 
-        return _extraNmm == 0 ? log : Math.Log(Math.Max(double.Epsilon, Math.Exp(log) + _extraNmm));
+        double scaled = Math.Exp(log);
+        return _extraNmm == 0 ? log : Math.Log(Math.Max(BreakLooseTorque.LeastShare * scaled, scaled + _extraNmm));
     }
 
     private double Scale(double deviate)

@@ -1,5 +1,4 @@
 using Leverage.Loosening;
-using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
@@ -9,14 +8,6 @@ namespace Leverage.Outcomes;
 /// </summary>
 public static class CompetingRisks
 {
-    /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
-    private const int Points = 16;
-
-    /// <summary>Panel width in units of the narrowest spread; 16 points hold such a panel to 1e-9.</summary>
-    private const double PanelSigmas = 6;
-
-    private static readonly GaussPoint[] Rule = Nodes();
-
     /// <summary>The three chances, and each link's share of the third.</summary>
     /// <param name="nut">Torque that breaks the joint loose.</param>
     /// <param name="hand">Torque the hand reaches on this lever.</param>
@@ -27,109 +18,24 @@ public static class CompetingRisks
     public static (double Undone, double Stuck) Split(
         BreakLooseTorque nut, Strength hand, ReadOnlySpan<Strength> links, Span<double> gives)
     {
+        ArgumentNullException.ThrowIfNull(nut);
         if (gives.Length != links.Length)
         {
             throw new ArgumentException("One chance is wanted for each link.", nameof(gives));
         }
 
         gives.Clear();
-        var (low, high, narrowest) = Range(nut, hand, links);
-        int panels = Math.Max(1, (int)Math.Ceiling((high - low) / (PanelSigmas * narrowest)));
-        double width = (high - low) / panels;
-        Span<double> survivals = stackalloc double[links.Length + 1];
-        Span<double> densities = stackalloc double[links.Length + 1];
-        double undone = 1 - nut.Survival(Math.Exp(low));
-        double stuck = 0;
-        for (int panel = 0; panel < panels; panel++)
-        {
-            foreach (GaussPoint point in Rule)
-            {
-                double u = low + width * (panel + point.Abscissa);
-                double weight = width * point.Weight;
-                var (nutHolds, nutTurns) = nut.At(Math.Exp(u));
-                Fill(u, hand, links, survivals, densities);
-                undone += weight * nutTurns * Product(survivals, -1);
-                stuck += weight * nutHolds * densities[^1] * Product(survivals, links.Length);
-                for (int i = 0; i < links.Length; i++)
-                {
-                    gives[i] += weight * nutHolds * densities[i] * Product(survivals, i);
-                }
-            }
-        }
-
-        return (undone, stuck + AtCap(nut, hand, links, survivals, densities));
-    }
-
-    /// <summary>A capped hand stops dead at its cap: all that is left there stays stuck.</summary>
-    private static double AtCap(
-        BreakLooseTorque nut, Strength hand, ReadOnlySpan<Strength> links, Span<double> survivals, Span<double> densities)
-    {
-        if (double.IsPositiveInfinity(hand.CapNmm))
-        {
-            return 0;
-        }
-
-        Fill(Math.Log(hand.CapNmm), hand, links, survivals, densities);
-        return nut.Survival(hand.CapNmm) * Product(survivals, -1);
-    }
-
-    private static (double Low, double High, double Narrowest) Range(
-        BreakLooseTorque nut, Strength hand, ReadOnlySpan<Strength> links)
-    {
-        double low = nut.LogLow;
-        double high = nut.LogHigh;
-        double narrowest = nut.Narrowest;
-        Widen(hand, ref low, ref high, ref narrowest);
-        foreach (Strength link in links)
-        {
-            Widen(link, ref low, ref high, ref narrowest);
-        }
-
-        high = Math.Min(high, Math.Log(hand.CapNmm));
-        return (Math.Min(low, high), high, narrowest);
-    }
-
-    private static void Widen(Strength strength, ref double low, ref double high, ref double narrowest)
-    {
-        double log = Math.Log(strength.MedianNmm);
-        low = Math.Min(low, log - Strength.Tail * strength.Sigma);
-        high = Math.Min(high, log + Strength.Tail * strength.Sigma);
-        narrowest = Math.Min(narrowest, strength.Sigma);
-    }
-
-    private static void Fill(
-        double u, Strength hand, ReadOnlySpan<Strength> links, Span<double> survivals, Span<double> densities)
-    {
+        var runner = new LogNormalCurve(hand);
+        double high = Math.Min(Math.Min(nut.LogHigh, runner.High), Math.Log(hand.CapNmm));
+        Span<LogNormalCurve> curves = stackalloc LogNormalCurve[links.Length];
         for (int i = 0; i < links.Length; i++)
         {
-            (survivals[i], densities[i]) = links[i].At(u);
+            curves[i] = new LogNormalCurve(links[i]);
+            high = Math.Min(high, curves[i].High);
         }
 
-        (survivals[^1], densities[^1]) = hand.At(u);
+        var race = new Race(nut, runner, curves, gives, stackalloc double[3 * links.Length]);
+        race.Run(high);
+        return (race.Undone, double.IsPositiveInfinity(hand.CapNmm) ? race.Stuck : race.Stuck + race.Left(hand.CapNmm));
     }
-
-    private static double Product(ReadOnlySpan<double> survivals, int without)
-    {
-        double product = 1;
-        for (int i = 0; i < survivals.Length; i++)
-        {
-            product *= i == without ? 1 : survivals[i];
-        }
-
-        return product;
-    }
-
-    private static GaussPoint[] Nodes()
-    {
-        var rule = new GaussLegendreRule(0, 1, Points);
-        var nodes = new GaussPoint[Points];
-        for (int i = 0; i < Points; i++)
-        {
-            nodes[i] = new GaussPoint(rule.GetAbscissa(i), rule.GetWeight(i));
-        }
-
-        return nodes;
-    }
-
-    private readonly record struct GaussPoint(double Abscissa, double Weight);
 }

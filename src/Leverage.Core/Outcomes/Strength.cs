@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Leverage.Outcomes;
 
 /// <summary>A scattered torque: what the hand reaches, or what a link stands.</summary>
@@ -20,9 +18,7 @@ public readonly record struct Strength(double MedianNmm, double Sigma, double Ca
     /// <summary>Survival, and density over the log torque, below the cap.</summary>
     internal (double Survival, double Density) At(double logTorque)
     {
-        double z = (logTorque - Math.Log(MedianNmm)) / Sigma;
-        return z < -Tail ? (1, 0)
-            : z > Tail ? (0, 0)
-            : (Normal.CDF(0, 1, -z), Normal.PDF(0, 1, z) / Sigma);
+        var (survival, density) = NormalCurve.At((logTorque - Math.Log(MedianNmm)) / Sigma);
+        return (survival, density / Sigma);
     }
 }

@@ -1,0 +1,136 @@
+using Leverage.Loosening;
+using MathNet.Numerics.Integration;
+
+namespace Leverage.Outcomes;
+
+/// <summary>The integral of the three chances, on two stretches: below every link's scatter on wide panels, within it on narrow ones.</summary>
+internal ref struct Race
+{
+    /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
+    private const int Points = 16;
+
+    /// <summary>Panel width in units of the narrowest spread; 16 points hold such a panel to 1e-9.</summary>
+    private const double PanelSigmas = 6;
+
+    private static readonly (double Abscissa, double Weight)[] Rule = Nodes();
+
+    private readonly BreakLooseTorque _nut;
+    private readonly LogNormalCurve _hand;
+    private readonly ReadOnlySpan<LogNormalCurve> _links;
+    private readonly Span<double> _gives;
+    private readonly Span<double> _survivals;
+    private readonly Span<double> _densities;
+    private readonly Span<double> _before;
+
+    /// <summary>A race of nut, hand and links; <paramref name="scratch"/> is three times as long as the links.</summary>
+    internal Race(BreakLooseTorque nut, LogNormalCurve hand, ReadOnlySpan<LogNormalCurve> links, Span<double> gives, Span<double> scratch)
+    {
+        int n = links.Length;
+        _nut = nut;
+        _hand = hand;
+        _links = links;
+        _gives = gives;
+        _survivals = scratch[..n];
+        _densities = scratch[n..(2 * n)];
+        _before = scratch[(2 * n)..];
+    }
+
+    /// <summary>Chance that the nut turns first.</summary>
+    internal double Undone { get; private set; }
+
+    /// <summary>Chance that the hand stops first, below its cap.</summary>
+    internal double Stuck { get; private set; }
+
+    /// <summary>Runs up to a log torque.</summary>
+    internal void Run(double high)
+    {
+        double coarse = Math.Min(_nut.Narrowest, _hand.Sigma);
+        double fine = coarse;
+        double border = high;
+        foreach (LogNormalCurve link in _links)
+        {
+            if (link.Low < high)
+            {
+                border = Math.Min(border, link.Low);
+                fine = Math.Min(fine, link.Sigma);
+            }
+        }
+
+        // Below this neither hand nor link can fail: whatever the nut takes there, it turns.
+        double low = Math.Min(border, _hand.Low);
+        Undone = 1 - _nut.At(low).Survival;
+        Stretch(low, border, coarse, linked: false);
+        Stretch(border, high, fine, linked: true);
+    }
+
+    /// <summary>A capped hand stops dead at its cap: all that is left there stays stuck.</summary>
+    internal readonly double Left(double capNmm)
+    {
+        double cap = Math.Log(capNmm);
+        double product = _nut.At(cap).Survival * _hand.At(cap).Survival;
+        foreach (LogNormalCurve link in _links)
+        {
+            product *= link.At(cap).Survival;
+        }
+
+        return product;
+    }
+
+    private void Stretch(double from, double to, double narrowest, bool linked)
+    {
+        if (!(to > from))
+        {
+            return;
+        }
+
+        int panels = Math.Max(1, (int)Math.Ceiling((to - from) / (PanelSigmas * narrowest)));
+        double width = (to - from) / panels;
+        for (int panel = 0; panel < panels; panel++)
+        {
+            foreach (var (abscissa, weight) in Rule)
+            {
+                Point(from + width * (panel + abscissa), width * weight, linked);
+            }
+        }
+    }
+
+    private void Point(double u, double weight, bool linked)
+    {
+        double all = linked ? Links(u) : 1;
+        if (all == 0)
+        {
+            return;
+        }
+
+        var (nutHolds, nutTurns) = _nut.At(u);
+        var (handHolds, handStops) = _hand.At(u);
+        Undone += weight * nutTurns * handHolds * all;
+        Stuck += weight * nutHolds * handStops * all;
+        double after = linked ? weight * nutHolds * handHolds : 0;
+        for (int i = _links.Length - 1; i >= 0 && after > 0; i--)
+        {
+            _gives[i] += after * _densities[i] * _before[i];
+            after *= _survivals[i];
+        }
+    }
+
+    /// <summary>Chance that all links hold; fills what their shares are made of.</summary>
+    private readonly double Links(double u)
+    {
+        double product = 1;
+        for (int i = 0; i < _links.Length; i++)
+        {
+            (_survivals[i], _densities[i]) = _links[i].At(u);
+            _before[i] = product;
+            product *= _survivals[i];
+        }
+
+        return product;
+    }
+
+    private static (double Abscissa, double Weight)[] Nodes()
+    {
+        var rule = new GaussLegendreRule(0, 1, Points);
+        return [.. Enumerable.Range(0, Points).Select(i => (rule.GetAbscissa(i), rule.GetWeight(i)))];
+    }
+}
