@@ -10,7 +10,9 @@ internal static class ErrorLine
     /// <summary>The line for the first thing wrong; the others wait until it is put right.</summary>
     internal static string Of(ParseResult result)
     {
-        string? unknown = Words(result).FirstOrDefault(LooksLikeOption);
+        string? unknown = result.CommandResult.Command is RootCommand && result.UnmatchedTokens.Count > 0
+            ? result.UnmatchedTokens[0]
+            : Words(result).FirstOrDefault(LooksLikeOption);
         if (unknown is not null)
         {
             return Unknown(result, unknown);

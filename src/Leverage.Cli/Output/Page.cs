@@ -46,6 +46,12 @@ internal sealed class Page
     {
         figure = Aligned(figure);
         string start = $"  {label.PadRight(LabelWidth)} ";
+        if (remark.Length == 0)
+        {
+            _text.Write($"{start}{Strong(figure)}\n");
+            return;
+        }
+
         string middle = figure.PadRight(figure.Length > LabelWidth ? 0 : LabelWidth);
         Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + Math.Max(LabelWidth, middle.Length) + 2);
     }

@@ -5,7 +5,7 @@ public static class NearestNames
 {
     /// <summary>
     /// The known names nearest to a text by the number of letters to insert, drop, change or swap; case is ignored. A name
-    /// that starts with the text counts as near however long it is.
+    /// that starts with the text, or holds it when it has four letters or more, counts as near however long it is.
     /// </summary>
     /// <param name="text">What was written.</param>
     /// <param name="names">The known names.</param>
@@ -19,7 +19,7 @@ public static class NearestNames
         var near = new List<(int Distance, string Name)>();
         foreach (var name in names)
         {
-            var distance = Begins(name, text) ? 1 : Distance(text.ToUpperInvariant(), name.ToUpperInvariant());
+            var distance = Begins(name, text) ? 1 : Holds(name, text) ? 2 : Distance(text.ToUpperInvariant(), name.ToUpperInvariant());
             if (distance <= Math.Max(2, Math.Max(text.Length, name.Length) / 3))
             {
                 near.Add((distance, name));
@@ -61,6 +61,10 @@ public static class NearestNames
 
         return last[to.Length];
     }
+
+    /// <summary>Whether a name has the whole text in it: cast-aluminium for aluminium.</summary>
+    private static bool Holds(string name, string text) =>
+        text.Length > 3 && name.Contains(text, StringComparison.OrdinalIgnoreCase);
 
     private static bool Begins(string name, string text) =>
         text.Length > 0 && name.StartsWith(text, StringComparison.OrdinalIgnoreCase);

@@ -24,6 +24,11 @@ internal static class NumberText
         }
 
         double value = double.Parse(trimmed.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture);
+        if (!double.IsFinite(value))
+        {
+            throw new InputException($"cannot use '{text}': it is not a finite number.");
+        }
+
         string rest = trimmed[end..];
         return Fraction(value, trimmed[..end], ref rest) is { } fraction ? (fraction, rest.Trim()) : (value, rest.Trim());
     }

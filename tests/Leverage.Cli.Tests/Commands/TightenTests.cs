@@ -1,0 +1,158 @@
+using System.Globalization;
+using System.Text.Json;
+using Leverage.Tables;
+
+namespace Leverage.Cli.Tests.Commands;
+
+public sealed class TightenTests
+{
+    /// <summary>The printed preloads and torques of fine threads at 90 % of yield, each row one joint.</summary>
+    public static TheoryData<string> Printed =>
+        [.. TableCatalog.Checks["tightening"].Rows.Select(row => row.Key).Where(id => id.Contains("-fine-", StringComparison.Ordinal))];
+
+    [Fact]
+    public void The_promised_joint_has_its_preload_and_torque()
+    {
+        JsonElement json = Ran.Here(Ran.Words("tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --json")).Json();
+        Assert.Equal(1, Number(json, "preloadN") / 70_500, 0.01);
+        Assert.Equal(1, Number(json, "torqueNm") / 133, 0.01);
+    }
+
+    [Theory]
+    [MemberData(nameof(Printed))]
+    public void Preload_and_torque_are_the_printed_ones(string id)
+    {
+        TableRow row = TableCatalog.Checks["tightening"].Rows.Single(r => r.Key == id);
+        string[] joint = id.Split('-');
+        JsonElement json = Ran.Here("tighten", "--thread", joint[0], "--grade", joint[1], "--friction", joint[2], "--json").Json();
+        double found = row.Text("unit") == "kN" ? Number(json, "preloadN") / 1000 : Number(json, "torqueNm");
+        double half = row.Text("expected").Contains('.', StringComparison.Ordinal) ? 0.05 : 0.5;
+        double share = double.Parse((row.OptionalText("tolerance") ?? "0%").TrimEnd('%'), CultureInfo.InvariantCulture) / 100;
+        Assert.InRange(found, (row.Number("expected") - half) * (1 - share), (row.Number("expected") + half) * (1 + share));
+    }
+
+    [Fact]
+    public void The_fields_of_the_answer_are_the_promised_ones()
+    {
+        JsonElement json = Ran.Here("tighten", "--thread", "M12x1.25", "--json").Json();
+        Assert.Equal(
+            ["preloadN", "torqueNm", "torqueLowNm", "torqueHighNm", "split", "nutFactor", "yieldShare", "loosenNm", "stressAreaMm2", "pitchDiameterMm"],
+            Ran.Names(json));
+        Assert.Equal(["pitchNm", "threadNm", "faceNm"], Ran.Names(json.GetProperty("split")));
+    }
+
+    [Fact]
+    public void What_is_asked_besides_adds_its_own_record()
+    {
+        JsonElement json = Ran.Here(Ran.Words(
+            "tighten --thread M10 --torque 45Nm --by-weight 82kg --adapter 60mm --wrench 450mm --engagement 15mm --tapped cast-aluminium --json")).Json();
+        Assert.Equal(["torqueNm", "preloadN", "yieldShare"], Ran.Names(json.GetProperty("inverse")));
+        Assert.Equal(["low", "likely", "high"], Ran.Names(json.GetProperty("inverse").GetProperty("yieldShare")));
+        Assert.Equal(["torqueNm", "massKg", "distanceMm"], Ran.Names(json.GetProperty("byWeight")));
+        Assert.Equal(["torqueNm", "settingNm", "adapterMm", "wrenchMm", "angleDeg"], Ran.Names(json.GetProperty("adapter")));
+        Assert.Equal(
+            ["engagementMm", "tapped", "internalShearAreaMm2", "externalShearAreaMm2", "stripLoadN", "strips", "breakLoadN", "engagementToBreakMm", "safety"],
+            Ran.Names(json.GetProperty("strip")));
+    }
+
+    [Fact]
+    public void The_parts_make_up_the_torque_and_the_pitch_part_is_the_work_of_one_turn()
+    {
+        JsonElement json = Ran.Here(Ran.Words("tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --json")).Json();
+        JsonElement split = json.GetProperty("split");
+        double pitch = Number(split, "pitchNm");
+        Assert.Equal(Number(json, "torqueNm"), pitch + Number(split, "threadNm") + Number(split, "faceNm"), 9);
+        Assert.Equal(Number(json, "preloadN") * 1.25 / (2 * Math.PI) / 1000, pitch, 9);
+        Assert.Equal(Number(json, "torqueNm") * 1000 / (Number(json, "preloadN") * 12), Number(json, "nutFactor"), 9);
+    }
+
+    [Fact]
+    public void The_torque_it_names_buys_the_preload_it_names()
+    {
+        JsonElement first = Ran.Here(Ran.Words("tighten --thread 1/2-20 --grade \"SAE 8\" --friction 0.15 --yield-share 70% --json")).Json();
+        string torque = first.GetProperty("torqueNm").GetRawText() + "Nm";
+        JsonElement back = Ran.Here(
+            "tighten", "--thread", "1/2-20UNF", "--grade", "sae8", "--friction", "0.15", "--torque", torque, "--json").Json().GetProperty("inverse");
+        Assert.Equal(Number(first, "preloadN"), Number(back.GetProperty("preloadN"), "likely"), 6);
+        Assert.Equal(0.7, Number(back.GetProperty("yieldShare"), "likely"), 9);
+    }
+
+    /// <summary>M12, 8.8, friction 0.14: 93 N·m in the tables with torsion plastic, 85 N·m in the older elastic ones.</summary>
+    [Theory]
+    [InlineData("plastic", 93)]
+    [InlineData("elastic", 85)]
+    public void Both_families_of_tables_are_offered(string torsion, double newtonMetre)
+    {
+        JsonElement json = Ran.Here("tighten", "--thread", "M12", "--torsion", torsion, "--json").Json();
+        Assert.Equal(1, Number(json, "torqueNm") / newtonMetre, 0.011);
+    }
+
+    [Fact]
+    public void The_low_and_high_torque_buy_the_same_preload_at_the_ends_of_the_lubricants_range()
+    {
+        JsonElement json = Ran.Here(Ran.Words("tighten --thread M16 --lubrication oiled --json")).Json();
+        foreach (var (field, friction) in ((string, string)[])[("torqueLowNm", "0.08"), ("torqueHighNm", "0.16")])
+        {
+            JsonElement end = Ran.Here(
+                "tighten", "--thread", "M16", "--friction", friction, "--torque", json.GetProperty(field).GetRawText() + "Nm", "--json").Json();
+            double preload = Number(end.GetProperty("inverse").GetProperty("preloadN"), "likely");
+            Assert.Equal(Number(json, "preloadN"), preload, 6);
+        }
+    }
+
+    [Theory]
+    [InlineData("--adapter 150mm --wrench 450mm --angle 0deg", 75)]
+    [InlineData("--adapter 150mm --wrench 450mm --angle 90deg", 100)]
+    [InlineData("--adapter 150mm --wrench 450mm --angle 60deg", 85.714285714)]
+    [InlineData("--adapter 150mm --wrench 450mm --angle 180deg", 150)]
+    public void An_adapter_straight_out_lowers_the_setting_and_square_changes_nothing(string fitting, double setting)
+    {
+        JsonElement json = Ran.Here([.. Ran.Words("tighten --thread M12 --torque 100Nm --json"), .. Ran.Words(fitting)]).Json();
+        Assert.Equal(setting, Number(json.GetProperty("adapter"), "settingNm"), 6);
+    }
+
+    [Fact]
+    public void A_mass_hangs_where_its_weight_makes_the_torque()
+    {
+        JsonElement json = Ran.Here(Ran.Words("tighten --thread M24 --torque 400Nm --by-weight 82kg --json")).Json();
+        Assert.Equal(400 / (82 * 9.80665) * 1000, Number(json.GetProperty("byWeight"), "distanceMm"), 6);
+    }
+
+    /// <summary>M10 worst fit by hand: Ds 9.732, En 9.206 printed; area for 1 mm π·9.732/1.5·(0.75 + 0.57735·0.526) = 21.48 mm²,
+    /// 356-T6 shears at 179 MPa: 57.7 kN over 15 mm; 8.8 breaks at 800 MPa · 58.0 mm² = 46.4 kN.</summary>
+    [Fact]
+    public void A_tapped_hole_strips_at_its_area_times_its_shear_strength()
+    {
+        JsonElement strip = Ran.Here(Ran.Words("tighten --thread M10 --grade 8.8 --engagement 15mm --tapped cast-aluminium --json"))
+            .Json().GetProperty("strip");
+        Assert.Equal("hole", strip.GetProperty("strips").GetString());
+        Assert.Equal(1, Number(strip, "stripLoadN") / 57_700, 0.01);
+        Assert.Equal(1, Number(strip, "breakLoadN") / 46_400, 0.005);
+        Assert.Equal(15 * 46_400 / 57_700.0, Number(strip, "engagementToBreakMm"), 0.15);
+    }
+
+    [Theory]
+    [InlineData("tighten --thread M12", "grade 8.8; friction 0.14, 0.1 to 0.196; bearing face 15.1 mm mean (ISO 4014 head, ISO 273 hole)")]
+    [InlineData("tighten --thread 1/2-20", "grade SAE 5; friction 0.14, 0.1 to 0.196; bearing face 15.9 mm mean, 1.25 of the diameter")]
+    [InlineData("tighten --thread M12 --grade 10.9 --friction 0.12 --dw 16.7mm --dh 13.5mm", "bearing face 15.1 mm mean, as given; torsion plastic")]
+    public void What_was_assumed_is_said(string line, string says)
+    {
+        string flowing = string.Join(' ', Ran.Here(Ran.Words(line)).Answer.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(says, flowing, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("tighten --thread M12x1.25 --grade 10.9 --friction 0.12")]
+    [InlineData("tighten --thread M24x1.5 --lubrication oiled --units us")]
+    [InlineData("tighten --thread M10 --engagement 15mm --tapped cast-aluminium --torque 60Nm --adapter 60mm --wrench 450mm")]
+    [InlineData("check 96ft-lb --thread M12x1.25 --grade 10.9 --units us")]
+    public void The_words_fit_one_screen(string line)
+    {
+        string[] lines = Ran.Here(Ran.Words(line)).Answer.TrimEnd('\n').Split('\n');
+        Assert.InRange(lines.Length, 8, 27);
+        Assert.All(lines, text => Assert.InRange(text.Length, 0, 80));
+        Assert.All(lines, text => Assert.Equal(text.TrimEnd(), text));
+    }
+
+    private static double Number(JsonElement json, string name) => json.GetProperty(name).GetDouble();
+}
