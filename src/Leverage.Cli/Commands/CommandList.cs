@@ -7,7 +7,7 @@ internal static class CommandList
     internal static IReadOnlyList<CommandEntry> All { get; } =
     [
         new("loosen", "what it takes to undo this one: torque, lever, what gives first", () => new LoosenCommand()),
-        new("tighten", "what torque this thread and grade take, and what preload it buys", () => new TightenCommand()),
+        new("tighten", "torque for this thread and grade, and the preload it buys", () => new TightenCommand()),
         new("check", "is this quoted torque believable for this thread and grade?", () => new CheckCommand()),
         new("slip", "when a slipped-over extension comes off, and why", () => new SlipCommand()),
         new("table", "what the published tables say, with source and status", () => new TableCommand()),
