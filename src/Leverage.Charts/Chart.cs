@@ -45,7 +45,7 @@ public sealed class Chart
         using var stream = new MemoryStream();
         using (SKCanvas canvas = SKSvgCanvas.Create(new SKRect(0, 0, Page.Width, Page.Height), stream))
         {
-            _draw(canvas);
+            Draw(canvas);
         }
 
         return SvgTidy.Tidy(Encoding.UTF8.GetString(stream.ToArray()), this);
@@ -54,10 +54,15 @@ public sealed class Chart
     private byte[] Png()
     {
         using SKSurface surface = SKSurface.Create(new SKImageInfo(Page.Width, Page.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
-        surface.Canvas.Clear(SKColors.White);
-        _draw(surface.Canvas);
+        Draw(surface.Canvas);
         using SKImage image = surface.Snapshot();
         using SKData data = image.Encode(SKEncodedImageFormat.Png, 100);
         return data.ToArray();
+    }
+
+    private void Draw(SKCanvas canvas)
+    {
+        canvas.Clear(SKColors.White);
+        _draw(canvas);
     }
 }

@@ -39,6 +39,9 @@ internal static class Ink
     /// <summary>What must not be done.</summary>
     internal static readonly SKColor Stop = new(0xA8, 0x12, 0x12);
 
+    /// <summary>Hatching of where something gives.</summary>
+    internal static readonly SKColor Hatch = new(0xA0, 0x90, 0x90);
+
     /// <summary>Steel of bars and sleeves.</summary>
     internal static readonly SKColor Steel = new(0xB9, 0xC0, 0xC7);
 

@@ -22,6 +22,7 @@ public sealed class WindowChart
     private readonly WindowUnits _drawn;
     private readonly WindowScale _scale;
     private readonly PlotFrame _frame;
+    private readonly PlotPanel _panel;
     private readonly ChartPage _page;
 
     private WindowChart(ForceWindow window, string title, UnitStyle units, ChartPage page)
@@ -41,8 +42,9 @@ public sealed class WindowChart
             Ends = [.. _scale.Shown.Select(i => window.Limits[i].Name), Hard, Likely, Easy, YourForce],
             Notes = WindowWords.Notes(window, _scale, units),
         };
-        int ticks = page.Width > page.Height ? 9 : 5;
-        _frame = new PlotFrame(page, words, Scale.Over(_drawn.Reach[0], _drawn.Reach[^1], ticks), _scale.Up(7));
+        Scale up = _scale.Up(7);
+        _frame = new PlotFrame(page, words, up);
+        _panel = _frame.Add(Scale.Across(_drawn.Reach[0], _drawn.Reach[^1], page), up);
     }
 
     /// <summary>Draws a window.</summary>
@@ -62,7 +64,7 @@ public sealed class WindowChart
     {
         HandBand();
         List<WindowRegion> works = Works();
-        _frame.Band(_drawn.Reach, _drawn.NeedLow, _drawn.NeedHigh, Ink.NeedBand);
+        _panel.Band(_drawn.Reach, _drawn.NeedLow, _drawn.NeedHigh, Ink.NeedBand);
         HandLines();
         Limits();
         Need();
@@ -74,7 +76,7 @@ public sealed class WindowChart
     private void HandBand()
     {
         double[] ends = [_drawn.Reach[0], _drawn.Reach[^1]];
-        _frame.Band(ends, [_drawn.Hand.Low, _drawn.Hand.Low], [_drawn.Hand.High, _drawn.Hand.High], Ink.HandBand);
+        _panel.Band(ends, [_drawn.Hand.Low, _drawn.Hand.Low], [_drawn.Hand.High, _drawn.Hand.High], Ink.HandBand);
     }
 
     private void HandLines()
@@ -82,14 +84,14 @@ public sealed class WindowChart
         double[] ends = [_drawn.Reach[0], _drawn.Reach[^1]];
         foreach (double edge in new[] { _drawn.Hand.Low, _drawn.Hand.High })
         {
-            _frame.Curve(ends, [edge, edge], new CurveLook(Ink.Hand, 1, LinePattern.Solid));
+            _panel.Curve(ends, [edge, edge], new CurveLook(Ink.Hand, 1, LinePattern.Solid));
         }
 
         double[] level = [.. _drawn.Reach.Select(_ => _drawn.Hand.Likely)];
-        SKPoint[] path = _frame.Curve(_drawn.Reach, level, new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
+        SKPoint[] path = _panel.Curve(_drawn.Reach, level, new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
         if (!_scale.HandsAbove)
         {
-            End(YourForce, path, Ink.Hand, true);
+            _panel.End(YourForce, path, Ink.Hand, true);
         }
     }
 
@@ -98,8 +100,8 @@ public sealed class WindowChart
         List<WindowRegion> likely = WindowRegion.Between(_drawn.Reach, _drawn.NeedLikely, _drawn.Roof);
         foreach (WindowRegion region in likely)
         {
-            _frame.Band(region.X, region.Low, region.High, Ink.WorksBand);
-            _frame.Hatch(region.X, region.Low, region.High, Ink.Works, 14);
+            _panel.Band(region.X, region.Low, region.High, Ink.WorksBand);
+            _panel.Hatch(region.X, region.Low, region.High, Ink.Works, 14);
         }
 
         return likely;
@@ -110,17 +112,17 @@ public sealed class WindowChart
         foreach (int i in _scale.Shown)
         {
             LinePattern pattern = _window.Limits[i].Confirmed ? LinePattern.Solid : LinePattern.Dashed;
-            SKPoint[] path = _frame.Curve(_drawn.Reach, _drawn.Limits[i], new CurveLook(Ink.Limit, 2.4f, pattern));
-            End(_window.Limits[i].Name, path, Ink.Limit, false);
+            SKPoint[] path = _panel.Curve(_drawn.Reach, _drawn.Limits[i], new CurveLook(Ink.Limit, 2.4f, pattern));
+            _panel.End(_window.Limits[i].Name, path, Ink.Limit, false);
         }
     }
 
     private void Need()
     {
         var edge = new CurveLook(Ink.Need, 1, LinePattern.Solid);
-        End(Easy, _frame.Curve(_drawn.Reach, _drawn.NeedLow, edge), Ink.Need, false);
-        End(Hard, _frame.Curve(_drawn.Reach, _drawn.NeedHigh, edge), Ink.Need, false);
-        End(Likely, _frame.Curve(_drawn.Reach, _drawn.NeedLikely, edge with { Width = 5 }), Ink.Need, true);
+        _panel.End(Easy, _panel.Curve(_drawn.Reach, _drawn.NeedLow, edge), Ink.Need, false);
+        _panel.End(Hard, _panel.Curve(_drawn.Reach, _drawn.NeedHigh, edge), Ink.Need, false);
+        _panel.End(Likely, _panel.Curve(_drawn.Reach, _drawn.NeedLikely, edge with { Width = 5 }), Ink.Need, true);
     }
 
     private void Yours()
@@ -131,16 +133,16 @@ public sealed class WindowChart
         }
 
         var (low, likely, high) = _drawn.NeedAt(reach);
-        var mark = new SetupMark(_frame.Pixel(reach, low), _frame.Pixel(reach, likely), _frame.Pixel(reach, high), _frame.Area);
-        _frame.Avoid(new SKPoint(mark.X, _frame.Area.Bottom), new SKPoint(mark.X, _frame.Area.Top));
-        _frame.Mark(mark.Box, mark.Draw);
+        var mark = new SetupMark(_panel.Pixel(reach, low), _panel.Pixel(reach, likely), _panel.Pixel(reach, high), _panel.Area);
+        _panel.Avoid(new SKPoint(mark.X, _panel.Area.Bottom), new SKPoint(mark.X, _panel.Area.Top));
+        _panel.Mark(mark.Box, mark.Draw);
         string need = _units.Force(Force.FromNewtons(_window.NeedLikelyN[0] * _window.ReachMm[0] / reachMm));
         string text = $"{Unbroken($"yours, {_units.Any(Length.FromMillimeters(reachMm))}:")} {Unbroken($"likely needs {need}")}";
-        _frame.Label(new LabelWish(text, new TextLook(_page.TextSize, true, Ink.Text, true), mark.Upright)
+        _panel.Label(new LabelWish(text, new TextLook(_page.TextSize, true, Ink.Text, true), mark.Upright)
         {
             Along = 1,
             Target = mark.Dot,
-            Widest = 0.5f * _frame.Area.Width,
+            Widest = 0.5f * _panel.Area.Width,
         });
     }
 
@@ -148,14 +150,11 @@ public sealed class WindowChart
 
     private void LabelRegion(WindowRegion region)
     {
-        SKPoint[] middle = [.. region.X.Select((x, i) => _frame.Pixel(x, (region.Low[i] + region.High[i]) / 2))];
-        _frame.Label(new LabelWish("likely works", new TextLook(_page.TextSize, true, Ink.Works, true), middle)
+        SKPoint[] middle = [.. region.X.Select((x, i) => _panel.Pixel(x, (region.Low[i] + region.High[i]) / 2))];
+        _panel.Label(new LabelWish("likely works", new TextLook(_page.TextSize, true, Ink.Works, true), middle)
         {
             Inside = true,
             Along = 0.6,
         });
     }
-
-    private void End(string text, SKPoint[] path, SKColor color, bool bold) =>
-        _frame.End(new LabelWish(text, new TextLook(_page.SmallSize, bold, color), path));
 }

@@ -64,6 +64,34 @@ internal static class Cases
 
     internal static ForceWindow Window(string name) => WindowMaker.Of(Assess(name));
 
+    internal static IReadOnlyDictionary<string, LooseningRequest> Slipping { get; } = new Dictionary<string, LooseningRequest>(StringComparer.Ordinal)
+    {
+        ["dry"] = OnBar(33.7, 3.2, 250),
+        ["greasy"] = OnBar(33.7, 3.2, 250) with { Handle = "greasy" },
+        ["snug and rusty"] = OnBar(26.9, 3.2, 250) with { Handle = "rusty" },
+        ["friction given"] = OnBar(33.7, 3.2, 250) with { GripFriction = 0.17 },
+        ["walks off"] = OnBar(48.3, 3.2, 60) with { Handle = "greasy", Taper = Angle.FromDegrees(1) },
+        ["short overlap"] = OnBar(33.7, 3.2, 20),
+        ["all the handle"] = OnBar(33.7, 3.2, 450),
+        ["weak tube"] = OnBar(26.9, 1, 100),
+        ["jack handle"] = OnBar(33.7, 3.2, 250) with { Sleeve = new SleeveText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) },
+        ["no room"] = OnBar(33.7, 3.2, 100) with { Sleeve = Tube(33.7, 3.2, 210) },
+        ["steep swing"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.FromDegrees(80) },
+        ["level only"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.Zero },
+    };
+
+    internal static SlipAssessment Slip(string name) => SlipAssessor.Assess(SlipDefaults.Complete(Slipping[name], null));
+
+    internal static string Words(Chart chart) => string.Join(' ', chart.Texts.Select(text => text.Text));
+
+    private static LooseningRequest OnBar(double outsideMm, double wallMm, double overlapMm) => new()
+    {
+        Bar = Length.FromMillimeters(600),
+        BarDiameter = Length.FromMillimeters(20),
+        Sleeve = Tube(outsideMm, wallMm, 1000),
+        Overlap = Length.FromMillimeters(overlapMm),
+    };
+
     internal static UnitStyle Units(bool us) => us ? UnitStyle.Us : UnitStyle.Metric;
 
     internal static SleeveText Tube(double outsideMm, double wallMm, double lengthMm) =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Leverage.Charts.Labels;
 using SkiaSharp;
@@ -28,6 +29,27 @@ internal static class ChartChecks
                     chart.Texts[i].Box.Intersects(chart.Texts[k].Box),
                     $"'{chart.Texts[i].Text}' and '{chart.Texts[k].Text}' overlap on '{chart.Title}'.");
             }
+        }
+    }
+
+    /// <summary>Drawn anew, after another drawing and under a German culture, the bytes are the same.</summary>
+    internal static void SameInGerman(Func<Chart> draw)
+    {
+        Chart first = draw();
+        byte[][] before = [first.Bytes(ChartFormat.Png), first.Bytes(ChartFormat.Svg)];
+        CultureInfo culture = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            Assert.Equal("1,5", 1.5.ToString(CultureInfo.CurrentCulture));
+            Chart second = draw();
+            Assert.Equal(before[0], second.Bytes(ChartFormat.Png));
+            Assert.Equal(before[1], second.Bytes(ChartFormat.Svg));
+            Assert.Equal(before[1], first.Bytes(ChartFormat.Svg));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
         }
     }
 

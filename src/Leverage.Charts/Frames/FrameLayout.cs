@@ -21,8 +21,7 @@ internal sealed class FrameLayout
     /// <param name="page">Size of the drawing.</param>
     /// <param name="words">The words around it.</param>
     /// <param name="left">Words of the ticks at the left.</param>
-    /// <param name="right">Words of the ticks at the right, where there is a second axis.</param>
-    internal static FrameLayout Of(ChartPage page, FrameWords words, IEnumerable<string> left, IEnumerable<string> right)
+    internal static FrameLayout Of(ChartPage page, FrameWords words, IEnumerable<string> left)
     {
         var layout = new FrameLayout(page);
         float line = ChartPage.LineHeight;
@@ -32,51 +31,22 @@ internal sealed class FrameLayout
         float bottom = layout.Notes(words.Notes, page.Height - ChartPage.Rim);
         var axis = new TextLook(page.TextSize, false, Ink.Quiet);
         float gutter = ChartPage.Rim + Widest(left, page.TextSize) + 10;
-        float margin = layout.Margin(words, right);
-        top = layout.AxisNames(words, top + 4, axis);
+        float margin = layout.Margin(words);
+        top = layout.Stack(words.Up, top + 4, axis) + 0.4f * page.TextSize;
         float across = bottom - line * page.TextSize;
         layout._texts.Add(ChartText.Held(
             words.Across, new SKPoint((gutter + page.Width - margin) / 2, across), 0.5f, 0, axis));
-        bottom = across - line * page.TextSize - 14;
+        bottom = across - (line + 0.65f) * page.TextSize;
         layout.Area = new LabelBox(gutter, top, page.Width - gutter - margin, bottom - top);
         return layout;
     }
 
-    /// <summary>Room at the right: for the ticks of a second axis, or for labels of up to two lines.</summary>
-    private float Margin(FrameWords words, IEnumerable<string> ticks)
+    /// <summary>Room at the right for labels of up to two lines.</summary>
+    private float Margin(FrameWords words)
     {
-        if (words.UpRight is not null)
-        {
-            return ChartPage.Rim + Widest(ticks, _page.TextSize) + 10;
-        }
-
         float most = 0.27f * _page.Width;
         IEnumerable<string> lines = words.Ends.SelectMany(end => TextLines.Fit(end, most, _page.SmallSize, true));
         return ChartPage.Rim + (words.Ends.Count > 0 ? EndStack.Joint + Math.Min(most, Widest(lines, _page.SmallSize, true)) + 2 : 12);
-    }
-
-    private float AxisNames(FrameWords words, float top, TextLook look)
-    {
-        float half = (_page.Width - 2 * ChartPage.Rim) * (words.UpRight is null ? 1 : 0.48f);
-        List<string> left = TextLines.Fit(words.Up, half, look.Size, false);
-        List<string> right = words.UpRight is { } name ? TextLines.Fit(name, half, look.Size, false) : [];
-        int lines = Math.Max(left.Count, right.Count);
-        for (int i = 0; i < lines; i++)
-        {
-            float y = top + i * ChartPage.LineHeight * look.Size;
-            AddAt(left, i - lines + left.Count, ChartPage.Rim, y, 0, look);
-            AddAt(right, i - lines + right.Count, _page.Width - ChartPage.Rim, y, 1, look);
-        }
-
-        return top + lines * ChartPage.LineHeight * look.Size + 8;
-    }
-
-    private void AddAt(List<string> lines, int index, float x, float y, float across, TextLook look)
-    {
-        if (index >= 0 && index < lines.Count)
-        {
-            _texts.Add(ChartText.Held(lines[index], new SKPoint(x, y), across, 0, look));
-        }
     }
 
     private float Stack(string text, float top, TextLook look)

@@ -19,27 +19,25 @@ internal static class FrameTicks
         return ticks;
     }
 
-    /// <summary>Words below, at the left, and at the right where there is a second axis.</summary>
-    internal static IEnumerable<ChartText> Words(LabelBox area, float size, Scale across, Scale up, Scale? right)
+    /// <summary>Words below the x axis.</summary>
+    internal static IEnumerable<ChartText> Below(LabelBox area, float size, Scale scale)
     {
         var look = new TextLook(size, false, Ink.Quiet);
-        foreach (double tick in across.Ticks())
+        foreach (double tick in scale.Ticks())
         {
-            var at = new SKPoint((float)(area.Left + across.Share(tick) * area.Width), area.Bottom + 14);
-            yield return ChartText.Held(across.Words(tick), at, 0.5f, 0, look);
-        }
-
-        foreach (double tick in up.Ticks())
-        {
-            yield return ChartText.Held(up.Words(tick), new SKPoint(area.Left - 8, Height(area, up, tick)), 1, 0.5f, look);
-        }
-
-        foreach (double tick in right?.Ticks() ?? [])
-        {
-            yield return ChartText.Held(right!.Words(tick), new SKPoint(area.Right + 8, Height(area, right, tick)), 0, 0.5f, look);
+            var at = new SKPoint((float)(area.Left + scale.Share(tick) * area.Width), area.Bottom + 0.65f * size);
+            yield return ChartText.Held(scale.Words(tick), at, 0.5f, 0, look);
         }
     }
 
-    private static float Height(LabelBox area, Scale scale, double tick) =>
-        (float)(area.Bottom - scale.Share(tick) * area.Height);
+    /// <summary>Words at the left of the y axis.</summary>
+    internal static IEnumerable<ChartText> Left(LabelBox area, float size, Scale scale)
+    {
+        var look = new TextLook(size, false, Ink.Quiet);
+        foreach (double tick in scale.Ticks())
+        {
+            var at = new SKPoint(area.Left - 8, (float)(area.Bottom - scale.Share(tick) * area.Height));
+            yield return ChartText.Held(scale.Words(tick), at, 1, 0.5f, look);
+        }
+    }
 }

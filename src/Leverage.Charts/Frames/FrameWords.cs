@@ -7,9 +7,6 @@ namespace Leverage.Charts.Frames;
 /// <param name="Up">Name of the y axis with its unit.</param>
 internal sealed record FrameWords(string Title, string Answer, string Across, string Up)
 {
-    /// <summary>Name of a second y axis at the right, if there is one.</summary>
-    internal string? UpRight { get; init; }
-
     /// <summary>Labels that are to stand at the ends of curves, beside the chart.</summary>
     internal IReadOnlyList<string> Ends { get; init; } = [];
 

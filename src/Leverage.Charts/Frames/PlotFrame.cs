@@ -1,178 +1,60 @@
 using Leverage.Charts.Labels;
-using ScottPlot;
-using ScottPlot.Plottables;
 using SkiaSharp;
 
 namespace Leverage.Charts.Frames;
 
-/// <summary>Looks of a curve.</summary>
-/// <param name="Color">Its colour.</param>
-/// <param name="Width">Its width.</param>
-/// <param name="Pattern">Its dashes.</param>
-internal readonly record struct CurveLook(SKColor Color, float Width, LinePattern Pattern);
-
-/// <summary>A chart in the making: curves and areas go in by value, labels find their place, and out comes the drawing.</summary>
+/// <summary>A chart in the making: the words around it and one or more pairs of axes.</summary>
 internal sealed class PlotFrame
 {
     private readonly ChartPage _page;
     private readonly FrameWords _words;
-    private readonly Plot _plot;
     private readonly List<ChartText> _texts;
-    private readonly List<LabelWish> _wishes = [];
-    private readonly List<(LabelWish Wish, float Height)> _ends = [];
-    private readonly List<Action<SKCanvas>> _marks = [];
-    private readonly LabelPlacer _placer;
+    private readonly List<PlotPanel> _panels = [];
 
-    /// <summary>A chart with its words and scales and nothing in it.</summary>
-    internal PlotFrame(ChartPage page, FrameWords words, Scale across, Scale up, Scale? right = null)
+    /// <summary>The words around a chart, laid out with room for the ticks of its y axes.</summary>
+    internal PlotFrame(ChartPage page, FrameWords words, params Scale[] up)
     {
         ChartFonts.Use();
-        (_page, _words, Across, Up) = (page, words, across, up);
-        var layout = FrameLayout.Of(
-            page, words, up.Ticks().Select(up.Words), right is null ? [] : right.Ticks().Select(right.Words));
+        (_page, _words) = (page, words);
+        var layout = FrameLayout.Of(page, words, up.SelectMany(scale => scale.Ticks().Select(scale.Words)));
         Area = layout.Area;
         _texts = [.. layout.Texts];
-        _placer = new LabelPlacer(Area);
-        _plot = Bare();
-        _texts.AddRange(FrameTicks.Words(Area, page.TextSize, across, up, right));
     }
 
-    /// <summary>The area the curves are drawn in, pixels.</summary>
+    /// <summary>Room for the axes.</summary>
     internal LabelBox Area { get; }
 
-    /// <summary>The x axis.</summary>
-    internal Scale Across { get; }
+    /// <summary>Adds a pair of axes that takes all the room.</summary>
+    internal PlotPanel Add(Scale across, Scale up) => Add(Area, across, up);
 
-    /// <summary>The y axis.</summary>
-    internal Scale Up { get; }
-
-    /// <summary>Pixel of a value, held close to the area so that no number grows too large to draw.</summary>
-    internal SKPoint Pixel(double x, double y) => new(
-        (float)(Area.Left + Math.Clamp(Across.Share(x), -2, 3) * Area.Width),
-        (float)(Area.Bottom - Math.Clamp(Up.Share(y), -2, 3) * Area.Height));
-
-    /// <summary>Fills between two curves.</summary>
-    internal void Band(IReadOnlyList<double> x, IReadOnlyList<double> low, IReadOnlyList<double> high, SKColor fill)
+    /// <summary>Adds a pair of axes.</summary>
+    /// <param name="area">Its place.</param>
+    /// <param name="across">The x axis.</param>
+    /// <param name="up">The y axis.</param>
+    /// <param name="wordsBelow">Whether the x axis has words.</param>
+    internal PlotPanel Add(LabelBox area, Scale across, Scale up, bool wordsBelow = true)
     {
-        if (x.Count < 2)
-        {
-            return;
-        }
-
-        FillY band = _plot.Add.FillY([.. x], Held(low), Held(high));
-        band.FillColor = Ink.Plot(fill);
-        band.LineWidth = 0;
-        band.MarkerSize = 0;
+        var panel = new PlotPanel(_page, area, across, up);
+        _panels.Add(panel);
+        _texts.AddRange(FrameTicks.Left(area, _page.TextSize, up));
+        _texts.AddRange(wordsBelow ? FrameTicks.Below(area, _page.TextSize, across) : []);
+        return panel;
     }
 
-    /// <summary>Hatches between two curves.</summary>
-    internal void Hatch(IReadOnlyList<double> x, IReadOnlyList<double> low, IReadOnlyList<double> high, SKColor color, float apart)
-    {
-        SKPoint[] outline = [.. x.Select((v, i) => Pixel(v, low[i])), .. x.Select((v, i) => Pixel(v, high[i])).Reverse()];
-        _plot.Add.Plottable(new HatchLayer(outline, color, apart));
-    }
-
-    /// <summary>Draws a curve where its values are numbers and keeps labels off it.</summary>
-    /// <returns>Its pixels.</returns>
-    internal SKPoint[] Curve(IReadOnlyList<double> x, IReadOnlyList<double> y, CurveLook look)
-    {
-        int[] known = [.. Enumerable.Range(0, x.Count).Where(i => double.IsFinite(y[i]))];
-        SKPoint[] pixels = [.. known.Select(i => Pixel(x[i], y[i]))];
-        if (known.Length > 1)
-        {
-            Scatter line = _plot.Add.ScatterLine(
-                known.Select(i => x[i]).ToArray(), Held([.. known.Select(i => y[i])]), Ink.Plot(look.Color));
-            line.LineWidth = look.Width;
-            line.LinePattern = look.Pattern;
-        }
-
-        _placer.Avoid(pixels);
-        return pixels;
-    }
-
-    /// <summary>Draws something over the curves and keeps labels out of its box.</summary>
-    internal void Mark(LabelBox box, Action<SKCanvas> draw)
-    {
-        _placer.Block(box);
-        _marks.Add(draw);
-    }
-
-    /// <summary>Keeps labels off a line that is drawn otherwise.</summary>
-    internal void Avoid(params SKPoint[] path) => _placer.Avoid(path);
-
-    /// <summary>Asks for a label; those asked for first choose first.</summary>
-    internal void Label(LabelWish wish) => _wishes.Add(wish);
-
-    /// <summary>Asks for a label at a curve's end, beside the chart; beside the curve where there is no room for all.</summary>
-    internal void End(LabelWish wish)
-    {
-        if (wish.Path.Count > 0)
-        {
-            _ends.Add((wish, Math.Clamp(wish.Path[^1].Y, Area.Top, Area.Bottom)));
-        }
-    }
+    /// <summary>Adds a line of text.</summary>
+    internal void Say(ChartText text) => _texts.Add(text);
 
     /// <summary>Places the labels and closes the chart.</summary>
     internal Chart Finish(string description)
     {
-        PlaceEnds();
         var crowded = new List<string>();
-        foreach (LabelWish wish in _wishes)
-        {
-            if (_placer.Place(wish) is { } text)
-            {
-                _texts.Add(text);
-            }
-            else
-            {
-                crowded.Add(wish.Text);
-            }
-        }
-
+        _panels.ForEach(panel => panel.Place(_texts, crowded));
         return new Chart(_page, _words.Title, description, _texts, Draw) { Crowded = crowded };
-    }
-
-    private void PlaceEnds()
-    {
-        var column = new LabelBox(Area.Right, Area.Top - 8, _page.Width - ChartPage.Rim - Area.Right, Area.Height + 16);
-        List<ChartText>? texts = EndStack.Place(
-            _ends.Select(end => new EndLabel(end.Wish.Text, end.Height, end.Wish.Look)), column);
-        if (texts is null)
-        {
-            _wishes.AddRange(_ends.Select(end => end.Wish));
-        }
-
-        _texts.AddRange(texts ?? []);
     }
 
     private void Draw(SKCanvas canvas)
     {
-        _plot.Render(canvas, _page.Width, _page.Height);
-        _marks.ForEach(mark => mark(canvas));
+        _panels.ForEach(panel => panel.Draw(canvas));
         _texts.ForEach(text => text.Draw(canvas));
-    }
-
-    private double[] Held(IReadOnlyList<double> values)
-    {
-        double reach = Up.To - Up.From;
-        return [.. values.Select(value => Math.Clamp(value, Up.From - reach, Up.To + reach))];
-    }
-
-    private Plot Bare()
-    {
-        var plot = new Plot();
-        plot.Layout.Fixed(new PixelPadding(
-            Area.Left, _page.Width - Area.Right, _page.Height - Area.Bottom, Area.Top));
-        plot.Axes.SetLimits(Across.From, Across.To, Up.From, Up.To);
-        plot.Axes.Bottom.TickGenerator = FrameTicks.Silent(Across);
-        plot.Axes.Left.TickGenerator = FrameTicks.Silent(Up);
-        plot.Grid.MajorLineColor = Ink.Plot(Ink.Grid);
-        foreach (IAxis axis in new IAxis[] { plot.Axes.Bottom, plot.Axes.Left, plot.Axes.Right, plot.Axes.Top })
-        {
-            axis.FrameLineStyle.Color = Ink.Plot(Ink.Quiet);
-            axis.MajorTickStyle.Color = Ink.Plot(Ink.Quiet);
-        }
-
-        return plot;
     }
 }

@@ -18,6 +18,18 @@ internal sealed record Scale(double From, double To, double Step)
         return new Scale(from, to, step);
     }
 
+    /// <summary>A scale for the x axis of a page: as many ticks as leave their words apart.</summary>
+    internal static Scale Across(double from, double to, ChartPage page)
+    {
+        Scale scale = Over(from, to, 10);
+        for (int about = 9; about > 1 && scale.Crowds(page); about--)
+        {
+            scale = Over(from, to, about);
+        }
+
+        return scale;
+    }
+
     /// <summary>The ticks.</summary>
     internal double[] Ticks()
     {
@@ -32,4 +44,11 @@ internal sealed record Scale(double From, double To, double Step)
 
     /// <summary>Where a value lies, 0 at the first and 1 at the last.</summary>
     internal double Share(double value) => (value - From) / (To - From);
+
+    private bool Crowds(ChartPage page)
+    {
+        double[] ticks = Ticks();
+        float widest = ticks.Length == 0 ? 0 : ticks.Max(tick => ChartFonts.Width(Words(tick), page.TextSize, false));
+        return ticks.Length * (widest + page.TextSize) > 0.62f * page.Width;
+    }
 }

@@ -57,7 +57,7 @@ internal sealed class LabelPlacer
 
     private LabelBox? Beside(LabelWish wish, SKSize size, List<SKPoint> stops)
     {
-        (double Cost, LabelBox Box) best = (wish.Inside ? 40 : 60, default);
+        (double Cost, LabelBox Box) best = (wish.Inside ? 40 : 36, default);
         for (int i = 0; i < stops.Count; i++)
         {
             double along = stops.Count == 1 ? 0 : (double)i / (stops.Count - 1) - wish.Along;

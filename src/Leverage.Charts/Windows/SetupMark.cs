@@ -38,13 +38,8 @@ internal sealed class SetupMark
     /// <summary>Draws it.</summary>
     internal void Draw(SKCanvas canvas)
     {
-        using var line = new SKPaint { Color = Ink.Text, IsAntialias = true, StrokeWidth = 1.5f };
-        for (float y = _area.Top; y < _area.Bottom; y += 12)
-        {
-            canvas.DrawLine(X, y, X, Math.Min(y + 6, _area.Bottom), line);
-        }
-
-        line.StrokeWidth = 4;
+        Shapes.Dashes(canvas, new SKPoint(X, _area.Top), new SKPoint(X, _area.Bottom), Ink.Text);
+        using var line = new SKPaint { Color = Ink.Text, IsAntialias = true, StrokeWidth = 4 };
         canvas.DrawLine(X, _low, X, _high, line);
         canvas.DrawLine(X - Half, _low, X + Half, _low, line);
         canvas.DrawLine(X - Half, _high, X + Half, _high, line);

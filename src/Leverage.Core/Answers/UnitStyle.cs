@@ -65,7 +65,7 @@ public sealed class UnitStyle
     public string Reach(Length length) => _us ? $"{Fixed(length.Inches, 1)} in" : $"{Fixed(length.Meters, 2)} m";
 
     /// <summary>A short length, such as a tube's wall: "33.7 mm", "1.33 in".</summary>
-    public string Length(Length length) => _us ? $"{Trim(length.Inches, 3)} in" : $"{Trim(length.Millimeters, 1)} mm";
+    public string Length(Length length) => _us ? $"{Trim(length.Inches, length.Inches < 3 ? 3 : 1)} in" : $"{Trim(length.Millimeters, 1)} mm";
 
     /// <summary>A mass: "82 kg", "181 lb".</summary>
     public string Mass(Mass mass) => _us ? $"{Fixed(mass.Pounds, 0)} lb" : $"{Trim(mass.Kilograms, 1)} kg";

@@ -1,0 +1,29 @@
+using SkiaSharp;
+
+namespace Leverage.Charts;
+
+/// <summary>Small shapes that several drawings use.</summary>
+internal static class Shapes
+{
+    /// <summary>A dot with a white rim.</summary>
+    internal static void Dot(SKCanvas canvas, SKPoint at, float radius, SKColor color)
+    {
+        using var paint = new SKPaint { IsAntialias = true, Color = SKColors.White };
+        canvas.DrawCircle(at, radius + 2, paint);
+        paint.Color = color;
+        canvas.DrawCircle(at, radius, paint);
+    }
+
+    /// <summary>A thin upright or level line of dashes.</summary>
+    internal static void Dashes(SKCanvas canvas, SKPoint from, SKPoint to, SKColor color)
+    {
+        using var line = new SKPaint { Color = color, IsAntialias = true, StrokeWidth = 1.5f };
+        SKPoint run = to - from;
+        float length = run.Length;
+        for (float at = 0; at < length; at += 12)
+        {
+            float end = Math.Min(at + 6, length);
+            canvas.DrawLine(from.X + run.X * at / length, from.Y + run.Y * at / length, from.X + run.X * end / length, from.Y + run.Y * end / length, line);
+        }
+    }
+}
