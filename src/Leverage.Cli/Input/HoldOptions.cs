@@ -3,6 +3,7 @@ using Leverage.Answers;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Workshop.Chest;
 using UnitsNet;
 
 namespace Leverage.Cli.Input;
@@ -10,8 +11,9 @@ namespace Leverage.Cli.Input;
 /// <summary>What holds the other end.</summary>
 internal sealed class HoldOptions
 {
-    private readonly Option<IReadOnlyList<Restraint>?> _by = ReadOption.Of<IReadOnlyList<Restraint>?>(
-        "--held-by", "LIST", "brake,old-brake,gear,chock,helper,bar; none", Restraints);
+    private readonly ChestOption _chest;
+    private readonly Option<string?> _by = ReadOption.Of<string?>(
+        "--held-by", "LIST", "brake,old-brake,gear,chock,helper,bar; none", text => text);
 
     private readonly Option<Mass?> _mass = QuantityOption.Mass("--mass", "of the vehicle, laden", 60_000);
     private readonly Option<Force?> _load = QuantityOption.Force("--wheel-load", "on that wheel (a quarter of --mass)");
@@ -31,6 +33,9 @@ internal sealed class HoldOptions
         Arity = ArgumentArity.Zero,
     };
 
+    /// <summary>Options whose names the chest knows.</summary>
+    internal HoldOptions(ChestOption chest) => _chest = chest;
+
     /// <summary>The options, in the order the help shows them.</summary>
     internal IEnumerable<Option> Symbols => [_by, _mass, _load, _radius, _chock, _ground, _shafts, _bar, _side, _stands];
 
@@ -45,9 +50,11 @@ internal sealed class HoldOptions
                 : Unused(given);
         }
 
+        ToolChest? chest = _chest.Read(given);
+        List<HoldWord> words = Given.About(_by, () => Words(by, chest));
         return new HoldRequest
         {
-            By = by,
+            By = [.. words.Select(word => word.Kind)],
             VehicleMass = given.Get(_mass),
             WheelLoad = given.Get(_load),
             TyreRadius = given.Get(_radius),
@@ -57,7 +64,7 @@ internal sealed class HoldOptions
             StudBarDiameter = given.Get(_bar),
             Side = given.Get(_side) ?? Side.Unknown,
             OnStands = stands,
-        };
+        }.With(words.Select(word => word.Piece).OfType<ChestHold>().Concat(chest?.Holds ?? []));
     }
 
     private HoldRequest? Unused(Given given)
@@ -72,27 +79,30 @@ internal sealed class HoldOptions
             : throw new InputException(stray, "says nothing without --held-by. Write for example --held-by brake,chock.");
     }
 
-    private static IReadOnlyList<Restraint> Restraints(string text)
-    {
-        if (text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase))
-        {
-            return [];
-        }
+    private static List<HoldWord> Words(string text, ToolChest? chest) =>
+        text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase)
+            ? []
+            : [.. text.Split(',', StringSplitOptions.TrimEntries).Select(word => OneOf(word, chest))];
 
-        return [.. text.Split(',', StringSplitOptions.TrimEntries).Select(OneOf)];
-    }
-
-    private static Restraint OneOf(string word)
+    private static HoldWord OneOf(string word, ToolChest? chest)
     {
         foreach (Restraint restraint in Enum.GetValues<Restraint>())
         {
             if (LooseningAnswers.Word(restraint).Equals(word, StringComparison.OrdinalIgnoreCase))
             {
-                return restraint;
+                return new HoldWord(restraint, null);
             }
+        }
+
+        if (chest?.Holds.Named(word) is { } piece)
+        {
+            return new HoldWord(piece.Kind, piece);
         }
 
         string known = string.Join(", ", Enum.GetValues<Restraint>().Select(LooseningAnswers.Word));
         throw new InputException($"'{word}' holds nothing known here. Accepted: {known}, or none; several with commas between.");
     }
+
+    /// <summary>What one word stands for: a kind, or a piece of the chest.</summary>
+    private readonly record struct HoldWord(Restraint Kind, ChestHold? Piece);
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Leverage.Assessments;
-using Leverage.Levers;
 using Leverage.Reading;
+using Leverage.Workshop.Chest;
 using UnitsNet;
 
 namespace Leverage.Cli.Input;
@@ -9,69 +9,87 @@ namespace Leverage.Cli.Input;
 /// <summary>Bar, sleeve and hands, for the commands that pull on a lever.</summary>
 internal sealed class LeverOptions
 {
-    private readonly Option<Length?> _bar = QuantityOption.Length("--bar", "bar, square to end (spanner or key: its length)");
+    private readonly ChestOption _chest = new("your own tools; their names may stand for bar, sleeve, person, hold");
+    private readonly Option<string?> _bar = Named("--bar", "LENGTH", "bar, square to end (spanner or key: its length)");
     private readonly Option<Length?> _diameter = QuantityOption.Length("--bar-diameter", "of its handle (by drive)");
     private readonly Option<Pressure?> _yield = QuantityOption.Stress("--bar-yield", "yield of its steel (900MPa)");
     private readonly Option<Angle?> _taper = QuantityOption.Angle("--bar-taper", "taper of the handle to its end (0deg)", 20);
-    private readonly Option<SleeveText?> _sleeve = ReadOption.Of<SleeveText?>(
-        "--sleeve", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm", SleeveReader.Read);
-
+    private readonly Option<string?> _sleeve = Named("--sleeve", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm");
     private readonly Option<Length?> _bore = QuantityOption.Length("--bore", "measured bore of sleeve or jack handle");
     private readonly Option<Pressure?> _sleeveYield = QuantityOption.Stress("--sleeve-yield", "yield of its steel (235MPa)");
     private readonly Option<Length?> _overlap = QuantityOption.Length("--overlap", "how far it goes on (all the straight handle)");
-    private readonly Option<string?> _handle = NameOption.Row(
-        "--handle", "dry, chrome, rusty, oily, greasy (dry)", "handle-friction", "a state of the handle");
-
-    private readonly Option<double?> _grip = QuantityOption.Number("--grip-friction", "of sleeve on bar, instead of --handle", 0.01, 1);
-    private readonly Option<Angle?> _below = QuantityOption.Angle("--below-level", "lowest angle of the swing (30deg)", 80);
+    private readonly HandleOptions _handle = new();
     private readonly Option<string?> _stance = NameOption.Row("--stance", "how you stand: table stances (stand-push)", "stances", "a stance");
-    private readonly Option<Person?> _person = NameOption.Choice<Person?>(
-        "--person", "column of the stance table (man)", ("man", Person.Man), ("woman", Person.Woman));
+    private readonly PersonOptions _person;
 
-    private readonly Option<Mass?> _body = QuantityOption.Mass("--body", "your mass (84.6kg; woman 66.8kg)", 250);
-    private readonly Option<Force?> _force = QuantityOption.Force("--force", "your own, read off a bathroom scale pushed so");
+    /// <summary>The options.</summary>
+    internal LeverOptions() => _person = new PersonOptions(_chest);
+
+    /// <summary>The chest whose names may be used.</summary>
+    internal ChestOption Chest => _chest;
 
     /// <summary>The options, in the order the help shows them.</summary>
     internal IEnumerable<Option> Symbols =>
     [
-        _bar, _diameter, _yield, _taper, _sleeve, _bore, _sleeveYield, _overlap, _handle, _grip, _below,
-        _stance, _person, _body, _force,
+        _bar, _diameter, _yield, _taper, _sleeve, _bore, _sleeveYield, _overlap, .. _handle.Symbols,
+        _stance, .. _person.Symbols, _chest.Symbol,
     ];
 
     /// <summary>Puts bar, sleeve and hands into a request.</summary>
-    internal LooseningRequest Into(LooseningRequest request, Given given) => request with
+    internal LooseningRequest Into(LooseningRequest request, Given given)
     {
-        Bar = given.Get(_bar),
-        BarDiameter = given.Get(_diameter),
-        BarYield = given.Get(_yield),
-        Taper = given.Get(_taper),
-        Sleeve = Sleeve(given),
-        SleeveYield = given.Get(_sleeveYield),
-        Overlap = Overlap(given),
-        Handle = given.Get(_handle),
-        GripFriction = given.Get(_grip),
-        BelowLevel = given.Get(_below),
-        Stance = given.Get(_stance),
-        Person = given.Get(_person),
-        Body = given.Get(_body),
-        Force = given.Get(_force),
-    };
-
-    private SleeveText? Sleeve(Given given)
-    {
-        if (given.Get(_sleeve) is { } sleeve)
+        LooseningRequest said = _person.Into(_handle.Into(request, given), given) with
         {
-            return sleeve with { Bore = given.Get(_bore) };
+            BarDiameter = given.Get(_diameter),
+            BarYield = given.Get(_yield),
+            Taper = given.Get(_taper),
+            SleeveYield = given.Get(_sleeveYield),
+            Overlap = Overlap(given),
+            Stance = given.Get(_stance),
+        };
+        return Person(Sleeve(Bar(said, given), given), given);
+    }
+
+    private LooseningRequest Bar(LooseningRequest request, Given given) =>
+        _chest.Piece(
+            given, _bar, chest => chest.Bars, (chest, name) => chest.Bar(name), ChestOption.StartsAsNumber, "a length such as 600mm") is { } bar
+            ? Given.Options(() => request.With(bar))
+            : given.Get(_bar) is { } text
+                ? request with { Bar = Given.About(_bar, () => QuantityReader.Length(text)) }
+                : request;
+
+    private LooseningRequest Sleeve(LooseningRequest request, Given given)
+    {
+        Length? bore = given.Get(_bore);
+        if (_chest.Piece(
+            given, _sleeve, chest => chest.Sleeves, (chest, name) => chest.Sleeve(name), IsTube, "a tube such as 33.7x3.2x1000mm") is { } sleeve)
+        {
+            LooseningRequest with = request.With(sleeve);
+            return bore is null ? with : with with { Sleeve = sleeve.Tube with { Bore = bore } };
         }
 
-        return given.Get(_bore) is null
-            ? null
+        if (given.Get(_sleeve) is { } text)
+        {
+            return request with { Sleeve = Given.About(_sleeve, () => SleeveReader.Read(text)) with { Bore = bore } };
+        }
+
+        return bore is null
+            ? request
             : throw new InputException(_bore.Name, "says nothing without --sleeve. Write for example --sleeve jack:1100mm.");
     }
+
+    private LooseningRequest Person(LooseningRequest request, Given given) =>
+        _person.Named(given) is { } person ? request.With(person) : request;
 
     private Length? Overlap(Given given) => given.Get(_overlap) is { } overlap
         ? given.Get(_sleeve) is not null
             ? overlap
             : throw new InputException(_overlap.Name, "says nothing without --sleeve. Write for example --sleeve 33.7x3.2x1000mm.")
         : null;
+
+    private static bool IsTube(string text) =>
+        ChestOption.StartsAsNumber(text) || text.TrimStart().StartsWith("jack:", StringComparison.OrdinalIgnoreCase);
+
+    private static Option<string?> Named(string name, string value, string description) =>
+        ReadOption.Of<string?>(name, value, description, text => text);
 }

@@ -38,37 +38,46 @@ public sealed record ToolChest
 
     /// <summary>The bar of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
-    public ChestBar Bar(string name) => Find(Bars, bar => bar.Name, name, "a bar");
+    public ChestBar Bar(string name) => Need(Bars, name, "a bar");
 
     /// <summary>The sleeve of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
-    public ChestSleeve Sleeve(string name) => Find(Sleeves, sleeve => sleeve.Name, name, "a sleeve");
+    public ChestSleeve Sleeve(string name) => Need(Sleeves, name, "a sleeve");
 
     /// <summary>The person of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
-    public ChestPerson Person(string name) => Find(People, person => person.Name, name, "a person");
+    public ChestPerson Person(string name) => Need(People, name, "a person");
 
     /// <summary>The hold of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
-    public ChestHold Hold(string name) => Find(Holds, hold => hold.Name, name, "a thing that holds");
+    public ChestHold Hold(string name) => Need(Holds, name, "something that holds");
 
-    private T Find<T>(IReadOnlyList<T> things, Func<T, string> nameOf, string name, string what)
-        where T : class
+    private T Need<T>(IReadOnlyList<T> shelf, string name, string what)
+        where T : class, IPiece => shelf.Named(name) ?? throw Unknown(shelf, name, what);
+
+    private InputException Unknown<T>(IReadOnlyList<T> shelf, string name, string what)
+        where T : class, IPiece
     {
-        ArgumentNullException.ThrowIfNull(name);
-        string wanted = name.Trim();
-        foreach (T thing in things)
-        {
-            if (nameOf(thing).Equals(wanted, StringComparison.OrdinalIgnoreCase))
-            {
-                return thing;
-            }
-        }
-
-        IReadOnlyList<string> near = NearestNames.Of(wanted, things.Select(nameOf), 3);
+        IReadOnlyList<string> near = NearestNames.Of(name.Trim(), shelf.Select(piece => piece.Name), 3);
         string cure = near.Count > 0 ? $"Nearest: {string.Join(", ", near)}."
-            : things.Count == 0 ? "It has none."
-            : $"It has: {string.Join(", ", things.Select(nameOf).Take(6))}.";
-        throw new InputException($"'{name}' is not {what} of the chest {Path}. {cure}");
+            : shelf.Count == 0 ? "It has none."
+            : $"It has: {string.Join(", ", shelf.Select(piece => piece.Name).Take(6))}.";
+        return new InputException($"'{name}' is not {what} of the chest {Path}. {cure}");
+    }
+}
+
+/// <summary>Finds a piece among others of its kind.</summary>
+public static class Shelf
+{
+    /// <summary>The piece of a name, or null.</summary>
+    /// <param name="shelf">The pieces.</param>
+    /// <param name="name">The name; case is ignored.</param>
+    /// <returns>The piece, or null where there is none.</returns>
+    public static T? Named<T>(this IReadOnlyList<T> shelf, string name)
+        where T : class, IPiece
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        ArgumentNullException.ThrowIfNull(name);
+        return shelf.FirstOrDefault(piece => piece.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 }
