@@ -12,7 +12,7 @@ publish Baselines/Empty empty-aot -p:PublishAot=true -r linux-x64
 publish Baselines/EmptyChart chart-aot -p:PublishAot=true -r linux-x64
 publish Baselines/Empty empty-fd -p:PublishAot=false
 publish "$root/src/Leverage.Cli" leverage-aot -r linux-x64
-publish "$root/src/Leverage.Cli" leverage-fd -p:PublishAot=false
+publish "$root/src/Leverage.Cli" leverage-fd -p:PublishAot=false -r linux-x64
 case='loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm --stance stand-push --body 82kg'
 png=$out/window.png
 hyperfine -N --warmup 10 --runs "${RUNS:-60}" --export-csv "$out/times.csv" \

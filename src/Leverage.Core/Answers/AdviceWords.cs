@@ -1,6 +1,6 @@
 using Leverage.Assessments;
 using Leverage.Holding;
-using Leverage.Levers;
+using Leverage.Sleeves;
 using UnitsNet;
 
 namespace Leverage.Answers;
@@ -29,7 +29,18 @@ public static class AdviceWords
                 + $"{style.Torque(assessment.StudGuard!.Value)}; soak it, and stop if it feels soft");
         }
 
+        if (assessment.Setup.Hold is { HalfShafts: HalfShafts.One } hold && hold.By.Contains(Restraint.Gear))
+        {
+            lines.Add("in gear holds nothing once a half shaft is out: the differential lets the wheel turn");
+        }
+
         lines.AddRange(assessment.Advice.Select(a => $"{What(a, style)}: {Gain(a, style)}"));
+        if (assessment.Sleeve is { PlayShare: > Sleeve.LoosePlayShare } loose)
+        {
+            lines.Add($"the sleeve is loose: play {UnitStyle.Percent(loose.PlayShare)} of the bar, it hangs {UnitStyle.Angle(loose.Tilt)}; "
+                + "a snugger one slides later");
+        }
+
         if (assessment.Hold?.Roll is { } roll)
         {
             lines.Add($"undoing it drives the vehicle {(roll == Roll.Forward ? "forward" : "backward")}: "
