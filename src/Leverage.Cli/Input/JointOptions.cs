@@ -12,7 +12,7 @@ namespace Leverage.Cli.Input;
 internal sealed class JointOptions
 {
     private readonly Option<double?> _friction = QuantityOption.Number(
-        "--friction", "coefficient in thread and face (0.14, and 1.4 each way)", 0.02, 1);
+        "--friction", "coefficient, thread and face (0.14; 0.10 to 0.196)", 0.02, 1);
 
     private readonly Option<string?> _lubrication = NameOption.Row(
         "--lubrication", "its range by lubricant: table friction", "friction", "a lubrication");

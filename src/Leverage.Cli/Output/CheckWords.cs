@@ -85,18 +85,17 @@ internal sealed class CheckWords
     {
         string grades = Names(_a.SuitsGrades.Select(grade => grade.Name));
         string threads = Names(_a.SuitsThreads.Select(thread => thread.Printed));
-        return $"on {_a.Setup.Thread.Printed}, grade {grades}; in grade {_a.Grade.Name}, {threads}";
+        return $"{(grades.Length > 0 ? $"grade {grades}" : "no grade")} on {_a.Setup.Thread.Printed}; "
+            + $"{(threads.Length > 0 ? threads : "no thread")} in grade {_a.Grade.Name}";
     }
 
     private static string Names(IEnumerable<string> names)
     {
         string[] all = [.. names.Distinct(StringComparer.Ordinal)];
-        return all.Length == 0
-            ? "none"
-            : string.Join(", ", all.Take(MostNames)) + (all.Length > MostNames ? " and others" : "");
+        return string.Join(", ", all.Take(MostNames)) + (all.Length > MostNames ? " and others" : "");
     }
 
     private static string Share(double share) => UnitStyle.Percent(share);
 
-    private static string Number(double friction) => UnitStyle.Trim(friction, 3);
+    private static string Number(double friction) => JointWords.Friction(friction);
 }

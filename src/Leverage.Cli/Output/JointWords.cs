@@ -23,7 +23,7 @@ internal static class JointWords
 
         if (friction is { } range)
         {
-            assumed.Add($"friction {UnitStyle.Trim(range.Likely, 3)}, {Range(range)}");
+            assumed.Add($"friction {Friction(range.Likely)}, {Range(range)}");
         }
 
         string db = units.Length(bearing.Diameter);
@@ -38,5 +38,12 @@ internal static class JointWords
 
     /// <summary>The ends of a range of friction: "0.1 to 0.196".</summary>
     internal static string Range(FrictionRange range) =>
-        $"{UnitStyle.Trim(range.Low, 3)} to {UnitStyle.Trim(range.High, 3)}";
+        $"{Friction(range.Low)} to {Friction(range.High)}";
+
+    /// <summary>A coefficient of friction: two decimals, a third where it says something.</summary>
+    internal static string Friction(double friction)
+    {
+        string text = UnitStyle.Fixed(friction, 3);
+        return text.EndsWith('0') ? text[..^1] : text;
+    }
 }

@@ -14,7 +14,7 @@ internal sealed class TightenWords
     /// <summary>Words for an assessment.</summary>
     internal TightenWords(TighteningAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
 
-    private string LikelyFriction => UnitStyle.Trim(_a.Friction.Likely, 3);
+    private string LikelyFriction => JointWords.Friction(_a.Friction.Likely);
 
     private string Range => JointWords.Range(_a.Friction);
 
@@ -27,8 +27,8 @@ internal sealed class TightenWords
             + $"{_units.Torque(_a.TorqueHigh)} buys the same preload at friction {Range}");
         page.Figure("Preload", _units.Preload(_a.Preload), "");
         page.Figure("To undo", _units.Torque(_a.Loosening), "same preload and friction; rust comes on top");
-        page.Figure("Nut factor", UnitStyle.Fixed(_a.NutFactor, 3), $"stress area {UnitStyle.Figures(_a.StressArea.SquareMillimeters)} mm², "
-            + $"pitch diameter {UnitStyle.Fixed(_a.PitchDiameter.Millimeters, 3)} mm");
+        page.Figure("Nut factor", UnitStyle.Fixed(_a.NutFactor, 3), $"stress area {_units.Area(_a.StressArea)}, "
+            + $"pitch diameter {_units.Fine(_a.PitchDiameter)}");
         page.Space();
         Split(page);
         page.Space();
@@ -100,7 +100,7 @@ internal sealed class TightenWords
         {
             why.Add(share.Likely > 1
                 ? "This torque yields the bolt at the likely friction."
-                : $"This torque yields the bolt if friction is as low as {UnitStyle.Trim(_a.Friction.Low, 3)}.");
+                : $"This torque yields the bolt if friction is as low as {JointWords.Friction(_a.Friction.Low)}.");
         }
 
         if (_a.Strip is { } strip && strip.StripLoad < strip.BreakLoad)
@@ -116,7 +116,7 @@ internal sealed class TightenWords
         }
     }
 
-    private string Slippery() => $"at friction {UnitStyle.Trim(_a.Friction.Low, 3)} the same {_units.Torque(_a.Torque)} takes the bolt to "
+    private string Slippery() => $"at friction {JointWords.Friction(_a.Friction.Low)} the same {_units.Torque(_a.Torque)} takes the bolt to "
         + $"{UnitStyle.Percent(_a.YieldShareAtLowFriction)} of yield"
         + (_a.YieldShareAtLowFriction > 1 ? ": past it. Know your lubricant, or aim lower." : ".");
 

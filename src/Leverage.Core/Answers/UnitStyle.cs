@@ -67,6 +67,12 @@ public sealed class UnitStyle
     /// <summary>A short length, such as a tube's wall: "33.7 mm", "1.33 in".</summary>
     public string Length(Length length) => _us ? $"{Trim(length.Inches, length.Inches < 3 ? 3 : 1)} in" : $"{Trim(length.Millimeters, 1)} mm";
 
+    /// <summary>A length as threads are given: "11.188 mm", "0.4405 in".</summary>
+    public string Fine(Length length) => _us ? $"{Fixed(length.Inches, 4)} in" : $"{Fixed(length.Millimeters, 3)} mm";
+
+    /// <summary>A small area: "92.1 mm²", "0.143 in²".</summary>
+    public string Area(Area area) => _us ? $"{Figures(area.SquareInches)} in²" : $"{Figures(area.SquareMillimeters)} mm²";
+
     /// <summary>A mass: "82 kg", "181 lb".</summary>
     public string Mass(Mass mass) => _us ? $"{Fixed(mass.Pounds, 0)} lb" : $"{Trim(mass.Kilograms, 1)} kg";
 
