@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Leverage.Answers;
 using Leverage.Assessments;
+using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Friction;
@@ -36,6 +37,8 @@ internal sealed class TightenCommand : LeverageCommand
     private readonly Option<string?> _tapped = NameOption.Row(
         "--tapped", "what it is tapped into: table tapped-materials", "tapped-materials", "a tapped material");
 
+    private readonly Picture _chart = new("--chart", "torque against friction");
+
     /// <inheritdoc/>
     internal override string Example => "tighten --thread M12x1.25 --grade 10.9 --friction 0.12";
 
@@ -43,13 +46,16 @@ internal sealed class TightenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         _thread, _grade, .. _joint.Symbols, _yieldShare, _torsion, _torque, _byWeight, _adapter, _wrench, _angle,
-        _engagement, _tapped,
+        _engagement, _tapped, _chart.Option,
     ];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
     {
+        _chart.Check(given);
         TighteningAssessment assessment = TighteningAssessor.Assess(Setup(given));
+        _chart.Write(given, () => FrictionChart.Draw(
+            FrictionCurveMaker.Of(assessment), TighteningTitle.Of(assessment), given.Units));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(TighteningAnswer.Of(assessment), AnswerJson.Shared.TighteningAnswer),

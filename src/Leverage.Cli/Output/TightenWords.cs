@@ -21,8 +21,7 @@ internal sealed class TightenWords
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title($"Tighten {_a.Setup.Thread.Printed}, grade {_a.Grade.Name}, to {UnitStyle.Percent(_a.Setup.YieldShare)} "
-            + $"of yield at friction {LikelyFriction}");
+        page.Title($"{TighteningTitle.Of(_a)} at friction {LikelyFriction}");
         page.Figure("Torque", _units.Torque(_a.Torque), $"{_units.TorqueNumber(_a.TorqueLow)} to "
             + $"{_units.Torque(_a.TorqueHigh)} buys the same preload at friction {Range}");
         page.Figure("Preload", _units.Preload(_a.Preload), "");

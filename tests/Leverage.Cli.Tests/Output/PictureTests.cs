@@ -27,6 +27,19 @@ public sealed class PictureTests : IDisposable
         Assert.Equal([path], Directory.GetFiles(_folder));
     }
 
+    [Fact]
+    public void The_same_chart_has_the_same_bytes()
+    {
+        byte[][] drawn = [.. ((string[])["a.png", "b.png"]).Select(name =>
+        {
+            Ran ran = Ran.ForReal(["tighten", "--thread", "M12", "--chart", name], _folder, ("LANG", name == "a.png" ? "C" : "de_DE.UTF-8"));
+            Assert.Equal((0, ""), (ran.Code, ran.Errors));
+            return File.ReadAllBytes(Path.Combine(_folder, name));
+        })];
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], drawn[0][..4]);
+        Assert.Equal(drawn[0], drawn[1]);
+    }
+
     [Theory]
     [InlineData("nowhere/window.png", "cannot write 'nowhere/window.png': there is no folder")]
     [InlineData("window.pdf", ".png")]
