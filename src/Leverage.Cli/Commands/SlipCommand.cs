@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Leverage.Answers;
 using Leverage.Assessments;
+using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using UnitsNet;
@@ -17,23 +18,26 @@ internal sealed class SlipCommand : LeverageCommand
 
     private readonly Option<Length?> _standOff = QuantityOption.Length("--stand-off", "lever's plane to the nut's: socket depth, extension", true);
     private readonly Option<Length?> _engagement = QuantityOption.Length("--engagement", "how deep the socket sits on the nut");
-    private readonly Option<string?> _chart = ReadOption.Of<string?>("--chart", "FILE", "safe angle against overlap, .png or .svg", text => text);
-    private readonly Option<string?> _sketch = ReadOption.Of<string?>("--sketch", "FILE", "side view to scale, .svg or .png", text => text);
+    private readonly Picture _chart = new("--chart", "safe angle against overlap");
+    private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
     /// <inheritdoc/>
     internal override string Example => "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm";
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [.. _lever.Symbols, _drive, _condition, _standOff, _engagement, _chart, _sketch];
+    internal override IEnumerable<Symbol> Symbols => [.. _lever.Symbols, _drive, _condition, _standOff, _engagement, _chart.Option, _sketch.Option];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
     {
+        _chart.Check(given);
+        _sketch.Check(given);
         LooseningRequest request = _lever.Into(
             new LooseningRequest { Drive = given.Get(_drive), Condition = given.Get(_condition), StandOff = given.Get(_standOff) },
             given);
         SlipAssessment assessment = Given.Options(
             () => SlipAssessor.Assess(SlipDefaults.Complete(request, given.Get(_engagement))));
+        _chart.Write(given, () => SlipChart.Draw(assessment, SlipWords.Title(assessment, given.Units), given.Units));
         return new CommandAnswer(
             Verdict(assessment),
             () => SlipAnswer.Of(assessment, given.Units).ToJson(),

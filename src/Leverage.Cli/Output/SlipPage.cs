@@ -19,8 +19,7 @@ internal sealed class SlipPage
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title($"A sleeve of {_units.Length(_a.Setup.Sleeve.Bore)} bore, {_units.Length(_a.Setup.Overlap)} on a "
-            + $"{_units.Length(_a.Setup.Bar.Diameter!.Value)} bar, handle {_a.Setup.GripWords}");
+        page.Title(SlipWords.Title(_a, _units));
         foreach (var (state, angle, what) in SlipWords.States(_a))
         {
             page.Figure(state, angle, what);

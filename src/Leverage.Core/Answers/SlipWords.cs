@@ -7,6 +7,19 @@ namespace Leverage.Answers;
 /// <summary>The words that teach why a slipped-over extension comes off, with this set-up's own figures.</summary>
 public static class SlipWords
 {
+    /// <summary>The case in one line.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>Bore, overlap, bar and handle.</returns>
+    public static string Title(SlipAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(style);
+        SlipSetup setup = assessment.Setup;
+        return $"A sleeve of {style.Length(setup.Sleeve.Bore)} bore, {style.Length(setup.Overlap)} on a "
+            + $"{style.Length(setup.Bar.Diameter!.Value)} bar, handle {setup.GripWords}";
+    }
+
     /// <summary>The three states, in order: while the nut holds, at break-loose, if something snaps.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>State, last safe angle, what happens.</returns>
