@@ -3,7 +3,7 @@ using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
-/// <summary>The integral of the three chances, on two stretches: below every link's scatter on wide panels, within it on narrow ones.</summary>
+/// <summary>The integral of the three chances, in stretches: wide panels where neither nut nor link scatters, narrow ones where they do.</summary>
 internal ref struct Race
 {
     /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
@@ -44,23 +44,28 @@ internal ref struct Race
     /// <summary>Runs up to a log torque.</summary>
     internal void Run(double high)
     {
-        double coarse = Math.Min(_nut.Narrowest, _hand.Sigma);
-        double fine = coarse;
         double border = high;
+        double scatter = double.PositiveInfinity;
         foreach (LogNormalCurve link in _links)
         {
             if (link.Low < high)
             {
                 border = Math.Min(border, link.Low);
-                fine = Math.Min(fine, link.Sigma);
+                scatter = Math.Min(scatter, link.Sigma);
             }
         }
 
         // Below this neither hand nor link can fail: whatever the nut takes there, it turns.
         double low = Math.Min(border, _hand.Low);
         Undone = 1 - _nut.At(low).Survival;
-        Stretch(low, border, coarse, linked: false);
-        Stretch(border, high, fine, linked: true);
+
+        // Below its lowest torque the nut holds for certain: its spread, however narrow, sets no step there.
+        double turns = Math.Clamp(_nut.LogLow, low, high);
+        double turning = Math.Min(_hand.Sigma, _nut.Narrowest);
+        Stretch(low, Math.Min(turns, border), _hand.Sigma, linked: false);
+        Stretch(turns, border, turning, linked: false);
+        Stretch(border, turns, Math.Min(_hand.Sigma, scatter), linked: true);
+        Stretch(Math.Max(turns, border), high, Math.Min(turning, scatter), linked: true);
     }
 
     /// <summary>A capped hand stops dead at its cap: all that is left there stays stuck.</summary>
