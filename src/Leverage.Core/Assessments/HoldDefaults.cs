@@ -26,13 +26,16 @@ internal static class HoldDefaults
             assumed.Add(new Assumption("dry concrete"));
         }
 
+        Mass mass = VehicleMass(request);
+        Force load = WheelLoad(request, assumed);
+        Length radius = Radius(request, assumed);
         return new Hold
         {
             By = request.By,
-            VehicleMass = VehicleMass(request),
-            WheelLoad = WheelLoad(request, assumed),
-            TyreRadius = Radius(request, assumed),
-            ChockHeight = Chock(request),
+            VehicleMass = mass,
+            WheelLoad = load,
+            TyreRadius = radius,
+            ChockHeight = Chock(request, radius),
             GroundFriction = RowLookup.Named("ground", ground, "a ground").Number("friction"),
             HalfShafts = Shafts(request, assumed),
             StudBarDiameter = StudBar(request),
@@ -78,12 +81,12 @@ internal static class HoldDefaults
         return usual;
     }
 
-    private static Length Chock(HoldRequest request) =>
+    private static Length Chock(HoldRequest request, Length radius) =>
         !request.By.Contains(Restraint.Chock)
             ? Length.Zero
             : request.ChockHeight is not { } height
                 ? throw new InputException("held-by", "a chock holds by its height. Give --chock, such as 100mm.")
-                : request.TyreRadius is { } radius && height > radius
+                : height > radius
                     ? throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.")
                     : height;
 

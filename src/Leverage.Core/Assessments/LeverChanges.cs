@@ -81,23 +81,26 @@ internal static class LeverChanges
         double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare);
         if (wanted > lever.ReachMm + 50)
         {
-            yield return Reached(setup, bar, wanted - lever.ReachMm, AdviceKind.LongerLever);
+            yield return (AdviceKind.LongerLever, By(wanted - lever.ReachMm), null, Reached(setup, bar, lever.ReachMm, wanted));
         }
 
         double strong = 0.95 * now.Judgement.LowestLimitNmm / now.Hand.Quantile(0.9);
         if (strong < lever.ReachMm - 50 && strong > 150)
         {
-            yield return Reached(setup, bar, strong - lever.ReachMm, AdviceKind.ShorterReach);
+            yield return (AdviceKind.ShorterReach, By(lever.ReachMm - strong), null, Reached(setup, bar, lever.ReachMm, strong));
         }
     }
 
-    private static (AdviceKind, IQuantity?, string?, LooseningSetup) Reached(
-        LooseningSetup setup, Bar bar, double moreMm, AdviceKind kind)
-    {
-        Length more = Length.FromMillimeters(moreMm);
-        LooseningSetup changed = setup.Sleeve is { } sleeve
-            ? setup with { Sleeve = sleeve with { Length = sleeve.Length + more } }
-            : setup with { Bar = bar with { Length = bar.Length + more } };
-        return (kind, Length.FromMillimeters(Math.Abs(moreMm)), null, changed);
-    }
+    private static Length By(double lengthMm) => Length.FromMillimeters(lengthMm);
+
+    /// <summary>The set-up at another reach: a longer or shorter sleeve, or the bar alone where the hands are on the bar.</summary>
+    private static LooseningSetup Reached(LooseningSetup setup, Bar bar, double nowMm, double reachMm) =>
+        setup.Sleeve is { } sleeve && reachMm > bar.Length.Millimeters
+            ? setup with { Sleeve = sleeve with { Length = sleeve.Length + By(reachMm - nowMm) } }
+            : setup with
+            {
+                Sleeve = null,
+                Overlap = Length.Zero,
+                Bar = bar with { Length = By(reachMm + setup.Hands.Stance.GripOffsetMm) },
+            };
 }

@@ -31,6 +31,7 @@ internal static class LeverDefaults
         }
 
         Bar bar = BarOf(request, length, drive, assumed);
+        Holdable(request.Sleeve is null ? "bar" : "sleeve", request.Sleeve?.Length ?? length, stance);
         Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
         Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
         assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
@@ -112,7 +113,23 @@ internal static class LeverDefaults
         }
 
         Refuse(overlap, bar, sleeve);
-        return overlap;
+        Length play = sleeve.Bore - diameter;
+        Length straight = overlap < most ? overlap : most;
+        return play <= straight
+            ? overlap
+            : throw new InputException("sleeve", string.Create(
+                CultureInfo.InvariantCulture,
+                $"it is far too loose: {play.Millimeters:0.##} mm of play on {straight.Millimeters:0.##} mm of overlap. Take a narrower tube."));
+    }
+
+    private static void Holdable(string what, Length length, Stance stance)
+    {
+        if (length.Millimeters <= stance.GripOffsetMm + 1)
+        {
+            throw new InputException(what, string.Create(
+                CultureInfo.InvariantCulture,
+                $"{length.Millimeters:0.##} mm is too short: the middle of your hands is {stance.GripOffsetMm} mm from its end. Take a longer one."));
+        }
     }
 
     private static void Refuse(Length overlap, Bar bar, Sleeve sleeve)

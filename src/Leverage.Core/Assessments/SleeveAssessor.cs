@@ -63,11 +63,16 @@ internal static class SleeveAssessor
         return Length.FromMillimeters(best);
     }
 
-    /// <summary>Overlaps that leave room for the hands, from one bar diameter to all the straight handle.</summary>
+    /// <summary>
+    /// Overlaps that leave room for the hands, from one bar diameter, or the play where that is more, to all the straight
+    /// handle.
+    /// </summary>
     internal static IEnumerable<double> Overlaps(Bar bar, Sleeve sleeve, double gripOffsetMm)
     {
         double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - gripOffsetMm - 1);
-        double least = Math.Min(most, Math.Ceiling(bar.Diameter!.Value.Millimeters / StepMm) * StepMm);
+        double diameter = bar.Diameter!.Value.Millimeters;
+        double shortest = Math.Max(diameter, sleeve.Bore.Millimeters - diameter);
+        double least = Math.Min(most, Math.Ceiling(shortest / StepMm) * StepMm);
         for (double overlap = least; overlap < most; overlap += StepMm)
         {
             yield return overlap;
