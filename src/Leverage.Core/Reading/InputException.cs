@@ -6,7 +6,7 @@ public sealed class InputException : Exception
     /// <summary>An error about a thing the caller will name.</summary>
     /// <param name="message">What is wrong, why, and what to write instead.</param>
     public InputException(string message)
-        : base(message)
+        : this(null, message)
     {
     }
 
@@ -14,7 +14,7 @@ public sealed class InputException : Exception
     /// <param name="subject">What it is about: an option, or a file with its line and column.</param>
     /// <param name="message">What is wrong, why, and what to write instead.</param>
     public InputException(string? subject, string message)
-        : base(message) => Subject = subject;
+        : base(OneLine(message)) => Subject = subject;
 
     /// <summary>What it is about: an option such as <c>--torque</c>, or <c>job.toml(12,3): torque</c>; null if not yet known.</summary>
     public string? Subject { get; }
@@ -26,4 +26,17 @@ public sealed class InputException : Exception
 
     /// <summary>The whole line: subject, then message.</summary>
     public string Line => Subject is null ? Message : $"{Subject}: {Message}";
+
+    /// <summary>The message on one line, whatever a person wrote: line breaks and control characters become spaces.</summary>
+    private static string OneLine(string message) => message.All(Plain)
+        ? message
+        : string.Create(message.Length, message, static (line, from) =>
+        {
+            for (int i = 0; i < line.Length; i++)
+            {
+                line[i] = Plain(from[i]) ? from[i] : ' ';
+            }
+        });
+
+    private static bool Plain(char letter) => !char.IsControl(letter) && letter is not ('\u2028' or '\u2029');
 }
