@@ -41,8 +41,13 @@ public readonly record struct Growth(double Median, double Sigma)
     /// </summary>
     /// <param name="clean">Growth of the same joint clean, on the same basis.</param>
     /// <returns>The soaked factor, lognormal through its own percentiles.</returns>
-    public Growth Soaked(Growth clean) =>
-        Through(SoakedAt(0.1, clean), SoakedAt(0.5, clean), SoakedAt(0.9, clean));
+    public Growth Soaked(Growth clean)
+    {
+        var (low, median, high) = (SoakedAt(0.1, clean), SoakedAt(0.5, clean), SoakedAt(0.9, clean));
+
+        // As wide above the median as below it at least: else the fit would make the easiest case harder than before.
+        return Through(low, median, Math.Max(high, median * median / low));
+    }
 
     private double SoakedAt(double share, Growth clean)
     {
