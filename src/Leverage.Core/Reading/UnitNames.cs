@@ -74,7 +74,10 @@ internal static class UnitNames
         Pairs(names, TorqueUnit.PoundForceInch, "lb", "in");
         Pairs(names, TorqueUnit.PoundForceInch, "in", "lbf");
         Pairs(names, TorqueUnit.PoundForceInch, "in", "lb");
-        Add(names, QuantityKind.Torque, (int)TorqueUnit.PoundForceFoot, "ft-lbs", "ftlbs", "ft lbs", "lbs-ft");
+        Pairs(names, TorqueUnit.PoundForceFoot, "ft", "lbs");
+        Pairs(names, TorqueUnit.PoundForceFoot, "lbs", "ft");
+        Pairs(names, TorqueUnit.PoundForceInch, "in", "lbs");
+        Pairs(names, TorqueUnit.PoundForceInch, "lbs", "in");
     }
 
     private static void AddLengths(Dictionary<string, (QuantityKind, int)> names)
