@@ -18,9 +18,6 @@ public static class LooseningDefaults
     /// <summary>Grade taken for a bolt or stud when none is known.</summary>
     public const string Grade = "8.8";
 
-    /// <summary>Lowest angle of the swing when none is said, degrees.</summary>
-    public const double BelowLevelDeg = 30;
-
     /// <summary>The complete set-up of a request.</summary>
     /// <param name="request">What the person said.</param>
     /// <returns>The set-up, with everything it took for granted.</returns>
@@ -46,9 +43,9 @@ public static class LooseningDefaults
             BarAssumed = lever.BarAssumed,
             Sleeve = lever.Sleeve,
             Overlap = lever.Overlap,
-            GripFriction = Grip(request, lever.Sleeve is not null, assumed),
-            GripWords = GripWords(request),
-            BelowLevel = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg),
+            GripFriction = GripDefaults.Friction(request, lever.Sleeve is not null, assumed),
+            GripWords = GripDefaults.Words(request),
+            BelowLevel = GripDefaults.Swing(request, lever.Sleeve is not null, assumed),
             StandOff = request.StandOff,
             Hold = HoldDefaults.Complete(request.Hold, assumed),
             Assumed = assumed,
@@ -173,23 +170,5 @@ public static class LooseningDefaults
         }
 
         return new Hands(stance, person, body, request.Force);
-    }
-
-    internal static string GripWords(LooseningRequest request) =>
-        request.GripFriction is null ? request.Handle ?? "dry" : "friction given";
-
-    internal static FrictionRange Grip(LooseningRequest request, bool sleeved, List<Assumption> assumed)
-    {
-        if (request.GripFriction is { } given)
-        {
-            return new FrictionRange(given, given, given);
-        }
-
-        if (sleeved && request.Handle is null)
-        {
-            assumed.Add(new Assumption("handle dry", null, "friction 0.20 in the check"));
-        }
-
-        return FrictionRange.OnHandle(request.Handle ?? "dry");
     }
 }

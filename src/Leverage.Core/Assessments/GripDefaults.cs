@@ -1,0 +1,40 @@
+using Leverage.Friction;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Fills the blanks of how a sleeve sits on its bar and how far it swings.</summary>
+internal static class GripDefaults
+{
+    /// <summary>Lowest angle of the swing when none is said, degrees.</summary>
+    private const double BelowLevelDeg = 30;
+
+    internal static Angle Swing(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    {
+        Angle lowest = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg);
+        if (sleeved && request.BelowLevel is null)
+        {
+            assumed.Add(new Assumption("lowest angle of the swing", lowest));
+        }
+
+        return lowest;
+    }
+
+    internal static string Words(LooseningRequest request) =>
+        request.GripFriction is null ? request.Handle ?? "dry" : "friction given";
+
+    internal static FrictionRange Friction(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    {
+        if (request.GripFriction is { } given)
+        {
+            return new FrictionRange(given, given, given);
+        }
+
+        if (sleeved && request.Handle is null)
+        {
+            assumed.Add(new Assumption("handle dry", null, "friction 0.20 in the check"));
+        }
+
+        return FrictionRange.OnHandle(request.Handle ?? "dry");
+    }
+}
