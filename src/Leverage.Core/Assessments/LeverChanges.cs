@@ -85,7 +85,8 @@ internal static class LeverChanges
         }
 
         double strong = 0.95 * now.Judgement.LowestLimitNmm / now.Hand.Quantile(0.9);
-        if (strong < lever.ReachMm - 50 && strong > 150)
+        bool beyondTip = strong > lever.ReachMm - lever.HandToTipMm || !lever.HasSleeve;
+        if (strong < lever.ReachMm - 50 && strong > 150 && beyondTip)
         {
             yield return (AdviceKind.ShorterReach, By(lever.ReachMm - strong), null, Reached(setup, bar, lever.ReachMm, strong));
         }
