@@ -85,8 +85,7 @@ internal static class LeverChanges
         }
 
         double strong = 0.95 * now.Judgement.LowestLimitNmm / now.Hand.Quantile(0.9);
-        bool beyondTip = strong > lever.ReachMm - lever.HandToTipMm || !lever.HasSleeve;
-        if (strong < lever.ReachMm - 50 && strong > 150 && beyondTip)
+        if (strong < lever.ReachMm - 50 && strong > 150)
         {
             yield return (AdviceKind.ShorterReach, By(lever.ReachMm - strong), null, Reached(setup, bar, lever.ReachMm, strong));
         }

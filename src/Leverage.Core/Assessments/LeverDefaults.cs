@@ -34,7 +34,6 @@ internal static class LeverDefaults
         Holdable(request.Sleeve is null ? "bar" : "sleeve", request.Sleeve?.Length ?? length, stance);
         Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
         Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
-        RefuseTooShort(length + (sleeve?.Length ?? Length.Zero) - overlap, stance);
         assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
         return new CompletedLever(drive, bar, request.BarDiameter is null && bar.Diameter is not null, sleeve, overlap);
     }
@@ -130,16 +129,6 @@ internal static class LeverDefaults
             throw new InputException(what, string.Create(
                 CultureInfo.InvariantCulture,
                 $"{length.Millimeters:0.##} mm is too short: the middle of your hands is {stance.GripOffsetMm} mm from its end. Take a longer one."));
-        }
-    }
-
-    private static void RefuseTooShort(Length lever, Stance stance)
-    {
-        if (lever.Millimeters <= stance.GripOffsetMm)
-        {
-            throw new InputException("bar", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{lever.Millimeters:0.##} mm leaves nothing to hold: the hands of {stance.Key} reach {stance.GripOffsetMm:0} mm in from its end. Take a longer one."));
         }
     }
 
