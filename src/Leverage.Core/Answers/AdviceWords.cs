@@ -65,11 +65,13 @@ public static class AdviceWords
         AdviceKind.StartAboveLevel => $"start with the bar above level, stop at {style.Any(advice.Value!)} below",
         AdviceKind.Chock => $"chock the wheel, {style.Any(advice.Value!)} high",
         AdviceKind.Helper => "a helper on the foot brake",
+        AdviceKind.ChockAndHelper => $"chock the wheel, {style.Any(advice.Value!)} high, and a helper on the foot brake",
         AdviceKind.Soak => "soak it overnight",
         AdviceKind.HeatStud => $"heat the stud by {style.Any(advice.Value!)}, if nothing near minds",
         _ => "lower it: wheels on the ground",
     };
 
+    /// <summary>Verdict and figure, before and after; chances are told only where there is a lever to have them.</summary>
     private static string Gain(Advice advice, UnitStyle style)
     {
         var (before, after) = (advice.Before, advice.After);
@@ -80,7 +82,12 @@ public static class AdviceWords
         }
 
         parts.Add(Figure(advice, style));
-        return string.Join(", ", parts);
+        if (TellsChance(advice.Kind) && before.Lever is not null)
+        {
+            parts.Add($"undone {UnitStyle.Percent(before.Judgement.Undone)} → {UnitStyle.Percent(after.Judgement.Undone)}");
+        }
+
+        return string.Join(", ", parts.Where(part => part.Length > 0));
     }
 
     private static string Figure(Advice advice, UnitStyle style)
@@ -88,16 +95,16 @@ public static class AdviceWords
         var (before, after) = (advice.Before, advice.After);
         return advice.Kind switch
         {
-            AdviceKind.Chock or AdviceKind.Helper or AdviceKind.OnTheGround =>
+            AdviceKind.Chock or AdviceKind.Helper or AdviceKind.ChockAndHelper or AdviceKind.OnTheGround =>
                 $"holds {Nmm(before.Hold!.Capacity.TotalNmm, style)} → {Nmm(after.Hold!.Capacity.TotalNmm, style)}",
             AdviceKind.Overlap or AdviceKind.Degrease when Turned(before, after) =>
                 $"slides beyond {Held(before)} → {Held(after)}",
             AdviceKind.StartAboveLevel => $"the sleeve is safe to {Held(before)} held, "
                 + $"{UnitStyle.Angle(Angle.FromRadians(before.Sleeve!.Checked.ReleaseRad))} at release",
             AdviceKind.Soak or AdviceKind.HeatStud =>
-                $"likely {style.TorqueNumber(Nm(before.Nut.LikelyNmm))} → {Nmm(after.Nut.LikelyNmm, style)}, {Chance(before, after)}",
-            AdviceKind.LongerLever => Chance(before, after),
-            _ => $"safety {UnitStyle.Fixed(before.Judgement.Safety, 1)} → {UnitStyle.Fixed(after.Judgement.Safety, 1)}, {Chance(before, after)}",
+                $"likely {style.TorqueNumber(Nm(before.Nut.LikelyNmm))} → {Nmm(after.Nut.LikelyNmm, style)}",
+            AdviceKind.LongerLever => "",
+            _ => $"safety {UnitStyle.Fixed(before.Judgement.Safety, 1)} → {UnitStyle.Fixed(after.Judgement.Safety, 1)}",
         };
     }
 
@@ -106,8 +113,8 @@ public static class AdviceWords
 
     private static string Held(LooseningAssessment a) => UnitStyle.Angle(Angle.FromRadians(a.Sleeve!.Checked.HeldRad));
 
-    private static string Chance(LooseningAssessment before, LooseningAssessment after) =>
-        $"undone {UnitStyle.Percent(before.Judgement.Undone)} → {UnitStyle.Percent(after.Judgement.Undone)}";
+    private static bool TellsChance(AdviceKind kind) => kind is not (AdviceKind.Chock or AdviceKind.Helper or AdviceKind.ChockAndHelper
+        or AdviceKind.OnTheGround or AdviceKind.StartAboveLevel or AdviceKind.Degrease or AdviceKind.Overlap);
 
     private static Torque Nm(double torqueNmm) => Torque.FromNewtonMillimeters(torqueNmm);
 

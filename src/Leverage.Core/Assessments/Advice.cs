@@ -35,6 +35,9 @@ public enum AdviceKind
     /// <summary>A helper on the foot brake.</summary>
     Helper,
 
+    /// <summary>A chock at the wheel and a helper on the foot brake.</summary>
+    ChockAndHelper,
+
     /// <summary>Soak it overnight.</summary>
     Soak,
 

@@ -26,7 +26,31 @@ internal static class Advisor
         }
 
         found.Sort((a, b) => Compare(b.After, a.After));
-        return found.Count > Most ? found.GetRange(0, Most) : found;
+        return Chosen(now, found);
+    }
+
+    /// <summary>For every stop that fired the best change that clears it, then the best of the rest.</summary>
+    private static List<Advice> Chosen(LooseningAssessment now, List<Advice> ranked)
+    {
+        var chosen = new HashSet<Advice>();
+        foreach (VerdictRules stop in Enum.GetValues<VerdictRules>())
+        {
+            bool fired = stop != VerdictRules.None && (now.Judgement.Rules & VerdictOf.Stops & stop) == stop;
+            if (fired && ranked.Find(advice => !advice.After.Judgement.Rules.HasFlag(stop)) is { } cure)
+            {
+                chosen.Add(cure);
+            }
+        }
+
+        foreach (Advice advice in ranked)
+        {
+            if (chosen.Count < Most)
+            {
+                chosen.Add(advice);
+            }
+        }
+
+        return [.. ranked.Where(chosen.Contains)];
     }
 
     private static IEnumerable<(AdviceKind Kind, IQuantity? Value, string? Name, LooseningSetup Setup)> Changes(LooseningAssessment now)
@@ -50,15 +74,24 @@ internal static class Advisor
             yield break;
         }
 
-        if (!hold.By.Contains(Restraint.Chock))
+        Length height = hold.ChockHeight > Length.Zero ? hold.ChockHeight : hold.TyreRadius / 3;
+        LooseningSetup With(params ReadOnlySpan<Restraint> more) =>
+            setup with { Hold = hold with { By = [.. hold.By, .. more], ChockHeight = height } };
+        bool chocked = hold.By.Contains(Restraint.Chock);
+        bool helped = hold.By.Contains(Restraint.Helper);
+        if (!chocked)
         {
-            Length height = hold.TyreRadius / 3;
-            yield return (AdviceKind.Chock, height, null, setup with { Hold = hold with { By = [.. hold.By, Restraint.Chock], ChockHeight = height } });
+            yield return (AdviceKind.Chock, height, null, With(Restraint.Chock));
         }
 
-        if (!hold.By.Contains(Restraint.Helper))
+        if (!helped)
         {
-            yield return (AdviceKind.Helper, null, null, setup with { Hold = hold with { By = [.. hold.By, Restraint.Helper] } });
+            yield return (AdviceKind.Helper, null, null, With(Restraint.Helper));
+        }
+
+        if (!chocked && !helped)
+        {
+            yield return (AdviceKind.ChockAndHelper, height, null, With(Restraint.Chock, Restraint.Helper));
         }
     }
 

@@ -57,7 +57,7 @@ public static class VerdictOf
     /// <summary>Chance that it stays stuck above which care is called for.</summary>
     public const double StuckShare = 0.50;
 
-    private const VerdictRules Stops = VerdictRules.LinkBelowLikely | VerdictRules.HoldBelowLikely
+    internal const VerdictRules Stops = VerdictRules.LinkBelowLikely | VerdictRules.HoldBelowLikely
         | VerdictRules.SlidesWhileHeld | VerdictRules.OnStands;
 
     /// <summary>The rules that fire for a judged lever.</summary>
