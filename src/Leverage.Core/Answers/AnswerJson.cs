@@ -9,6 +9,8 @@ namespace Leverage.Answers;
 /// kind of answer; the serialiser is generated, so nothing is reflected over.
 /// </summary>
 [JsonSerializable(typeof(CheckingAnswer))]
+[JsonSerializable(typeof(LooseningAnswer))]
+[JsonSerializable(typeof(SlipAnswer))]
 [JsonSerializable(typeof(TighteningAnswer))]
 public sealed partial class AnswerJson : JsonSerializerContext
 {

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Leverage.Assessments;
 using Leverage.Holding;
 
@@ -55,7 +54,7 @@ public static class LooseningAnswers
     /// <param name="answer">The answer.</param>
     /// <returns>Indented JSON.</returns>
     public static string ToJson(LooseningAnswer answer) =>
-        JsonSerializer.Serialize(answer, LooseningJson.Default.LooseningAnswer);
+        JsonSerializer.Serialize(answer, AnswerJson.Shared.LooseningAnswer);
 
     /// <summary>A verdict as the answer spells it.</summary>
     /// <param name="verdict">The verdict.</param>
@@ -117,8 +116,3 @@ public static class LooseningAnswers
         hold.Safety,
         [.. hold.Capacity.Parts.Select(part => Word(part.Restraint))]);
 }
-
-/// <summary>JSON of the loosening answer, written without reflection.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
-[JsonSerializable(typeof(LooseningAnswer))]
-public sealed partial class LooseningJson : JsonSerializerContext;

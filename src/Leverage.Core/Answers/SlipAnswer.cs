@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Leverage.Assessments;
 
 namespace Leverage.Answers;
@@ -70,7 +69,7 @@ public sealed record SlipAnswer(
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <returns>Indented JSON.</returns>
-    public string ToJson() => JsonSerializer.Serialize(this, SlipJson.Default.SlipAnswer);
+    public string ToJson() => JsonSerializer.Serialize(this, AnswerJson.Shared.SlipAnswer);
 
     private static SlipRowAnswer Row(SlipRow row) => new(
         row.OverlapMm,
@@ -85,8 +84,3 @@ public sealed record SlipAnswer(
 
     private static double Deg(double radians) => double.RadiansToDegrees(radians);
 }
-
-/// <summary>JSON of the slip answer, written without reflection.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
-[JsonSerializable(typeof(SlipAnswer))]
-public sealed partial class SlipJson : JsonSerializerContext;
