@@ -7,6 +7,9 @@ namespace Leverage.Charts;
 /// <summary>A finished drawing: the same lines and words as pixels or as SVG, the same bytes every time.</summary>
 public sealed class Chart
 {
+    /// <summary>A twentieth of the time of the tightest packing, for 3 % more bytes.</summary>
+    private static readonly SKPngEncoderOptions Packing = new(SKPngEncoderFilterFlags.Sub, 3);
+
     private readonly Action<SKCanvas> _draw;
 
     internal Chart(ChartPage page, string title, string description, IReadOnlyList<ChartText> texts, Action<SKCanvas> draw)
@@ -55,9 +58,9 @@ public sealed class Chart
     {
         using SKSurface surface = SKSurface.Create(new SKImageInfo(Page.Width, Page.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
         Draw(surface.Canvas);
-        using SKImage image = surface.Snapshot();
-        using SKData data = image.Encode(SKEncodedImageFormat.Png, 100);
-        return data.ToArray();
+        using SKPixmap pixels = surface.PeekPixels();
+        using SKData? data = pixels.Encode(Packing);
+        return data?.ToArray() ?? throw new InvalidOperationException("The drawing could not be packed as PNG.");
     }
 
     private void Draw(SKCanvas canvas)

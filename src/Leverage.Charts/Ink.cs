@@ -45,6 +45,9 @@ internal static class Ink
     /// <summary>Steel of bars and sleeves.</summary>
     internal static readonly SKColor Steel = new(0xB9, 0xC0, 0xC7);
 
+    /// <summary>Hands.</summary>
+    internal static readonly SKColor Skin = new(0xF0, 0xC8, 0xA0, 0xE0);
+
     /// <summary>A colour as ScottPlot takes it.</summary>
     internal static Color Plot(SKColor color) => Color.FromSKColor(color);
 }

@@ -154,6 +154,7 @@ public sealed class WindowChart
         _panel.Label(new LabelWish("likely works", new TextLook(_page.TextSize, true, Ink.Works, true), middle)
         {
             Inside = true,
+            MindsInk = 1,
             Along = 0.6,
         });
     }

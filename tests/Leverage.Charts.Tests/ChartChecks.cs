@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Leverage.Charts.Labels;
-using SkiaSharp;
 
 namespace Leverage.Charts.Tests;
 
@@ -14,9 +13,10 @@ internal static class ChartChecks
         Assert.All(chart.Texts, text => Assert.DoesNotContain('…', text.Text));
         WordsStandApart(chart);
         WordsLieOnThePage(chart);
-        WordsAreInked(chart);
         SvgHoldsTheWords(chart);
-        NothingTouchesTheRim(chart);
+        var pixels = new Pixels(chart.Bytes(ChartFormat.Png));
+        WordsAreInked(chart, pixels);
+        NothingTouchesTheRim(chart, pixels);
     }
 
     internal static void WordsStandApart(Chart chart)
@@ -60,14 +60,8 @@ internal static class ChartChecks
     }
 
     /// <summary>Every text has dark pixels in its box: a missing font would leave them white.</summary>
-    private static void WordsAreInked(Chart chart)
-    {
-        using SKBitmap bitmap = SKBitmap.Decode(chart.Bytes(ChartFormat.Png));
-        foreach (ChartText text in chart.Texts)
-        {
-            Assert.True(Darkest(bitmap, text.Box) < 150, $"'{text.Text}' is not drawn on '{chart.Title}'.");
-        }
-    }
+    private static void WordsAreInked(Chart chart, Pixels pixels) => Assert.All(
+        chart.Texts, text => Assert.True(pixels.Darkest(text.Box) < 150, $"'{text.Text}' is not drawn on '{chart.Title}'."));
 
     private static void SvgHoldsTheWords(Chart chart)
     {
@@ -80,28 +74,12 @@ internal static class ChartChecks
         Assert.NotNull(root.Attribute("viewBox"));
     }
 
-    private static void NothingTouchesTheRim(Chart chart)
+    private static void NothingTouchesTheRim(Chart chart, Pixels pixels)
     {
-        using SKBitmap bitmap = SKBitmap.Decode(chart.Bytes(ChartFormat.Png));
-        Assert.Equal((chart.Page.Width, chart.Page.Height), (bitmap.Width, bitmap.Height));
-        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, 0, bitmap.Width, 3)));
-        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, bitmap.Height - 3, bitmap.Width, 3)));
-        Assert.Equal(255, Darkest(bitmap, new LabelBox(0, 0, 3, bitmap.Height)));
-        Assert.Equal(255, Darkest(bitmap, new LabelBox(bitmap.Width - 3, 0, 3, bitmap.Height)));
-    }
-
-    private static int Darkest(SKBitmap bitmap, LabelBox box)
-    {
-        int darkest = 255;
-        for (int y = Math.Max(0, (int)box.Top); y < Math.Min(bitmap.Height, box.Bottom); y++)
-        {
-            for (int x = Math.Max(0, (int)box.Left); x < Math.Min(bitmap.Width, box.Right); x++)
-            {
-                SKColor pixel = bitmap.GetPixel(x, y);
-                darkest = Math.Min(darkest, Math.Min(pixel.Red, Math.Min(pixel.Green, pixel.Blue)));
-            }
-        }
-
-        return darkest;
+        Assert.Equal((chart.Page.Width, chart.Page.Height), (pixels.Width, pixels.Height));
+        Assert.Equal(255, pixels.Darkest(new LabelBox(0, 0, pixels.Width, 3)));
+        Assert.Equal(255, pixels.Darkest(new LabelBox(0, pixels.Height - 3, pixels.Width, 3)));
+        Assert.Equal(255, pixels.Darkest(new LabelBox(0, 0, 3, pixels.Height)));
+        Assert.Equal(255, pixels.Darkest(new LabelBox(pixels.Width - 3, 0, 3, pixels.Height)));
     }
 }

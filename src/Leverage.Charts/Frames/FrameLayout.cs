@@ -33,10 +33,14 @@ internal sealed class FrameLayout
         float gutter = ChartPage.Rim + Widest(left, page.TextSize) + 10;
         float margin = layout.Margin(words);
         top = layout.Stack(words.Up, top + 4, axis) + 0.4f * page.TextSize;
-        float across = bottom - line * page.TextSize;
-        layout._texts.Add(ChartText.Held(
-            words.Across, new SKPoint((gutter + page.Width - margin) / 2, across), 0.5f, 0, axis));
-        bottom = across - (line + 0.65f) * page.TextSize;
+        if (words.Across.Length > 0)
+        {
+            float across = bottom - line * page.TextSize;
+            layout._texts.Add(ChartText.Held(
+                words.Across, new SKPoint((gutter + page.Width - margin) / 2, across), 0.5f, 0, axis));
+            bottom = across - (line + 0.65f) * page.TextSize;
+        }
+
         layout.Area = new LabelBox(gutter, top, page.Width - gutter - margin, bottom - top);
         return layout;
     }

@@ -81,7 +81,7 @@ internal sealed class LabelPlacer
         }
 
         double own = wish.Inside ? 0 : 1;
-        return preference + (wish.Inside ? 1 : 6) * _ink.Count(box) + own * 0.4 * Math.Max(0, _ink.Count(box.Grown(2 * Gap)) - box.Width / 4);
+        return preference + wish.MindsInk * _ink.Count(box) + own * 0.4 * Math.Max(0, _ink.Count(box.Grown(2 * Gap)) - box.Width / 4);
     }
 
     /// <summary>A free place anywhere, with a line to the curve; as near and as empty as can be.</summary>

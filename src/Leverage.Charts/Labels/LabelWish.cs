@@ -17,6 +17,9 @@ internal sealed record LabelWish(string Text, TextLook Look, IReadOnlyList<SKPoi
     /// <summary>Width past which it is broken into lines.</summary>
     public float Widest { get; init; } = float.PositiveInfinity;
 
+    /// <summary>How much it minds lying over lines: a cell of ink under it costs so much.</summary>
+    public double MindsInk { get; init; } = 6;
+
     /// <summary>Whether it stands on its path, as the name of an area, instead of beside it.</summary>
     public bool Inside { get; init; }
 }

@@ -84,6 +84,7 @@ internal sealed class AnglePanel
         _panel.Label(new LabelWish("below 0°: slides off a level bar", new TextLook(_page.SmallSize, false, Ink.Text, true), path)
         {
             Inside = true,
+            MindsInk = 1,
             Along = 0.5,
         });
     }

@@ -48,6 +48,7 @@ internal sealed class LimitPanel
         _panel.Label(new LabelWish("the tube gives", new TextLook(_page.SmallSize, false, Ink.Text, true), middle)
         {
             Inside = true,
+            MindsInk = 1,
             Along = 0.3,
         });
     }

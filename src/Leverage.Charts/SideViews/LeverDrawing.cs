@@ -1,0 +1,134 @@
+using SkiaSharp;
+
+namespace Leverage.Charts.SideViews;
+
+/// <summary>Draws nut, bar, sleeve cut open, hands and the angle below level.</summary>
+internal sealed class LeverDrawing(SketchGeometry place)
+{
+    /// <summary>Draws the lever.</summary>
+    internal void Draw(SKCanvas canvas)
+    {
+        Angle(canvas);
+        Bar(canvas);
+        Sleeve(canvas);
+        Nut(canvas);
+        Hands(canvas);
+        Torque(canvas);
+    }
+
+    /// <summary>Outlines of bar and sleeve, to keep labels off them.</summary>
+    internal IEnumerable<SKPoint[]> Outlines()
+    {
+        yield return [place.Nut, place.OnBar(place.Sketch.BarMm, 0)];
+        yield return [place.OnBar(0, place.BarHalf), place.OnBar(place.Sketch.BarMm, place.BarHalf)];
+        yield return [place.OnBar(0, -place.BarHalf), place.OnBar(place.Sketch.BarMm, -place.BarHalf)];
+        if (place.Sketch.Sleeve is { } sleeve)
+        {
+            foreach (float side in new[] { -place.SleeveHalf, 0, place.SleeveHalf })
+            {
+                yield return [place.OnSleeve(0, side), place.OnSleeve(sleeve.LengthMm, side)];
+            }
+        }
+    }
+
+    /// <summary>Radius of the angle's arc, pixels.</summary>
+    internal float ArcRadius => 0.42f * SKPoint.Distance(place.Nut, place.Hands);
+
+    private void Angle(SKCanvas canvas)
+    {
+        float degrees = (float)double.RadiansToDegrees(place.Sketch.BelowLevelRad);
+        var end = new SKPoint(place.Nut.X + 1.15f * ArcRadius, place.Nut.Y);
+        Shapes.Dashes(canvas, place.Nut, end, Ink.Quiet);
+        using var thin = new SKPaint { Color = Ink.Quiet, IsAntialias = true, StrokeWidth = 1.6f, Style = SKPaintStyle.Stroke };
+        var circle = new SKRect(place.Nut.X - ArcRadius, place.Nut.Y - ArcRadius, place.Nut.X + ArcRadius, place.Nut.Y + ArcRadius);
+        canvas.DrawArc(circle, 0, degrees, false, thin);
+    }
+
+    private void Bar(SKCanvas canvas)
+    {
+        float half = place.BarHalf;
+        double length = place.Sketch.BarMm;
+        Fill(canvas, Ink.Steel, [place.OnBar(0, half), place.OnBar(length, half), place.OnBar(length, -half), place.OnBar(0, -half)]);
+    }
+
+    private void Sleeve(SKCanvas canvas)
+    {
+        if (place.Sketch.Sleeve is not { } sleeve)
+        {
+            return;
+        }
+
+        float bore = place.BoreHalf;
+        float outside = place.SleeveHalf;
+        double end = sleeve.LengthMm;
+        Fill(canvas, Ink.Steel.WithAlpha(70), [place.OnSleeve(0, outside), place.OnSleeve(end, outside), place.OnSleeve(end, -outside), place.OnSleeve(0, -outside)]);
+        Fill(canvas, Ink.Quiet, [place.OnSleeve(0, outside), place.OnSleeve(end, outside), place.OnSleeve(end, bore), place.OnSleeve(0, bore)]);
+        Fill(canvas, Ink.Quiet, [place.OnSleeve(0, -outside), place.OnSleeve(end, -outside), place.OnSleeve(end, -bore), place.OnSleeve(0, -bore)]);
+    }
+
+    private void Nut(SKCanvas canvas)
+    {
+        float across = place.NutHalf;
+        using var head = new SKPaint { Color = Ink.Steel, IsAntialias = true };
+        canvas.DrawCircle(place.Nut, 1.6f * across, head);
+        head.Style = SKPaintStyle.Stroke;
+        head.Color = Ink.Text;
+        head.StrokeWidth = 1.5f;
+        canvas.DrawCircle(place.Nut, 1.6f * across, head);
+        float corner = across / MathF.Cos(MathF.PI / 6);
+        Fill(canvas, Ink.Quiet, [.. Enumerable.Range(0, 6).Select(i =>
+            new SKPoint(place.Nut.X + corner * MathF.Cos(i * MathF.PI / 3), place.Nut.Y + corner * MathF.Sin(i * MathF.PI / 3)))]);
+    }
+
+    private void Hands(SKCanvas canvas)
+    {
+        float thick = place.HandsHalf + 5;
+        SKPoint along = place.SleeveAlong;
+        SKPoint up = SketchGeometry.Above(along);
+        float half = place.Grip;
+        (float From, float To)[] hands = place.TwoHands && place.HandsFit
+            ? [(-half, -0.05f * half), (0.05f * half, half)]
+            : [(-place.InnerGrip, half)];
+        foreach (var (from, to) in hands)
+        {
+            SKPoint start = SketchGeometry.Moved(place.Hands, along, from);
+            SKPoint end = SketchGeometry.Moved(place.Hands, along, to);
+            Fill(canvas, Ink.Skin, [
+                SketchGeometry.Moved(start, up, thick), SketchGeometry.Moved(end, up, thick),
+                SketchGeometry.Moved(end, up, -thick), SketchGeometry.Moved(start, up, -thick)]);
+        }
+    }
+
+    /// <summary>The turn at the nut: the way a push down on the lever turns it.</summary>
+    private void Torque(SKCanvas canvas)
+    {
+        float radius = TorqueRadius;
+        using var paint = new SKPaint { Color = Ink.Need, IsAntialias = true, StrokeWidth = 4, Style = SKPaintStyle.Stroke };
+        canvas.DrawArc(
+            new SKRect(place.Nut.X - radius, place.Nut.Y - radius, place.Nut.X + radius, place.Nut.Y + radius), 130, 170, false, paint);
+        float angle = MathF.PI * 300 / 180;
+        var head = new SKPoint(place.Nut.X + radius * MathF.Cos(angle), place.Nut.Y + radius * MathF.Sin(angle));
+        var along = new SKPoint(-MathF.Sin(angle), MathF.Cos(angle));
+        SKPoint side = SketchGeometry.Above(along);
+        using var path = new SKPath();
+        path.AddPoly(
+            [SketchGeometry.Moved(head, along, 14), SketchGeometry.Moved(head, side, 8), SketchGeometry.Moved(head, side, -8)], close: true);
+        paint.Style = SKPaintStyle.Fill;
+        canvas.DrawPath(path, paint);
+    }
+
+    /// <summary>Radius of the arrow round the nut, pixels.</summary>
+    internal float TorqueRadius => Math.Max(34, 2.2f * place.NutHalf);
+
+    private static void Fill(SKCanvas canvas, SKColor color, SKPoint[] outline)
+    {
+        using var path = new SKPath();
+        path.AddPoly(outline, close: true);
+        using var paint = new SKPaint { Color = color, IsAntialias = true };
+        canvas.DrawPath(path, paint);
+        paint.Style = SKPaintStyle.Stroke;
+        paint.Color = Ink.Text;
+        paint.StrokeWidth = 1;
+        canvas.DrawPath(path, paint);
+    }
+}

@@ -1,0 +1,51 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using UnitsNet;
+
+namespace Leverage.Charts.SideViews;
+
+/// <summary>What a side view says in words.</summary>
+internal static class SideViewWords
+{
+    /// <summary>The answer in a line or two.</summary>
+    internal static string Answer(LeverSketch sketch, UnitStyle units)
+    {
+        if (sketch.Sleeve is not { } sleeve)
+        {
+            string torque = units.Torque(Torque.FromNewtonMillimeters(sketch.TorqueNmm));
+            return $"{torque} at the nut takes {Newtons(sketch.HandN, units)} straight down, at this angle and a reach of {Millimetres(sketch.ReachMm, units)}.";
+        }
+
+        if (sleeve.HoldsN < 0)
+        {
+            return "The sleeve walks off even under a square pull: its contacts push it outward (a prediction, not yet tested).";
+        }
+
+        string pull = $"You pull {Newtons(sleeve.OutwardN, units)} along the sleeve";
+        return sleeve.StaysOn
+            ? $"{pull}; friction ({sleeve.GripWords}) holds up to {Newtons(sleeve.HoldsN, units)}: it stays on while the nut holds."
+            : $"{pull}; friction ({sleeve.GripWords}) holds only {Newtons(sleeve.HoldsN, units)}: it slides off.";
+    }
+
+    /// <summary>Notes below the drawing.</summary>
+    internal static IReadOnlyList<string> Notes(SketchGeometry place, UnitStyle units)
+    {
+        LeverSketch sketch = place.Sketch;
+        string scale = "Lengths and angle of the bar to scale; the stronger a force, the longer its arrow.";
+        if (sketch.Sleeve is not { } sleeve)
+        {
+            return place.HandsFit ? [scale] : [scale, "Both hands do not fit on so short a lever: count on one."];
+        }
+
+        string tilt = UnitStyle.Fixed(double.RadiansToDegrees(sleeve.TiltRad), 1);
+        string play = units.Length(Length.FromMillimeters(sleeve.BoreMm - 2 * place.BarHalf));
+        string drawn = place.PlayFactor > 1 ? $", drawn {UnitStyle.Trim(place.PlayFactor, 0)} times too large" : ", to scale";
+        return [scale, $"Play of the sleeve {play}{drawn}: it really hangs {tilt}° below the bar."];
+    }
+
+    /// <summary>A force with no break inside it.</summary>
+    private static string Newtons(double newtons, UnitStyle units) => units.Force(Force.FromNewtons(newtons)).Replace(' ', '\u00A0');
+
+    /// <summary>A length.</summary>
+    internal static string Millimetres(double mm, UnitStyle units) => units.Any(Length.FromMillimeters(mm)).Replace(' ', '\u00A0');
+}

@@ -1,0 +1,118 @@
+using Leverage.Assessments;
+using SkiaSharp;
+
+namespace Leverage.Charts.SideViews;
+
+/// <summary>Where everything of a side view lies, in pixels, at one scale.</summary>
+internal sealed class SketchGeometry
+{
+    private const double UsualBarMm = 16;
+    private const double UsualWallMm = 2.5;
+    private const double OneHandMm = 70;
+    private const double SeenTiltRad = 0.09;
+    private static readonly double[] Factors = [20, 10, 5, 3, 2];
+
+    private readonly float _scale;
+    private readonly SKPoint _nut;
+    private readonly SKPoint _mouth;
+
+    /// <summary>The geometry of a sketch.</summary>
+    /// <param name="sketch">The lever.</param>
+    /// <param name="scale">Pixels a millimetre.</param>
+    /// <param name="nut">The nut's axis, pixels.</param>
+    internal SketchGeometry(LeverSketch sketch, float scale, SKPoint nut)
+    {
+        (Sketch, _scale, _nut) = (sketch, scale, nut);
+        BarHalf = (float)(sketch.BarDiameterMm ?? UsualBarMm) / 2;
+        Along = Direction(sketch.BelowLevelRad);
+        if (sketch.Sleeve is not { } sleeve)
+        {
+            SleeveAlong = Along;
+            return;
+        }
+
+        double play = sleeve.BoreMm - 2 * BarHalf;
+        PlayFactor = Factors.FirstOrDefault(factor => factor * play <= SeenTiltRad * sleeve.OverlapMm, 1);
+        BoreHalf = BarHalf + (float)(PlayFactor * play) / 2;
+        SleeveHalf = BoreHalf + (float)(sleeve.WallMm ?? UsualWallMm);
+        SleeveAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / sleeve.OverlapMm));
+        _mouth = OnBar(sketch.BarMm - sleeve.OverlapMm, PlayFactor * play / 2);
+    }
+
+    /// <summary>The lever.</summary>
+    internal LeverSketch Sketch { get; }
+
+    /// <summary>How many times too large the sleeve's play is drawn.</summary>
+    internal double PlayFactor { get; } = 1;
+
+    /// <summary>Direction of the bar from the nut, pixels, length 1.</summary>
+    internal SKPoint Along { get; }
+
+    /// <summary>Direction of the sleeve outward, length 1.</summary>
+    internal SKPoint SleeveAlong { get; }
+
+    /// <summary>Half the bar's diameter, mm.</summary>
+    internal float BarHalf { get; }
+
+    /// <summary>Half the sleeve's bore as drawn, mm.</summary>
+    internal float BoreHalf { get; }
+
+    /// <summary>Half the sleeve's outside as drawn, mm.</summary>
+    internal float SleeveHalf { get; }
+
+    /// <summary>The nut's axis.</summary>
+    internal SKPoint Nut => _nut;
+
+    /// <summary>Half the nut's width across flats, pixels.</summary>
+    internal float NutHalf => Math.Max(9, (float)(Sketch.AcrossFlatsMm ?? 30) / 2 * _scale);
+
+    /// <summary>Middle of the hands.</summary>
+    internal SKPoint Hands => Sketch.Sleeve is { } sleeve
+        ? OnSleeve(sleeve.OverlapMm + sleeve.HandToTipMm, 0)
+        : OnBar(Sketch.ReachMm, 0);
+
+    /// <summary>Half the thickness at the hands, pixels.</summary>
+    internal float HandsHalf => _scale * (Sketch.Sleeve is null ? BarHalf : SleeveHalf);
+
+    /// <summary>From the middle of the hands to the end they hold, pixels: the hands reach as far the other way.</summary>
+    internal float Grip => Math.Max(8, SKPoint.Distance(Hands, End));
+
+    /// <summary>From the middle of the hands towards the nut as far as they reach, pixels.</summary>
+    internal float InnerGrip => Math.Min(Grip, Math.Max(0, SKPoint.Distance(Nut, Hands) - 1.6f * NutHalf));
+
+    /// <summary>Whether both hands find room between nut and end.</summary>
+    internal bool HandsFit => InnerGrip > 0.95f * Grip;
+
+    /// <summary>Whether two hands are on it: more than a hand's breadth from their middle to the end.</summary>
+    internal bool TwoHands => Grip > Pixels(OneHandMm);
+
+    /// <summary>Where the bar's tip bears: on its upper side.</summary>
+    internal SKPoint Tip => OnBar(Sketch.BarMm, BarHalf);
+
+    /// <summary>Where the bar bears at the mouth: on its lower side.</summary>
+    internal SKPoint Mouth => OnBar(Sketch.BarMm - (Sketch.Sleeve?.OverlapMm ?? 0), -BarHalf);
+
+    /// <summary>Outer end of bar or sleeve.</summary>
+    internal SKPoint End => Sketch.Sleeve is { } sleeve ? OnSleeve(sleeve.LengthMm, 0) : OnBar(Sketch.BarMm, 0);
+
+    /// <summary>A length in pixels.</summary>
+    internal float Pixels(double mm) => (float)mm * _scale;
+
+    /// <summary>A point by its distance from the nut along the bar, and above its axis, mm.</summary>
+    internal SKPoint OnBar(double alongMm, double aboveMm) => From(_nut, Along, alongMm, aboveMm);
+
+    /// <summary>A point by its distance from the sleeve's mouth along the sleeve, and above its axis, mm.</summary>
+    internal SKPoint OnSleeve(double alongMm, double aboveMm) => From(_mouth, SleeveAlong, alongMm, aboveMm);
+
+    /// <summary>Square to a direction, upward.</summary>
+    internal static SKPoint Above(SKPoint along) => new(along.Y, -along.X);
+
+    /// <summary>A point moved along a direction by pixels.</summary>
+    internal static SKPoint Moved(SKPoint from, SKPoint direction, float pixels) =>
+        new(from.X + direction.X * pixels, from.Y + direction.Y * pixels);
+
+    private SKPoint From(SKPoint origin, SKPoint along, double alongMm, double aboveMm) =>
+        Moved(Moved(origin, along, (float)alongMm * _scale), Above(along), (float)aboveMm * _scale);
+
+    private static SKPoint Direction(double belowRad) => new((float)Math.Cos(belowRad), (float)Math.Sin(belowRad));
+}

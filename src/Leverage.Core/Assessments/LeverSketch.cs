@@ -1,0 +1,143 @@
+using Leverage.Levers;
+using Leverage.Sleeves;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>The sleeve of a sketch with the forces on it, seen from the side.</summary>
+/// <param name="LengthMm">Whole length, mm.</param>
+/// <param name="BoreMm">Inside diameter, mm.</param>
+/// <param name="WallMm">Wall, mm; null where it is not known.</param>
+/// <param name="OverlapMm">c, how far it is on, mm.</param>
+/// <param name="HandToTipMm">a, bar's tip to the hands, mm.</param>
+/// <param name="TiltRad">δ, how far it hangs below the bar, rad.</param>
+/// <param name="TipN">Force of the bar's tip on it, N.</param>
+/// <param name="MouthN">Force of the bar at its mouth, N.</param>
+/// <param name="OutwardN">The hands' pull along it, outward, N; negative is a push on.</param>
+/// <param name="HoldsN">Most that friction holds along it at this load, N; negative where the contacts push it off.</param>
+/// <param name="GripWords">State of the handle in words.</param>
+public sealed record SleeveSketch(
+    double LengthMm,
+    double BoreMm,
+    double? WallMm,
+    double OverlapMm,
+    double HandToTipMm,
+    double TiltRad,
+    double TipN,
+    double MouthN,
+    double OutwardN,
+    double HoldsN,
+    string GripWords)
+{
+    /// <summary>Whether it stays on while the nut holds.</summary>
+    public bool StaysOn => OutwardN <= HoldsN;
+}
+
+/// <summary>A lever seen from the side at the lowest angle of its swing, with every force on it: what a side view is drawn from.</summary>
+public sealed record LeverSketch
+{
+    /// <summary>Bar, nut's axis to end, mm.</summary>
+    public required double BarMm { get; init; }
+
+    /// <summary>Diameter of the bar, mm; null where it is not known.</summary>
+    public double? BarDiameterMm { get; init; }
+
+    /// <summary>Width across flats of the nut, mm; null where it is not known.</summary>
+    public double? AcrossFlatsMm { get; init; }
+
+    /// <summary>Nut's axis to middle of the hands, mm.</summary>
+    public required double ReachMm { get; init; }
+
+    /// <summary>Angle of the bar below level, rad.</summary>
+    public required double BelowLevelRad { get; init; }
+
+    /// <summary>Push of the hands straight down, N.</summary>
+    public required double HandN { get; init; }
+
+    /// <summary>Its part square to the lever, N.</summary>
+    public required double SquareN { get; init; }
+
+    /// <summary>Torque at the nut, N·mm.</summary>
+    public double TorqueNmm => SquareN * ReachMm;
+
+    /// <summary>The sleeve; null with none on.</summary>
+    public SleeveSketch? Sleeve { get; init; }
+}
+
+/// <summary>Draws up sketches.</summary>
+public static class LeverSketcher
+{
+    /// <summary>Steepest angle of the lever that is sketched, rad: past it a push down hardly turns anything.</summary>
+    private const double Steepest = 1.5;
+
+    /// <summary>The lever as it breaks the nut loose at its likely torque, at the lowest angle of the swing.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>The sketch; null with no bar.</returns>
+    public static LeverSketch? Of(LooseningAssessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        if (assessment.Lever is not { } lever || assessment.Setup.Bar is not { } bar)
+        {
+            return null;
+        }
+
+        double square = assessment.Judgement.DemandLikelyNmm / lever.ReachMm;
+        LeverSketch sketch = Bare(bar, lever, assessment.Setup.BelowLevel, square) with
+        {
+            AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
+        };
+        return assessment is { Sleeve: { } judged, Setup.Sleeve: { } sleeve }
+            ? WithSleeve(sketch, sleeve, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
+            : sketch;
+    }
+
+    /// <summary>The lever under the likely force of the hands, at the lowest angle of the swing.</summary>
+    /// <param name="slip">The assessment.</param>
+    /// <returns>The sketch.</returns>
+    public static LeverSketch Of(SlipAssessment slip)
+    {
+        ArgumentNullException.ThrowIfNull(slip);
+        SlipSetup setup = slip.Setup;
+        var lever = LeverGeometry.Sleeved(
+            setup.Bar.Length.Millimeters, setup.Sleeve.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
+        double square = slip.HandN * Math.Cos(Lean(setup.BelowLevel, slip.Here.TiltRad));
+        LeverSketch sketch = Bare(setup.Bar, lever, setup.BelowLevel, square);
+        return WithSleeve(sketch, setup.Sleeve, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
+    }
+
+    private static LeverSketch Bare(Bar bar, LeverGeometry lever, Angle belowLevel, double squareN) => new()
+    {
+        BarMm = bar.Length.Millimeters,
+        BarDiameterMm = bar.Diameter?.Millimeters,
+        ReachMm = lever.ReachMm,
+        BelowLevelRad = belowLevel.Radians,
+        SquareN = squareN,
+        HandN = squareN / Math.Cos(Lean(belowLevel, 0)),
+    };
+
+    private static LeverSketch WithSleeve(
+        LeverSketch sketch, Sleeve sleeve, LeverGeometry lever, double tiltRad, double limitTangent, string gripWords)
+    {
+        double lean = Math.Min(sketch.BelowLevelRad + tiltRad, Steepest);
+        double square = sketch.SquareN;
+        return sketch with
+        {
+            HandN = square / Math.Cos(lean),
+            Sleeve = new SleeveSketch(
+                sleeve.Length.Millimeters,
+                sleeve.Bore.Millimeters,
+                sleeve.Wall?.Millimeters,
+                lever.OverlapMm,
+                lever.HandToTipMm,
+                tiltRad,
+                SleeveBearing.TipReaction(square, lever.HandToTipMm, lever.OverlapMm),
+                SleeveBearing.MouthReaction(square, lever.HandToTipMm, lever.OverlapMm),
+                square * Math.Tan(lean),
+                square * limitTangent,
+                gripWords),
+        };
+    }
+
+    /// <summary>Angle between a push straight down and the lever's normal, rad.</summary>
+    private static double Lean(Angle belowLevel, double tiltRad) => Math.Min(belowLevel.Radians + tiltRad, Steepest);
+}

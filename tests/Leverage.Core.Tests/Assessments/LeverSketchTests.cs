@@ -1,0 +1,79 @@
+using Leverage.Assessments;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+public sealed class LeverSketchTests
+{
+    private const double Sure = 1e-9;
+
+    [Theory]
+    [InlineData("dry", 30, 250)]
+    [InlineData("greasy", 5, 60)]
+    [InlineData("oily", 70, 400)]
+    public void The_forces_on_the_sleeve_balance(string handle, double belowDeg, double overlapMm)
+    {
+        LeverSketch sketch = LeverSketcher.Of(Slip(handle, belowDeg, overlapMm));
+        SleeveSketch sleeve = sketch.Sleeve!;
+        Assert.Equal(sketch.SquareN, sleeve.TipN - sleeve.MouthN, 6);
+        Assert.Equal(sketch.SquareN * sleeve.HandToTipMm, sleeve.MouthN * sleeve.OverlapMm, 3);
+        Assert.Equal(sketch.HandN * sketch.HandN, sketch.SquareN * sketch.SquareN + sleeve.OutwardN * sleeve.OutwardN, 3);
+    }
+
+    [Theory]
+    [InlineData("dry", 30, 250)]
+    [InlineData("greasy", 30, 250)]
+    [InlineData("greasy", 10, 450)]
+    [InlineData("oily", 60, 400)]
+    public void It_stays_on_exactly_where_the_assessment_says_so(string handle, double belowDeg, double overlapMm)
+    {
+        SlipAssessment slip = Slip(handle, belowDeg, overlapMm);
+        Assert.Equal(!slip.SlidesWhileHeld, LeverSketcher.Of(slip).Sleeve!.StaysOn);
+    }
+
+    [Fact]
+    public void Under_the_hands_likely_force_the_push_is_that_force()
+    {
+        SlipAssessment slip = Slip("dry", 30, 250);
+        Assert.Equal(slip.HandN, LeverSketcher.Of(slip).HandN, Sure * slip.HandN);
+    }
+
+    [Fact]
+    public void Breaking_a_nut_loose_gives_the_likely_demand_and_the_assessments_own_reactions()
+    {
+        LooseningAssessment assessment = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Request(250) with
+        {
+            BookTorque = Torque.FromNewtonMeters(300),
+            AcrossFlats = Length.FromMillimeters(30),
+        }));
+        LeverSketch sketch = LeverSketcher.Of(assessment)!;
+        Assert.Equal(assessment.Judgement.DemandLikelyNmm, sketch.TorqueNmm, Sure * sketch.TorqueNmm);
+        Assert.Equal(assessment.Sleeve!.TipReaction.Newtons, sketch.Sleeve!.TipN, Sure * sketch.Sleeve.TipN);
+        Assert.Equal(assessment.Sleeve.MouthReaction.Newtons, sketch.Sleeve.MouthN, Sure * sketch.Sleeve.MouthN);
+        Assert.Equal(30, sketch.AcrossFlatsMm);
+    }
+
+    [Fact]
+    public void Without_a_bar_there_is_nothing_to_sketch_and_without_a_sleeve_only_the_bar()
+    {
+        var request = new LooseningRequest { BookTorque = Torque.FromNewtonMeters(300) };
+        Assert.Null(Sketch(request));
+        LeverSketch bare = Sketch(request with { Bar = Length.FromMillimeters(600), BelowLevel = Angle.FromDegrees(60) })!;
+        Assert.Null(bare.Sleeve);
+        Assert.Equal(2 * bare.SquareN, bare.HandN, 6);
+    }
+
+    private static LeverSketch? Sketch(LooseningRequest request) =>
+        LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)));
+
+    private static SlipAssessment Slip(string handle, double belowDeg, double overlapMm) => SlipAssessor.Assess(
+        SlipDefaults.Complete(Request(overlapMm) with { Handle = handle, BelowLevel = Angle.FromDegrees(belowDeg) }, null));
+
+    private static LooseningRequest Request(double overlapMm) => new()
+    {
+        Bar = Length.FromMillimeters(600),
+        BarDiameter = Length.FromMillimeters(20),
+        Sleeve = new SleeveText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+        Overlap = Length.FromMillimeters(overlapMm),
+    };
+}
