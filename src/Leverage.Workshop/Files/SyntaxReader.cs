@@ -57,6 +57,9 @@ internal sealed class SyntaxReader
             StringValueSyntax text => new TomlText(place, text.Value ?? ""),
             ArraySyntax array => new TomlList(place, [.. array.Items.Select(item => Value(key, item.Value!))]),
             InlineTableSyntax inline => new TomlTable(place, Inline(key, place, inline)),
+            IntegerValueSyntax { Token.Text: { } whole } => new TomlText(place, whole),
+            FloatValueSyntax { Token.Text: { } number } => new TomlText(place, number),
+            BooleanValueSyntax { Token.Text: { } flag } => new TomlText(place, flag),
             _ => new TomlText(place, value.ToString().Trim()),
         };
     }

@@ -79,8 +79,11 @@ public sealed class TomlSection
     /// <param name="key">Name of the key.</param>
     /// <param name="example">A value as one might write it: <c>600mm</c>.</param>
     /// <returns>The error.</returns>
-    public InputException Missing(string key, string example) =>
-        Place.Error(Name, $"{key} is missing. Write for example {key} = \"{example}\".");
+    public InputException Missing(string key, string example)
+    {
+        string message = $"{key} is missing. Write for example {key} = \"{example}\".";
+        return Name.Length > 0 ? Place.Error(Name, message) : Place.Error(message);
+    }
 
     /// <summary>Refuses the keys nobody asked for; call it when everything of the table has been read.</summary>
     /// <exception cref="InputException">A key is not known here; the error names the nearest known one.</exception>
