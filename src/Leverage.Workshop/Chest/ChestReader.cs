@@ -60,7 +60,7 @@ public sealed class ChestReader
             NutTools = _nutTools,
             Adapters = _adapters,
             Sleeves = Each(section, "sleeves", SleeveReading.Of),
-            TorqueWrenches = Each(section, "torque-wrenches", Wrench),
+            TorqueWrenches = Each(section, "torque_wrenches", Wrench),
             People = Each(section, "people", Person),
             Holds = Each(section, "holds", Hold),
         };
@@ -94,12 +94,12 @@ public sealed class ChestReader
             s.Angle("taper", MostTaperDeg), s.Stress("yield"), Pin(s));
     }
 
-    private static FlexPin? Pin(TomlSection s) => (s.Length("pin"), s.Length("pin-planes")) switch
+    private static FlexPin? Pin(TomlSection s) => (s.Length("pin"), s.Length("pin_planes")) switch
     {
         (null, null) => null,
         ({ } diameter, { } apart) => new FlexPin(diameter, apart),
         (null, _) => throw s.Missing("pin", "8mm"),
-        _ => throw s.Missing("pin-planes", "14mm"),
+        _ => throw s.Missing("pin_planes", "14mm"),
     };
 
     private static NutTool Socket(TomlSection s, string name) =>
