@@ -25,6 +25,24 @@ public static class OrderWords
         };
     }
 
+    /// <summary>Why the earlier task of a rule was moved up, said of that task: it needs "wheels down", which 'Lift the axle' ends.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="tasks">The tasks.</param>
+    /// <returns>A clause without a full stop.</returns>
+    public static string WhyMoved(OrderRule rule, IReadOnlyList<TaskRules> tasks)
+    {
+        ArgumentNullException.ThrowIfNull(tasks);
+        string then = $"'{tasks[rule.Then].Name}'";
+        return rule.Reason switch
+        {
+            OrderReason.NeededBeforeEnded => $"it needs \"{rule.What}\", which {then} ends",
+            OrderReason.GivenBeforeNeeded => $"it gives \"{rule.What}\", which {then} needs",
+            OrderReason.GivenBeforeEnded => $"it gives \"{rule.What}\", which {then} ends",
+            OrderReason.SlackenedBeforeUndone => $"it slackens '{rule.What}', which {then} takes off",
+            _ => $"{then} comes after it",
+        };
+    }
+
     /// <summary>A loop in one line: its tasks and states, and what to do about it.</summary>
     /// <param name="loop">The rules of the loop.</param>
     /// <param name="tasks">The tasks.</param>
@@ -38,6 +56,6 @@ public static class OrderWords
         string count = loop.Count == 1 ? "one task waits for itself"
             : $"{loop.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} tasks wait for each other";
         return $"there is no order of work, {count}: {clauses}{more}. "
-            + $"Take one of these rules out, or split '{tasks[loop[0].First].Name}' into two tasks.";
+            + "Take one of these rules out, or split one of these tasks in two.";
     }
 }

@@ -32,7 +32,7 @@ public static class WorkOrderTests
         Assert.Equal(
             "there is no order of work, 3 tasks wait for each other: 'Take the wheels off' needs \"on stands\", which 'Lift the axle' gives; "
             + "'Slacken the axle nuts' needs \"wheels off\", which 'Take the wheels off' gives; 'Slacken the axle nuts' needs \"wheels down\", "
-            + "which 'Lift the axle' ends. Take one of these rules out, or split 'Lift the axle' into two tasks.",
+            + "which 'Lift the axle' ends. Take one of these rules out, or split one of these tasks in two.",
             OrderWords.OfLoop(order.Loop, tasks));
     }
 

@@ -1,0 +1,85 @@
+using Leverage.Assessments;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Workshop.Jobs;
+
+/// <summary>How several alike are tightened.</summary>
+public enum TighteningPattern
+{
+    /// <summary>Each on its own, in one go.</summary>
+    None,
+
+    /// <summary>On a circle or square: crosswise, or as a star.</summary>
+    Circle,
+
+    /// <summary>In a row: from the middle outwards.</summary>
+    Row,
+}
+
+/// <summary>One kind of fastener in one place: a single nut, or several alike.</summary>
+public sealed record JobFastener
+{
+    /// <summary>Its name, unlike any other's.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where it is.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Its thread, if known.</summary>
+    public ScrewThread? Thread { get; init; }
+
+    /// <summary>Grade or property class as written, if known.</summary>
+    public string? Grade { get; init; }
+
+    /// <summary>Width across flats, if measured.</summary>
+    public Length? AcrossFlats { get; init; }
+
+    /// <summary>Torque the maker's book gives, in the unit it was written in.</summary>
+    public Torque? BookTorque { get; init; }
+
+    /// <summary>State of the joint now, a name of the table <c>conditions</c>.</summary>
+    public string? Condition { get; init; }
+
+    /// <summary>A locknut's own grip.</summary>
+    public Torque? Prevailing { get; init; }
+
+    /// <summary>How many there are.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>New part to fit on refitting, if one is wanted.</summary>
+    public string? NewPart { get; init; }
+
+    /// <summary>How many of the new part; one for each fastener unless it is said otherwise.</summary>
+    public int NewPartCount { get; init; }
+
+    /// <summary>Lubricant on refitting, a name of the table <c>friction</c>.</summary>
+    public string? Lubricant { get; init; }
+
+    /// <summary>Left-hand thread.</summary>
+    public bool LeftHand { get; init; }
+
+    /// <summary>Soaked in penetrant for a day before.</summary>
+    public bool Soaked { get; init; }
+
+    /// <summary>What turns it, if only one thing does.</summary>
+    public ToolKind? Tool { get; init; }
+
+    /// <summary>Ways to stand that there is room for, names of the table <c>stances</c>; empty for any.</summary>
+    public IReadOnlyList<string> Stances { get; init; } = [];
+
+    /// <summary>The wheel its torque turns, so that something must hold it.</summary>
+    public Wheel? Wheel { get; init; }
+
+    /// <summary>What holds the other end where that is no wheel, in words.</summary>
+    public string? HeldBy { get; init; }
+
+    /// <summary>Torque-wrench square to nut, where only an adapter gets there.</summary>
+    public Length? Adapter { get; init; }
+
+    /// <summary>How several alike are tightened.</summary>
+    public TighteningPattern Pattern { get; init; }
+
+    /// <summary>Anything to remember.</summary>
+    public string? Note { get; init; }
+}

@@ -1,0 +1,155 @@
+using Leverage.Assessments;
+using Leverage.Reading;
+using Leverage.Workshop.Ordering;
+
+namespace Leverage.Workshop.Jobs;
+
+/// <summary>Plans a job.</summary>
+public sealed class JobPlanner
+{
+    private readonly Job _job;
+    private readonly IReadOnlyList<TaskRules> _rules;
+    private readonly JobStates _states;
+    private readonly SetUpChooser _chooser;
+
+    private JobPlanner(Job job)
+    {
+        _job = job;
+        _rules = job.Rules;
+        _states = new JobStates(job);
+        _chooser = new SetUpChooser(job);
+    }
+
+    /// <summary>The plan of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>The plan.</returns>
+    /// <exception cref="InputException">The tasks wait for each other; the error names the loop and where it begins.</exception>
+    public static JobPlan Plan(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return new JobPlanner(job).Plan();
+    }
+
+    private JobPlan Plan()
+    {
+        WorkOrder order = WorkOrder.Of(_rules, SlackenFirst());
+        if (order.Loop.Count > 0)
+        {
+            throw _job.Tasks[order.Loop[0].First].Place.Error("tasks", OrderWords.OfLoop(order.Loop, _rules));
+        }
+
+        List<PlannedTask> tasks = InOrder(order);
+        PlannedTask?[] breaking = ByFastener(Enumerable.Reverse(tasks));
+        PlannedTask?[] last = ByFastener(tasks);
+        int[] offLast = [.. Enumerable.Range(0, _job.Fasteners.Count).OrderByDescending(i => last[i]?.Number ?? 0)];
+        var refit = new RefitPlanner(_job);
+        return new JobPlan
+        {
+            Job = _job,
+            Tasks = tasks,
+            Loosening = [.. HardFirst(_job.Fasteners.Select((fastener, i) => Loosen(fastener, breaking[i])))],
+            Refit = [.. offLast.Select(i => refit.Of(_job.Fasteners[i]))],
+            Parts = Parts(),
+        };
+    }
+
+    /// <summary>A fastener is slackened before it is taken off.</summary>
+    private IEnumerable<OrderRule> SlackenFirst()
+    {
+        var slackened = new Dictionary<int, int>();
+        for (int i = 0; i < _job.Tasks.Count; i++)
+        {
+            foreach (int fastener in _job.Tasks[i].Slackens)
+            {
+                slackened[fastener] = i;
+            }
+        }
+
+        for (int i = 0; i < _job.Tasks.Count; i++)
+        {
+            foreach (int fastener in _job.Tasks[i].Undoes)
+            {
+                if (slackened.TryGetValue(fastener, out int first) && first != i)
+                {
+                    yield return new OrderRule(first, i, OrderReason.SlackenedBeforeUndone, _job.Fasteners[fastener].Name);
+                }
+            }
+        }
+    }
+
+    private List<PlannedTask> InOrder(WorkOrder order)
+    {
+        IReadOnlyList<IReadOnlySet<string>> during = StateTrack.During(_rules, _job.AtStart, order.Sequence);
+        var enders = new Dictionary<string, List<string>>(TaskRules.Names);
+        foreach (int i in order.Sequence)
+        {
+            foreach (string state in _rules[i].Ends)
+            {
+                if (!enders.TryGetValue(state, out List<string>? list))
+                {
+                    enders[state] = list = [];
+                }
+
+                list.Add(_rules[i].Name);
+            }
+        }
+
+        var moves = order.Moves.ToDictionary(move => move.First);
+        return
+        [
+            .. order.Sequence.Select((i, at) => new PlannedTask(
+                at + 1, _job.Tasks[i], during[i], Before(_rules[i], enders), moves.TryGetValue(i, out OrderRule move) ? move : null)),
+        ];
+    }
+
+    /// <summary>The first task that ends each state a task needs.</summary>
+    private static string[] Before(TaskRules task, Dictionary<string, List<string>> enders) =>
+    [
+        .. task.Needs.Select(state => enders.GetValueOrDefault(state)?[0]).OfType<string>()
+            .Where(name => !TaskRules.Names.Equals(name, task.Name)).Distinct(TaskRules.Names),
+    ];
+
+    /// <summary>The task that turns each fastener; of two, the one that comes last here.</summary>
+    private PlannedTask?[] ByFastener(IEnumerable<PlannedTask> tasks)
+    {
+        var found = new PlannedTask?[_job.Fasteners.Count];
+        foreach (PlannedTask task in tasks)
+        {
+            foreach (int fastener in task.Task.Slackens.Concat(task.Task.Undoes))
+            {
+                found[fastener] = task;
+            }
+        }
+
+        return found;
+    }
+
+    private PlannedLoosening Loosen(JobFastener fastener, PlannedTask? task)
+    {
+        IEnumerable<string> states = task?.States ?? (IEnumerable<string>)_job.AtStart;
+        WheelHold? hold = fastener.Wheel is { } wheel ? _states.Of(wheel, states) : null;
+        var (choice, assessment) = _chooser.For(fastener, hold);
+        return new PlannedLoosening
+        {
+            Fastener = fastener,
+            Task = task,
+            Choice = choice,
+            Assessment = assessment,
+            Hold = hold,
+            Lifted = _states.IsLifted(states),
+        };
+    }
+
+    private static IOrderedEnumerable<PlannedLoosening> HardFirst(IEnumerable<PlannedLoosening> planned) => planned
+        .OrderByDescending(each => each.Verdict)
+        .ThenBy(each => each.Choice is null ? 0 : each.Assessment.Judgement.Undone)
+        .ThenByDescending(each => each.Assessment.Nut.LikelyNmm);
+
+    private List<PartToBuy> Parts() =>
+    [
+        .. _job.Fasteners.Where(fastener => fastener.NewPart is not null)
+            .GroupBy(fastener => fastener.NewPart!, StringComparer.OrdinalIgnoreCase)
+            .Select(group => new PartToBuy(
+                group.Key, group.Sum(fastener => fastener.NewPartCount), [.. group.Select(fastener => fastener.Name)])),
+    ];
+}

@@ -1,0 +1,130 @@
+using Leverage.Holding;
+using Leverage.Reading;
+using Leverage.Workshop.Chest;
+using Leverage.Workshop.Files;
+using Leverage.Workshop.Ordering;
+
+namespace Leverage.Workshop.Jobs;
+
+/// <summary>Reads a job file, with the chest and the fastener list it names.</summary>
+public sealed class JobReader
+{
+    private const double MostHungKg = 250;
+    private readonly string _path;
+    private readonly NameIndex<int> _names = new();
+
+    private JobReader(string path) => _path = path;
+
+    /// <summary>The job of a file.</summary>
+    /// <param name="path">The file.</param>
+    /// <returns>The job, every name in it checked.</returns>
+    /// <exception cref="InputException">Something cannot be read or cannot be; the error says where.</exception>
+    public static Job Read(string path) => new JobReader(path).Read(TomlFile.Read(path));
+
+    /// <summary>The job of a text.</summary>
+    /// <param name="path">What errors call the file; other files are looked for beside it.</param>
+    /// <param name="text">Its text.</param>
+    /// <returns>The job, every name in it checked.</returns>
+    /// <exception cref="InputException">Something cannot be read or cannot be; the error says where.</exception>
+    public static Job Parse(string path, string text) => new JobReader(path).Read(TomlFile.Parse(path, text));
+
+    private Job Read(TomlSection file)
+    {
+        string title = file.NeedText("title", "Rear axle shafts and gearbox out");
+        ToolChest chest = Chest(file);
+        Vehicle? vehicle = VehicleReader.Read(file.Section("vehicle"));
+        string[] atStart = [.. file.Values("at_start", TaskReader.Words).Select(item => item.Value)];
+        IReadOnlyList<JobFastener> fasteners = Fasteners(file, vehicle);
+        var job = new Job
+        {
+            Title = title,
+            Note = file.Text("note"),
+            Vehicle = vehicle,
+            Chest = chest,
+            People = [.. file.Values("people", chest.Person).Select(item => item.Value)],
+            HungMass = file.Mass("hung_mass", MostHungKg),
+            AtStart = atStart,
+            Fasteners = fasteners,
+            Tasks = new TaskReader(_names).Read(file.Sections("tasks"), atStart),
+        };
+        file.Done();
+        NeedThings(job);
+        return job;
+    }
+
+    /// <summary>A chock holds by its height and a bar by its diameter, and only the chest knows them.</summary>
+    private void NeedThings(Job job)
+    {
+        var states = job.AtStart.Concat(job.Rules.SelectMany(rules => rules.Gives)).ToHashSet(TaskRules.Names);
+        foreach (var (state, kind, cure) in ((string, Restraint, string)[])
+            [
+                (JobStates.Chocked, Restraint.Chock, "kind = \"chock\" and height = \"100mm\""),
+                (JobStates.StudBar, Restraint.Bar, "kind = \"bar\" and diameter = \"30mm\""),
+            ])
+        {
+            if (states.Contains(state) && !job.Chest.Holds.Any(hold => hold.Kind == kind))
+            {
+                throw new InputException(_path, $"the state \"{state}\" holds by a thing in the chest, and there is none. "
+                    + $"Write it below [[holds]] in the chest, with {cure}.");
+            }
+        }
+    }
+
+    private ToolChest Chest(TomlSection file)
+    {
+        if (file.Peek("chest") is TomlTable)
+        {
+            TomlSection section = file.Section("chest")!;
+            ToolChest chest = ChestReader.Pieces(_path, section);
+            section.Done();
+            return chest;
+        }
+
+        return file.Value("chest", text => Beside(text, file.PlaceOf("chest"), ToolChest.Read)) ?? new ToolChest { Path = _path };
+    }
+
+    private List<JobFastener> Fasteners(TomlSection file, Vehicle? vehicle)
+    {
+        IReadOnlyList<TomlSection> sections = file.Sections("fasteners");
+        if (file.Value("fastener_list", text => Beside(text, file.PlaceOf("fastener_list"), FastenerList.Read)) is { } list)
+        {
+            sections = sections.Count == 0 ? list : throw file.PlaceOf("fastener_list").Error(
+                "fastener_list", "fasteners stand below [[fasteners]] too. Keep them in one of the two.");
+        }
+
+        var fasteners = new List<JobFastener>(sections.Count);
+        foreach (TomlSection section in sections)
+        {
+            if (fasteners.Count == FastenerList.Most)
+            {
+                throw FastenerList.TooMany(section.Place);
+            }
+
+            JobFastener fastener = FastenerReader.Read(section);
+            _names.Add(fastener.Name, fasteners.Count, section.PlaceOf("name"));
+            fasteners.Add(fastener);
+            NeedMass(section, fastener, vehicle);
+        }
+
+        return fasteners.Count > 0
+            ? fasteners
+            : throw file.Place.Error("fasteners are missing. Write them below [[fasteners]], or name a list: fastener_list = \"fasteners.csv\".");
+    }
+
+    /// <summary>What holds a wheel depends on the vehicle's mass: without it there would be half a plan.</summary>
+    private static void NeedMass(TomlSection section, JobFastener fastener, Vehicle? vehicle)
+    {
+        if (fastener.Wheel is not null && vehicle?.Mass is null)
+        {
+            throw section.PlaceOf("wheel").Error("wheel", "what holds a wheel depends on the vehicle's mass. "
+                + "Give it below [vehicle], such as mass = \"1450kg\".");
+        }
+    }
+
+    /// <summary>Reads a file named in this one: its path counts from where this one is.</summary>
+    private T Beside<T>(string name, FilePlace place, Func<string, T> read)
+    {
+        string path = Path.Combine(Path.GetDirectoryName(_path) ?? "", name.Trim());
+        return File.Exists(path) ? read(path) : throw place.Error($"there is no file '{path}' beside this one.");
+    }
+}

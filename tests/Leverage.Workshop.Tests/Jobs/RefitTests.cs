@@ -1,0 +1,82 @@
+using Leverage.Assessments;
+using Leverage.Workshop.Jobs;
+
+namespace Leverage.Workshop.Tests.Jobs;
+
+public static class RefitTests
+{
+    [Theory]
+    [InlineData("torque = \"50Nm\"", "small wrench", 50)]
+    [InlineData("torque = \"60.5Nm\"", "big wrench", 60.5)]
+    [InlineData("torque = \"60Nm\"\nadapter = \"60mm\"", "small wrench", 50)] // 60·300/(300 + 60)
+    public static void The_smallest_wrench_in_range_is_taken_and_an_adapter_lowers_its_setting(string keys, string wrench, double setting)
+    {
+        WrenchChoice choice = Planned(keys).Wrench!;
+
+        Assert.Equal(wrench, choice.Wrench.Name);
+        Assert.Equal(setting, choice.Setting.NewtonMeters, 9);
+    }
+
+    [Fact]
+    public static void Out_of_every_wrenchs_range_there_is_none() => Assert.Null(Planned("torque = \"211Nm\"").Wrench);
+
+    [Fact]
+    public static void The_scatter_is_the_wrenchs_accuracy_of_the_torque_at_the_nut() =>
+        Assert.Equal(2.4, Planned("torque = \"60Nm\"\nadapter = \"60mm\"").Wrench!.Scatter.NewtonMeters, 9);
+
+    [Fact]
+    public static void A_weight_hangs_at_torque_over_mass_times_gravity() =>
+        Assert.Equal(100 / (25 * 9.80665), Planned("torque = \"100Nm\"", "hung_mass = \"25kg\"\n").Hang!.Distance.Meters, 9);
+
+    [Fact]
+    public static void Without_a_book_the_torque_buys_three_quarters_of_proof_load_at_the_lubricants_friction()
+    {
+        // M12 8.8: As 84.3 mm², proof 580 MPa (ISO 898-1), 36.7 kN. T = F·(0.159·P + 0.578·μ·d2 + μ·Db/2) for M12×1.75,
+        // d2 10.863 mm, Db (16.63 + 13.5)/2 mm, μ 0.113: 36.7·(0.278 + 0.709 + 0.851) = 67.4 N·m (linear form, within 0.5 %).
+        PlannedTightening planned = Planned("thread = \"M12\"\ngrade = \"8.8\"\nlubricant = \"oiled\"");
+
+        Assert.Equal(TorqueBasis.WorkedOut, planned.Basis);
+        Assert.Equal(67.4, planned.Torque.NewtonMeters, 0.5);
+    }
+
+    [Fact]
+    public static void A_group_goes_up_in_stages_and_a_single_one_does_not()
+    {
+        Assert.Equal([55, 82.5, 110], Planned("torque = \"110Nm\"\ncount = 5").Stages.Select(stage => stage.NewtonMeters));
+        Assert.Equal([110], Planned("torque = \"110Nm\"\ncount = 5\npattern = \"none\"").Stages.Select(stage => stage.NewtonMeters));
+        Assert.Empty(Planned("torque = \"110Nm\"").Sequence);
+    }
+
+    [Fact]
+    public static void A_book_torque_that_is_not_believable_is_told()
+    {
+        Assert.Equal(QuoteVerdict.High, Planned("thread = \"M12\"\ngrade = \"8.8\"\ntorque = \"130Nm\"").Check?.Quote);
+        Assert.Equal(QuoteVerdict.Fits, Planned("thread = \"M12\"\ngrade = \"8.8\"\ntorque = \"75Nm\"").Check?.Quote);
+    }
+
+    [Fact]
+    public static void The_last_one_off_goes_back_first()
+    {
+        JobPlan plan = JobPlanner.Plan(JobText.Read("""
+            title = "x"
+            [[fasteners]]
+            name = "outer"
+            torque = "10Nm"
+            [[fasteners]]
+            name = "inner"
+            torque = "10Nm"
+            [[tasks]]
+            name = "open"
+            undoes = "inner"
+            after = "strip"
+            [[tasks]]
+            name = "strip"
+            undoes = "outer"
+            """));
+
+        Assert.Equal(["inner", "outer"], plan.Refit.Select(planned => planned.Fastener.Name));
+    }
+
+    private static PlannedTightening Planned(string keys, string head = "") => Assert.Single(
+        JobPlanner.Plan(JobText.Read($"title = \"x\"\n{head}[[fasteners]]\nname = \"f\"\n{keys}\n{JobText.Chest}")).Refit);
+}
