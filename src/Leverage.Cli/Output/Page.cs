@@ -79,6 +79,15 @@ internal sealed class Page
         }
     }
 
+    /// <summary>Words below a numbered item; nothing for none.</summary>
+    internal void Below(string words)
+    {
+        if (words.Length > 0)
+        {
+            Wrap("          ", 10, words, 10);
+        }
+    }
+
     /// <summary>A mark and its words, as in a list of sources.</summary>
     internal void Entry(string mark, string words)
     {

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.Text;
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Charts;
+using Leverage.Cli.Input;
+using Leverage.Cli.Output;
+using Leverage.Reading;
+using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Sheets;
+
+namespace Leverage.Cli.Commands;
+
+/// <summary><c>leverage job</c>: the whole strip-down, from the order of work to the refit.</summary>
+internal sealed class JobCommand : LeverageCommand
+{
+    /// <summary>Drawings on a sheet: a page of paper of them.</summary>
+    private const int Drawings = 3;
+
+    private readonly Argument<string?> _file = ReadOption.Argument<string?>(
+        "FILE", "the job file, such as shared/pickup/job.toml", required: false, text => text);
+
+    private readonly Option<string?> _out = ReadOption.Of<string?>(
+        "--out", "FILE", "the sheet to print: .html, or .md", text => Format(text) is not null
+            ? text
+            : throw new InputException($"'{text}' ends in neither .html nor .md. Write for example --out sheet.html."));
+
+    private readonly Option<bool> _csv = new("--csv") { Description = "a line a fastener, as CSV", Arity = ArgumentArity.Zero };
+    private readonly Option<string?> _new = ReadOption.Of<string?>(
+        "--new", "FILE", "write a commented starter file", text => text);
+
+    /// <inheritdoc/>
+    internal override string Example => "job shared/pickup/job.toml";
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Symbol> Symbols => [_file, _out, _csv, _new];
+
+    /// <inheritdoc/>
+    internal override string Remarks =>
+        "A job file holds vehicle, chest, fasteners and tasks. Tasks say what they need,\n"
+            + "end and give; the program puts them in order, or names the loop.\n"
+            + "Begin with: leverage job --new job.toml";
+
+    /// <inheritdoc/>
+    internal override CommandAnswer Answer(Given given)
+    {
+        if (given.Get(_csv) && given.Json)
+        {
+            throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
+        }
+
+        if (given.Get(_new) is { } starter)
+        {
+            return New(starter, given);
+        }
+
+        string file = given.Get(_file)
+            ?? throw new InputException("FILE", $"is missing: {_file.Description}. To begin one: leverage job --new job.toml.");
+        string? sheet = given.Get(_out);
+        if (sheet is not null)
+        {
+            WholeFile.Check(_out.Name, sheet, given.ForceWrite);
+        }
+
+        JobPlan plan = JobPlanner.Plan(JobReader.Read(file));
+        if (sheet is not null)
+        {
+            byte[] text = Encoding.UTF8.GetBytes(Sheet(plan, Format(sheet)!, given.Units));
+            WholeFile.Write(_out.Name, sheet, given.ForceWrite, stream => stream.Write(text));
+        }
+
+        return new CommandAnswer(
+            plan.Verdict,
+            () => JobAnswers.Of(plan, given.Units).ToJson(),
+            given.Get(_csv)
+                ? page => page.Raw(text => JobCsv.Write(plan, text))
+                : page => new JobWords(plan, given.Units, sheet).Write(page));
+    }
+
+    private CommandAnswer New(string path, Given given)
+    {
+        if (given.Get(_file) is not null || given.Get(_out) is not null || given.Json)
+        {
+            throw new InputException(_new.Name, "stands alone: it writes a starter file and reads none.");
+        }
+
+        byte[] text = Encoding.UTF8.GetBytes(StarterJob.Text());
+        WholeFile.Write(_new.Name, path, given.ForceWrite, stream => stream.Write(text));
+        return new CommandAnswer(
+            Verdict.Go,
+            () => "",
+            page => page.Line($"Wrote {path}. Change it to your job, then: leverage job {path} --out sheet.html"));
+    }
+
+    private static string Sheet(JobPlan plan, string format, UnitStyle units) => format == "md"
+        ? MarkdownSheet.Write(JobSheet.Of(plan, units, []))
+        : HtmlSheet.Write(JobSheet.Of(plan, units, [.. plan.Hardest(Drawings).Select(planned => Window(planned, units))]));
+
+    private static SheetDrawing Window(PlannedLoosening planned, UnitStyle units) => new(
+        WindowChart.Draw(WindowMaker.Of(planned.Assessment), planned.Fastener.Name, units).Svg(),
+        $"{planned.Fastener.Name}: force of the hands against length of the lever. In the window it comes undone and nothing gives.");
+
+    private static string? Format(string path) => Path.GetExtension(path).ToLowerInvariant() switch
+    {
+        ".html" or ".htm" => "html",
+        ".md" => "md",
+        _ => null,
+    };
+}

@@ -1,0 +1,86 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Leverage.Answers;
+
+namespace Leverage.Workshop.Sheets;
+
+/// <summary>A task in the order of work.</summary>
+public sealed record TaskAnswer(
+    int Number,
+    string Task,
+    IReadOnlyList<string> Needs,
+    IReadOnlyList<string> Before,
+    IReadOnlyList<string> Ends,
+    IReadOnlyList<string> Gives,
+    IReadOnlyList<string> Slackens,
+    IReadOnlyList<string> Undoes,
+    string? MovedBecause);
+
+/// <summary>How one kind of fastener is broken loose; set-up and outcomes are absent where the chest has no tool for it.</summary>
+public sealed record FastenerLooseningAnswer(
+    string Fastener,
+    int Count,
+    int? Step,
+    TorqueSpread Breakaway,
+    IReadOnlyList<string>? SetUp,
+    string? Person,
+    string? Stance,
+    double? ReachMm,
+    double? OverlapMm,
+    OutcomeAnswer? Outcomes,
+    HoldAnswer? Hold,
+    IReadOnlyList<string> HoldsNothing,
+    string Verdict,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> Advice);
+
+/// <summary>How one kind of fastener goes back.</summary>
+public sealed record FastenerRefitAnswer(
+    string Fastener,
+    int Count,
+    double TorqueNm,
+    string From,
+    string? Lubricant,
+    IReadOnlyList<double> StagesNm,
+    IReadOnlyList<int> Order,
+    string? Believable,
+    RangeAnswer? YieldShare,
+    string? Wrench,
+    double? SettingNm,
+    double? ScatterNm,
+    double? HangKg,
+    double? HangAtMm,
+    string? NewPart);
+
+/// <summary>New parts of one kind.</summary>
+public sealed record PartAnswer(string Part, int Count, IReadOnlyList<string> For);
+
+/// <summary>The answer of <c>leverage job --json</c>; the unit stands at the end of each name, shares are 0 to 1.</summary>
+public sealed record JobAnswer(
+    string Title,
+    IReadOnlyList<string> AtStart,
+    IReadOnlyList<TaskAnswer> Order,
+    IReadOnlyList<FastenerLooseningAnswer> Loosening,
+    IReadOnlyList<FastenerRefitAnswer> Refit,
+    IReadOnlyList<PartAnswer> Parts,
+    string Verdict)
+{
+    /// <summary>The answer as JSON, fields in camel case.</summary>
+    /// <returns>Indented JSON, the same bytes for the same job everywhere.</returns>
+    public string ToJson() => JsonSerializer.Serialize(this, JobJson.Shared.JobAnswer);
+}
+
+/// <summary>JSON of the job's answer, written without reflection.</summary>
+[JsonSerializable(typeof(JobAnswer))]
+internal sealed partial class JobJson : JsonSerializerContext
+{
+    /// <summary>The writer the answer goes through.</summary>
+    internal static JobJson Shared { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+}

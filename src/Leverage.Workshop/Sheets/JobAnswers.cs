@@ -1,0 +1,89 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Ordering;
+
+namespace Leverage.Workshop.Sheets;
+
+/// <summary>Turns a planned job into its answer record.</summary>
+public static class JobAnswers
+{
+    /// <summary>The answer of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="style">Units of the sentences; the numbers stay metric.</param>
+    /// <returns>The answer.</returns>
+    public static JobAnswer Of(JobPlan plan, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(style);
+        IReadOnlyList<TaskRules> rules = plan.Job.Rules;
+        return new JobAnswer(
+            plan.Job.Title,
+            plan.Job.AtStart,
+            [.. plan.Tasks.Select(task => Task(task, plan.Job, rules))],
+            [.. plan.Loosening.Select(planned => Loosening(planned, style))],
+            [.. plan.Refit.Select(Refit)],
+            [.. plan.Parts.Select(part => new PartAnswer(part.Part, part.Count, part.For))],
+            LooseningAnswers.Word(plan.Verdict));
+    }
+
+    private static TaskAnswer Task(PlannedTask task, Job job, IReadOnlyList<TaskRules> rules) => new(
+        task.Number,
+        task.Task.Name,
+        task.Task.Rules.Needs,
+        task.Before,
+        task.Task.Rules.Ends,
+        task.Task.Rules.Gives,
+        [.. task.Task.Slackens.Select(i => job.Fasteners[i].Name)],
+        [.. task.Task.Undoes.Select(i => job.Fasteners[i].Name)],
+        task.Moved is { } rule ? OrderWords.Of(rule, rules) : null);
+
+    private static FastenerLooseningAnswer Loosening(PlannedLoosening planned, UnitStyle style)
+    {
+        LooseningAssessment a = planned.Assessment;
+        Judgement judged = a.Judgement;
+        bool chosen = planned.Choice is not null;
+        return new FastenerLooseningAnswer(
+            planned.Fastener.Name,
+            planned.Fastener.Count,
+            planned.Task?.Number,
+            new TorqueSpread(a.Nut.LowNmm / 1000, a.Nut.LikelyNmm / 1000, a.Nut.HighNmm / 1000),
+            planned.Choice?.Pieces,
+            planned.Choice?.Person,
+            chosen ? a.Setup.Hands.Stance.Key : null,
+            a.Lever?.ReachMm,
+            a.Setup.Sleeve is null ? null : a.Setup.Overlap.Millimeters,
+            chosen ? new OutcomeAnswer(judged.Undone, judged.Stuck, judged.Gives) : null,
+            a.Hold is { } hold ? Hold(hold, judged) : null,
+            planned.Hold?.Lost ?? [],
+            LooseningAnswers.Word(planned.Verdict),
+            chosen ? Reasons.Of(a, style) : ["Nothing in the chest fits it."],
+            AdviceWords.Of(a, style));
+    }
+
+    private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(
+        judged.DemandHighNmm / 1000,
+        hold.Capacity.TotalNmm / 1000,
+        hold.Safety,
+        [.. hold.Capacity.Parts.Select(part => LooseningAnswers.Word(part.Restraint))]);
+
+    private static FastenerRefitAnswer Refit(PlannedTightening planned) => new(
+        planned.Fastener.Name,
+        planned.Fastener.Count,
+        planned.Torque.NewtonMeters,
+        planned.Basis == TorqueBasis.Book ? "book" : "thread and grade",
+        planned.Fastener.Lubricant,
+        [.. planned.Stages.Select(stage => stage.NewtonMeters)],
+        planned.Sequence,
+        planned.Check is { } check ? CheckingAnswer.Word(check.Quote) : null,
+        planned.Check is { } quoted ? Range(quoted.Buys.YieldShare) : null,
+        planned.Wrench?.Wrench.Name,
+        planned.Wrench?.Setting.NewtonMeters,
+        planned.Wrench?.Scatter.NewtonMeters,
+        planned.Hang?.Mass.Kilograms,
+        planned.Hang?.Distance.Millimeters,
+        planned.Fastener.NewPart);
+
+    private static RangeAnswer Range(ShareRange share) => new(share.Low, share.Likely, share.High);
+}
