@@ -8,6 +8,9 @@ namespace Leverage.Charts.Frames;
 /// <param name="Step">Distance of ticks.</param>
 internal sealed record Scale(double From, double To, double Step)
 {
+    /// <summary>Range of the ticks, where it is narrower than the axis.</summary>
+    internal (double From, double To) Marked { get; init; } = (From, To);
+
     /// <summary>A scale over a range, about so many ticks on it.</summary>
     internal static Scale Over(double from, double to, int about)
     {
@@ -30,12 +33,20 @@ internal sealed record Scale(double From, double To, double Step)
         return scale;
     }
 
+    /// <summary>A scale without ticks.</summary>
+    internal static Scale Silent(double from, double to) => new(from, to, double.PositiveInfinity);
+
     /// <summary>The ticks.</summary>
     internal double[] Ticks()
     {
-        double first = Math.Ceiling(From / Step - 1e-6);
-        double last = Math.Floor(To / Step + 1e-6);
-        return [.. Enumerable.Range(0, (int)(last - first) + 1).Select(i => (first + i) * Step)];
+        if (double.IsPositiveInfinity(Step))
+        {
+            return [];
+        }
+
+        double first = Math.Ceiling(Marked.From / Step - 1e-6);
+        double last = Math.Floor(Marked.To / Step + 1e-6);
+        return [.. Enumerable.Range(0, Math.Max(0, (int)(last - first) + 1)).Select(i => (first + i) * Step)];
     }
 
     /// <summary>The words of a tick.</summary>

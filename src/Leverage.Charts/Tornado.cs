@@ -1,0 +1,32 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+
+namespace Leverage.Charts;
+
+/// <summary>One input's effect on an answer.</summary>
+/// <param name="Input">The input, in words.</param>
+/// <param name="AtLow">The answer with the input at its low end.</param>
+/// <param name="AtHigh">The answer with the input at its high end.</param>
+public sealed record TornadoBar(string Input, double AtLow, double AtHigh)
+{
+    /// <summary>How far the answer moves.</summary>
+    public double Width => Math.Abs(AtHigh - AtLow);
+}
+
+/// <summary>Which input moves an answer how far.</summary>
+/// <param name="Axis">The answer, with its unit.</param>
+/// <param name="Centre">The answer as it stands.</param>
+/// <param name="Bars">The inputs.</param>
+/// <param name="Words">A value of the answer in words.</param>
+public sealed record Tornado(string Axis, double Centre, IReadOnlyList<TornadoBar> Bars, Func<double, string> Words)
+{
+    /// <summary>What moves the chance that it comes undone.</summary>
+    /// <param name="undone">The chance as it stands.</param>
+    /// <param name="swings">The inputs' swings.</param>
+    /// <returns>The tornado, in per cent.</returns>
+    public static Tornado OfUndone(double undone, IEnumerable<Swing> swings) => new(
+        "chance that it comes undone, %",
+        100 * undone,
+        [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.UndoneLow, 100 * swing.UndoneHigh))],
+        value => UnitStyle.Percent(value / 100));
+}
