@@ -47,8 +47,12 @@ internal sealed class LoosenCommand : LeverageCommand
         LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
         CrossCheck? drawn = Drawn(assessment, given);
         IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
-        _chart.Write(given, () => WindowChart.Draw(
-            WindowMaker.Of(assessment), LooseningTitle.Of(setup, given.Units), given.Units));
+        string title = LooseningTitle.Of(setup, given.Units);
+        _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));
+        _sketch.Write(given, () => SideView.Draw(
+            LeverSketcher.Of(assessment) ?? throw new InputException(_sketch.Option.Name, "needs a bar to draw. Give --bar, such as 600mm."),
+            title,
+            given.Units));
         return new CommandAnswer(
             assessment.Verdict,
             () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with

@@ -37,7 +37,9 @@ internal sealed class SlipCommand : LeverageCommand
             given);
         SlipAssessment assessment = Given.Options(
             () => SlipAssessor.Assess(SlipDefaults.Complete(request, given.Get(_engagement))));
-        _chart.Write(given, () => SlipChart.Draw(assessment, SlipWords.Title(assessment, given.Units), given.Units));
+        string title = SlipWords.Title(assessment, given.Units);
+        _chart.Write(given, () => SlipChart.Draw(assessment, title, given.Units));
+        _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment), title, given.Units));
         return new CommandAnswer(
             Verdict(assessment),
             () => SlipAnswer.Of(assessment, given.Units).ToJson(),
