@@ -1,6 +1,7 @@
 using Leverage.Assessments;
 using Leverage.Loosening;
 using Leverage.Outcomes;
+using Leverage.Threads;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
@@ -88,7 +89,7 @@ public sealed class CompetingRisksTests
         LooseningSetup setup = LooseningDefaults.Complete(new LooseningRequest
         {
             BookTorque = Torque.FromNewtonMeters(460),
-            Thread = Threads.ThreadCatalog.Named("M24x1.5"),
+            Thread = ThreadCatalog.Named("M24x1.5"),
             Condition = condition,
             Prevailing = Torque.FromNewtonMeters(prevailingNm),
             Heating = heatK > 0 ? new Heating(HeatedPart.Stud, heatK) : null,

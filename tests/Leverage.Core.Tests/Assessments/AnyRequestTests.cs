@@ -1,0 +1,30 @@
+using System.Text.Json;
+using FsCheck.Xunit;
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Reading;
+
+namespace Leverage.Tests.Assessments;
+
+[Properties(Arbitrary = [typeof(SizedValues)])]
+public sealed class AnyRequestTests
+{
+    [Property(MaxTest = 300)]
+    public void Any_request_is_answered_in_finite_numbers_or_refused_in_one_line(Places places)
+    {
+        LooseningAssessment assessment;
+        try
+        {
+            assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(AnyRequest.From(places)));
+        }
+        catch (InputException refusal)
+        {
+            Assert.DoesNotContain('\n', refusal.Line);
+            return;
+        }
+
+        string json = LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, UnitStyle.Metric));
+        using var parsed = JsonDocument.Parse(json);
+        Assert.Equal(JsonValueKind.Object, parsed.RootElement.ValueKind);
+    }
+}
