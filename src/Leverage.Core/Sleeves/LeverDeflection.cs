@@ -12,6 +12,9 @@ public readonly record struct LeverBeam(
 /// <summary>How far the hand moves as bar and sleeve bend.</summary>
 public static class LeverDeflection
 {
+    /// <summary>How far hand, overlap and bare bar may miss the reach as sums of numbers.</summary>
+    private const double Rounding = 1e-12;
+
     /// <summary>
     /// Deflection at the hand, F/3·{a³/(E·Is) + a²c/(E·Is) + (a + c)²c/(E·Ib) + [L³ − (a + c)³]/(E·Ib)}.
     /// </summary>
@@ -29,7 +32,7 @@ public static class LeverDeflection
         Require.NotNegative(forceN, nameof(forceN));
         double a = Require.NotNegative(beam.HandToTipMm, nameof(beam.HandToTipMm));
         double c = Require.NotNegative(beam.OverlapMm, nameof(beam.OverlapMm));
-        double reach = Require.Between(beam.ReachMm, a + c, double.MaxValue, nameof(beam.ReachMm));
+        double reach = Require.Between(beam.ReachMm, (a + c) * (1 - Rounding), double.MaxValue, nameof(beam.ReachMm));
         double bar = Require.Positive(beam.BarStiffnessNmm2, nameof(beam.BarStiffnessNmm2));
         double onBar = (Square(a + c) * c + Cube(reach) - Cube(a + c)) / bar;
         double onSleeve = a + c > 0

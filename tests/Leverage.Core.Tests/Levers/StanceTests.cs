@@ -1,0 +1,65 @@
+using FsCheck.Xunit;
+using Leverage.Levers;
+using Leverage.Reading;
+
+namespace Leverage.Tests.Levers;
+
+[Properties(Arbitrary = [typeof(SizedValues)])]
+public sealed class StanceTests
+{
+    [Property]
+    public void Force_scales_with_a_power_of_the_body_mass(Sized stance, Sized mass, Sized scale, bool man)
+    {
+        Stance chosen = stance.Of(Stance.All());
+        Person person = man ? Person.Man : Person.Woman;
+        var (kg, k) = (mass.Log(30, 150), scale.Log(0.5, 2));
+        var (light, _) = chosen.Force(person, kg);
+        var (heavy, _) = chosen.Force(person, k * kg);
+        Near.Equal(Math.Pow(k, chosen.MassExponent), heavy.Median / light.Median);
+        Near.Equal(light.Sigma, heavy.Sigma);
+    }
+
+    [Fact]
+    public void At_the_reference_mass_the_median_is_the_table_s() => Assert.All(Stance.All(), stance =>
+    {
+        Near.Equal(stance.Men.Median, stance.Force(Person.Man, 84.6).Force.Median);
+        Near.Equal(stance.Women.Median, stance.Force(Person.Woman, 66.8).Force.Median);
+        Assert.True(stance.Women.Median < stance.Men.Median);
+    });
+
+    [Property]
+    public void A_push_down_is_capped_by_body_weight_and_no_other_is(Sized stance, Sized mass, bool man)
+    {
+        Stance chosen = stance.Of(Stance.All());
+        double kg = mass.Log(30, 150);
+        var (_, cap) = chosen.Force(man ? Person.Man : Person.Woman, kg);
+        if (chosen.Push == Push.Down)
+        {
+            Near.Equal(9.80665 * kg, cap);
+        }
+        else
+        {
+            Assert.Equal(double.PositiveInfinity, cap);
+        }
+    }
+
+    /// <summary>500 N at 84.6 kg, straight in the mass: 484.6 N at 82 kg; P5 310 and P95 790 give σ = ln(790/310)/3.29 = 0.2844.</summary>
+    [Theory]
+    [InlineData(0.5, 484.6)]
+    [InlineData(0.1, 336.6)]
+    [InlineData(0.9, 697.7)]
+    public void A_man_of_82_kg_pushing_down_gives_these_forces(double share, double newtons) =>
+        Near.Equal(newtons, Stance.Named("stand-push").Force(Person.Man, 82).Force.Quantile(share), 5e-4);
+
+    [Fact]
+    public void A_name_of_no_stance_gets_the_nearest() => Assert.Contains(
+        "Nearest: stand-push", Assert.Throws<InputException>(() => Stance.Named("stand-pusch")).Line, StringComparison.Ordinal);
+
+    [Property]
+    public void Scaling_by_the_reference_itself_changes_nothing(Sized table, Sized mass, Sized exponent)
+    {
+        var (n, kg) = (table.Log(10, 2000), mass.Log(30, 150));
+        Near.Equal(n, HandForce.Scaled(n, kg, kg, exponent.Even(0, 1)));
+        Near.Equal(n, HandForce.Scaled(n, kg, 70, 0));
+    }
+}
