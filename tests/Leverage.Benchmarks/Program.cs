@@ -7,4 +7,16 @@ if (args is ["outcomes"])
     return;
 }
 
+if (args is ["pick"])
+{
+    PickTiming.Print();
+    return;
+}
+
+if (args is ["big-chest"])
+{
+    Console.Write(BigChest.Text());
+    return;
+}
+
 BenchmarkSwitcher.FromTypes([typeof(TighteningBenchmark), typeof(OutcomeBenchmark)]).Run(args);

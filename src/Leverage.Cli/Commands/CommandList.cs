@@ -10,6 +10,7 @@ internal static class CommandList
         new("tighten", "torque for this thread and grade, and the preload it buys", () => new TightenCommand()),
         new("check", "is this quoted torque believable for this thread and grade?", () => new CheckCommand()),
         new("slip", "when a slipped-over extension comes off, and why", () => new SlipCommand()),
+        new("pick", "out of your own tools, which set-up is best for this nut", () => new PickCommand()),
         new("job", "the whole strip-down: order of work, loosening plan, refit, sheet", () => new JobCommand()),
         new("table", "what the published tables say, with source and status", () => new TableCommand()),
     ];

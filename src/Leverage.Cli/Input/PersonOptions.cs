@@ -29,6 +29,10 @@ internal sealed class PersonOptions
     /// <summary>The force given for one stance, if any.</summary>
     internal Option<Force?> Force => _force;
 
+    /// <summary>Whether a column, a mass or a force was written out.</summary>
+    internal bool IsWritten(Given given) =>
+        given.Get(_person) is not null || given.Get(_body) is not null || given.Get(_force) is not null;
+
     /// <summary>The person of the chest that was named, if any.</summary>
     internal ChestPerson? Named(Given given) => _chest.Piece(
         given, _person, chest => chest.People, (chest, name) => chest.Person(name), text => Column(text) is not null, "man or woman");

@@ -11,6 +11,7 @@ internal sealed class Page
 
     private const int LabelWidth = 15;
     private const int NumberWidth = 6;
+    private const int RankWidth = 11;
 
     private static readonly string[] Units =
         ["%", "N·m", "N", "kN", "mm", "mm²", "m", "m/s", "kg", "J", "K", "MPa", "°C", "°F", "lbf·ft", "lbf", "kip", "in", "in²", "lb", "ksi"];
@@ -69,6 +70,17 @@ internal sealed class Page
         string start = string.Create(CultureInfo.InvariantCulture, $"{number,8}. ");
         Wrap(start, start.Length, words, start.Length);
     }
+
+    /// <summary>A place in a ranking: its number, its verdict and what stands there.</summary>
+    internal void Ranked(int number, Verdict verdict, string words)
+    {
+        string start = string.Create(CultureInfo.InvariantCulture, $"{number,3}  ");
+        string word = verdict.ToString().ToUpperInvariant();
+        Wrap($"{start}{Coloured(word, verdict)}{new string(' ', RankWidth - start.Length - word.Length)}", RankWidth, words, RankWidth);
+    }
+
+    /// <summary>Words below a place in a ranking.</summary>
+    internal void Beneath(string words) => Wrap(new string(' ', RankWidth), RankWidth, words, RankWidth);
 
     /// <summary>Words below a row of a table; nothing for none.</summary>
     internal void Under(string words)

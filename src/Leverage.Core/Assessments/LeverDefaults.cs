@@ -38,7 +38,7 @@ internal static class LeverDefaults
         return new CompletedLever(drive, bar, request.BarDiameter is null && bar.Diameter is not null, sleeve, overlap);
     }
 
-    private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket, Drive: { } drive }
+    private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket or ToolKind.Key, Drive: { } drive }
         ? RowLookup.Named("drive-squares", drive, "a drive square").Key
         : null;
 

@@ -1,0 +1,54 @@
+using Leverage.Assessments;
+using Leverage.Levers;
+using Leverage.Workshop.Chest;
+using UnitsNet;
+
+namespace Leverage.Workshop.Picking;
+
+/// <summary>Whether pieces go together, and how far a sleeve can go on.</summary>
+internal static class Fit
+{
+    /// <summary>Overlaps tried for each sleeve on each bar.</summary>
+    internal const int Overlaps = 10;
+
+    /// <summary>Step overlaps are rounded to, mm: nobody pushes a tube on to the millimetre.</summary>
+    private const double StepMm = 5;
+
+    /// <summary>Difference in width a tool still grips well, mm: a 19 mm socket on 3/4 in (judgement).</summary>
+    private const double WidthMm = 0.1;
+
+    /// <summary>Whether a tool goes on a nut of a width across flats.</summary>
+    internal static bool OnNut(NutTool tool, ToolKind? wanted, Length acrossFlats) =>
+        IsKind(tool.Kind, wanted)
+            && tool.Sizes.Any(size => Math.Abs((size - acrossFlats).Millimeters) < WidthMm);
+
+    /// <summary>Whether a sleeve goes over a bar.</summary>
+    internal static bool OverBar(ChestSleeve sleeve, Bar bar) =>
+        bar.Diameter is { } diameter && Bore(sleeve.Tube) >= diameter;
+
+    /// <summary>Whether hands have room at the end of a lever: their middle stands half their breadth from it.</summary>
+    internal static bool HasRoom(double leverMm, Stance stance) => leverMm >= 2 * stance.GripOffsetMm;
+
+    /// <summary>
+    /// Overlaps worth trying, short to long, mm: from one bar diameter, and no less than the play, to all the straight
+    /// handle with room for hands.
+    /// </summary>
+    internal static double[] OverlapsMm(LooseningSetup setup, Stance stance)
+    {
+        if (setup is not { Sleeve: { } sleeve, Bar: { Diameter: { } diameter } bar } || !HasRoom(sleeve.Length.Millimeters, stance))
+        {
+            return [];
+        }
+
+        double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - stance.GripOffsetMm - 1);
+        double least = Math.Max(diameter.Millimeters, (sleeve.Bore - diameter).Millimeters);
+        return [.. Enumerable.Range(1, Overlaps)
+            .Select(i => Math.Floor(most * i / Overlaps / StepMm) * StepMm)
+            .Where(overlap => overlap >= least)
+            .Distinct()];
+    }
+
+    private static Length Bore(SleeveText tube) => tube.Bore ?? tube.Outside!.Value - 2 * tube.Wall!.Value;
+
+    private static bool IsKind(ToolKind kind, ToolKind? wanted) => wanted is { } one ? kind == one : kind != ToolKind.Key;
+}

@@ -1,0 +1,63 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Leverage.Answers;
+
+namespace Leverage.Workshop.Picking;
+
+/// <summary>What was tried.</summary>
+public sealed record TriedAnswer(int ToolSets, int Setups, int Go, int Care, int Stop);
+
+/// <summary>A set of tools in its best use. Overlap is null with no sleeve, safety with no link that can be judged.</summary>
+public sealed record PlaceAnswer(
+    int Place,
+    string Tool,
+    IReadOnlyList<string> Adapters,
+    string? Bar,
+    string? Sleeve,
+    double? OverlapMm,
+    string Stance,
+    double ReachMm,
+    string Verdict,
+    double Undone,
+    double Stuck,
+    double Gives,
+    double? Safety,
+    string? WeakestLink,
+    double ForceShare,
+    string? LosesBy,
+    string? Reason);
+
+/// <summary>Something to borrow or buy, and the best that can then be done.</summary>
+public sealed record ToGetAnswer(IReadOnlyList<string> Pieces, double MassKg, PlaceAnswer Then);
+
+/// <summary>The answer to "which set-up of my own tools is best for this nut", as a script reads it.</summary>
+public sealed record PickAnswer(
+    double BookTorqueNm,
+    TorqueSpread Breakaway,
+    string? Person,
+    TriedAnswer Tried,
+    string Verdict,
+    IReadOnlyList<PlaceAnswer> Places,
+    IReadOnlyList<string> Changes,
+    IReadOnlyList<ToGetAnswer> ToGet,
+    IReadOnlyList<string> Assumed)
+{
+    /// <summary>The answer as JSON, fields in camel case.</summary>
+    /// <returns>Indented JSON.</returns>
+    public string ToJson() => JsonSerializer.Serialize(this, PickJson.Shared.PickAnswer);
+}
+
+/// <summary>JSON of the picking answer, written without reflection.</summary>
+[JsonSerializable(typeof(PickAnswer))]
+internal sealed partial class PickJson : JsonSerializerContext
+{
+    /// <summary>The writer the answer goes through.</summary>
+    internal static PickJson Shared { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+}

@@ -1,0 +1,68 @@
+using System.Runtime.InteropServices;
+using Leverage.Assessments;
+using Leverage.Levers;
+using Leverage.LoadPath;
+
+namespace Leverage.Workshop.Picking;
+
+/// <summary>One way to use a set of tools, judged.</summary>
+/// <param name="OverlapMm">How far the sleeve is on, mm; 0 with none.</param>
+/// <param name="Effort">Likely force needed, as a share of the likely force there is.</param>
+/// <param name="Judgement">What it means.</param>
+internal readonly record struct JudgedUse(double OverlapMm, double Effort, Judgement Judgement);
+
+/// <summary>
+/// Judges one set of tools at any overlap in any stance. What does not change with those is worked out once; the judging
+/// itself is the core's, and allocates nothing.
+/// </summary>
+internal sealed class SetJudge
+{
+    private readonly LooseningSetup _setup;
+    private readonly NutFigures _nut;
+    private readonly List<LinkLimit> _links;
+    private readonly int _fixed;
+    private readonly SleeveLimits _limits;
+    private readonly double _barMm;
+    private readonly double _sleeveMm;
+    private readonly double[] _gives;
+
+    internal SetJudge(LooseningSetup setup, NutFigures nut)
+    {
+        (_setup, _nut) = (setup, nut);
+        _links = SetupLinks.Of(setup with { Sleeve = null }, null);
+        _fixed = _links.Count;
+        _barMm = setup.Bar!.Length.Millimeters;
+        _sleeveMm = setup.Sleeve?.Length.Millimeters ?? 0;
+        _limits = setup.Sleeve is { } sleeve ? SleeveLimits.Of(sleeve) : default;
+        _gives = new double[_fixed + 3];
+    }
+
+    /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
+    internal double[] OverlapsMm(Stance stance) => _setup.Sleeve is not null
+        ? Fit.OverlapsMm(_setup, stance)
+        : Fit.HasRoom(_barMm, stance) ? [0] : [];
+
+    /// <summary>The judgement at an overlap in a stance.</summary>
+    internal JudgedUse Judge(StanceHands hands, double overlapMm)
+    {
+        LeverGeometry lever = Lever(hands.Stance, overlapMm);
+        double? hold = hands.HoldNmm ?? Surroundings.Hold(_setup.Hold, hands.Stance.Push, _nut, hands.Figures, lever)?.TotalNmm;
+        var around = Surroundings.Of(_setup, _nut, lever, hold);
+        var judgement = Judgement.Of(
+            _nut, hands.Figures, lever.ReachMm, CollectionsMarshal.AsSpan(_links), around, _gives.AsSpan(0, _links.Count));
+        return new JudgedUse(overlapMm, hands.Figures.Effort(_nut.LikelyNmm, lever.ReachMm), judgement);
+    }
+
+    private LeverGeometry Lever(Stance stance, double overlapMm)
+    {
+        if (_setup.Sleeve is null)
+        {
+            return LeverGeometry.Bare(_barMm, stance.GripOffsetMm);
+        }
+
+        var lever = LeverGeometry.Sleeved(_barMm, _sleeveMm, overlapMm, stance.GripOffsetMm);
+        _links.RemoveRange(_fixed, _links.Count - _fixed);
+        LinkList.AddSleeve(_limits, lever, _links);
+        return lever;
+    }
+}

@@ -1,0 +1,24 @@
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Levers;
+
+namespace Leverage.Workshop.Picking;
+
+/// <summary>The person in one stance, worked out once for all set-ups.</summary>
+/// <param name="Stance">The stance.</param>
+/// <param name="Figures">What the hands give.</param>
+/// <param name="HoldNmm">What holds the wheel meanwhile, N·mm; null where lifting makes it a matter of the lever, or it is not judged.</param>
+internal sealed record StanceHands(Stance Stance, HandFigures Figures, double? HoldNmm)
+{
+    /// <summary>The stances of a request.</summary>
+    internal static StanceHands[] Of(PickRequest request, NutFigures nut, Hold? hold) =>
+        [.. request.Ways().Select(stance => Of(request, stance, nut, hold))];
+
+    private static StanceHands Of(PickRequest request, Stance stance, NutFigures nut, Hold? hold)
+    {
+        Hands hands = LooseningDefaults.Complete(request.Standing(stance.Key)).Hands;
+        var figures = HandFigures.Of(hands);
+        double? held = stance.Push == Push.Up ? null : Surroundings.Hold(hold, stance.Push, nut, figures, null)?.TotalNmm;
+        return new StanceHands(stance, figures, held);
+    }
+}
