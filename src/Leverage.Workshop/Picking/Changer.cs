@@ -75,7 +75,13 @@ internal sealed class Changer
 
         foreach (ChestHold piece in _request.Chest.Holds.Where(piece => !hold.By.Contains(piece.Kind)))
         {
-            yield return (AdviceKind.Chock, piece, (hold with { By = [.. hold.By, piece.Kind] }).With([piece]));
+            HoldRequest more = hold with { By = [.. hold.By, piece.Kind] };
+            yield return (AdviceKind.Chock, piece, (piece.Kind switch
+            {
+                Restraint.Chock => more with { ChockHeight = null },
+                Restraint.Bar => more with { StudBarDiameter = null },
+                _ => more,
+            }).With([piece]));
         }
 
         if (!hold.By.Contains(Restraint.Helper))
