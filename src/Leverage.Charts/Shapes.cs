@@ -18,12 +18,11 @@ internal static class Shapes
     internal static void Dashes(SKCanvas canvas, SKPoint from, SKPoint to, SKColor color)
     {
         using var line = new SKPaint { Color = color, IsAntialias = true, StrokeWidth = 1.5f };
-        SKPoint run = to - from;
-        float length = run.Length;
+        float length = SKPoint.Distance(from, to);
+        SKPoint At(float along) => new(from.X + (to.X - from.X) * along / length, from.Y + (to.Y - from.Y) * along / length);
         for (float at = 0; at < length; at += 12)
         {
-            float end = Math.Min(at + 6, length);
-            canvas.DrawLine(from.X + run.X * at / length, from.Y + run.Y * at / length, from.X + run.X * end / length, from.Y + run.Y * end / length, line);
+            canvas.DrawLine(At(at), At(Math.Min(at + 6, length)), line);
         }
     }
 }

@@ -28,7 +28,9 @@ public sealed class SlipChart
         _overlap = [.. slip.Rows.Select(row => Overlap(row.OverlapMm))];
         Scale up = AnglePanel.Up(slip);
         Scale limits = LimitPanel.Up(slip, units.ForceValue(Force.FromNewtons(1)), 4);
-        var words = new FrameWords(title, SlipChartWords.Answer(slip, units), $"overlap, {(units.IsUs ? "in" : "mm")}", "last safe angle of the bar, degrees below level")
+        string overlap = $"overlap, {(units.IsUs ? "in" : "mm")}";
+        var words = new FrameWords(
+            title, SlipChartWords.Answer(slip, units), overlap, "last safe angle of the bar, degrees below level")
         {
             Warns = slip.SlidesWhileHeld || slip.Best.GivesAtN < slip.HandN,
             Ends = ["tip dents it", "your lowest, 30°", .. slip.Curves.Select(curve => curve.State), slip.Setup.GripWords],

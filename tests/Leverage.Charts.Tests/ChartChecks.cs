@@ -45,7 +45,9 @@ internal static class ChartChecks
             Chart second = draw();
             Assert.Equal(before[0], second.Bytes(ChartFormat.Png));
             Assert.Equal(before[1], second.Bytes(ChartFormat.Svg));
+            Assert.Equal(before[0], first.Bytes(ChartFormat.Png));
             Assert.Equal(before[1], first.Bytes(ChartFormat.Svg));
+            Assert.Equal(before[1], draw().Bytes(ChartFormat.Svg));
         }
         finally
         {

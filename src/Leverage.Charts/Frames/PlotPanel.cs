@@ -143,6 +143,13 @@ internal sealed class PlotPanel
     /// <summary>Draws axes, curves and marks; the words are drawn last of all.</summary>
     internal void Draw(SKCanvas canvas)
     {
+        if (_plot.RenderManager.RenderCount == 0)
+        {
+            // ScottPlot draws its first rendering twice over: that one goes nowhere.
+            using var nowhere = new SKNoDrawCanvas(_page.Width, _page.Height);
+            _plot.Render(nowhere, _page.Width, _page.Height);
+        }
+
         _plot.Render(canvas, _page.Width, _page.Height);
         _marks.ForEach(mark => mark(canvas));
     }

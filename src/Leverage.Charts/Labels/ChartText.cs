@@ -65,7 +65,7 @@ public sealed class ChartText
         {
             using var ground = new SKPaint { IsAntialias = true, Color = SKColors.White.WithAlpha(205) };
             LabelBox rim = Box.Grown(2);
-            canvas.DrawRoundRect(rim.Left, rim.Top, rim.Width, rim.Height, 4, 4, ground);
+            canvas.DrawRect(rim.Left, rim.Top, rim.Width, rim.Height, ground);
         }
 
         using var paint = new SKPaint { IsAntialias = true, Color = _look.Color };

@@ -63,18 +63,16 @@ internal static class EndStack
             }
         }
 
-        float[] tops = new float[wished.Length];
-        foreach (var (first, count, top, _) in blocks)
-        {
-            float down = top;
-            for (int i = first; i < first + count; i++)
-            {
-                tops[i] = down;
-                down += heights[i];
-            }
-        }
+        return [.. blocks.SelectMany(block => Stacked(block.Top, heights.AsSpan(block.First, block.Count).ToArray()))];
+    }
 
-        return tops;
+    private static IEnumerable<float> Stacked(float top, float[] heights)
+    {
+        foreach (float height in heights)
+        {
+            yield return top;
+            top += height;
+        }
     }
 
     /// <summary>Upper edge of a block that leaves its labels nearest their wishes on the whole.</summary>

@@ -61,9 +61,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
         float bore = place.BoreHalf;
         float outside = place.SleeveHalf;
         double end = sleeve.LengthMm;
-        Fill(canvas, Ink.Steel.WithAlpha(70), [place.OnSleeve(0, outside), place.OnSleeve(end, outside), place.OnSleeve(end, -outside), place.OnSleeve(0, -outside)]);
-        Fill(canvas, Ink.Quiet, [place.OnSleeve(0, outside), place.OnSleeve(end, outside), place.OnSleeve(end, bore), place.OnSleeve(0, bore)]);
-        Fill(canvas, Ink.Quiet, [place.OnSleeve(0, -outside), place.OnSleeve(end, -outside), place.OnSleeve(end, -bore), place.OnSleeve(0, -bore)]);
+        SKPoint[] Strip(float upper, float lower) =>
+            [place.OnSleeve(0, upper), place.OnSleeve(end, upper), place.OnSleeve(end, lower), place.OnSleeve(0, lower)];
+        Fill(canvas, Ink.Steel.WithAlpha(70), Strip(outside, -outside));
+        Fill(canvas, Ink.Quiet, Strip(outside, bore));
+        Fill(canvas, Ink.Quiet, Strip(-bore, -outside));
     }
 
     private void Nut(SKCanvas canvas)

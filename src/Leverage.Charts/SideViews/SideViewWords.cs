@@ -13,7 +13,8 @@ internal static class SideViewWords
         if (sketch.Sleeve is not { } sleeve)
         {
             string torque = units.Torque(Torque.FromNewtonMillimeters(sketch.TorqueNmm));
-            return $"{torque} at the nut takes {Newtons(sketch.HandN, units)} straight down, at this angle and a reach of {Millimetres(sketch.ReachMm, units)}.";
+            return $"{torque} at the nut takes {Newtons(sketch.HandN, units)} straight down, at this angle "
+                + $"and a reach of {Millimetres(sketch.ReachMm, units)}.";
         }
 
         if (sleeve.HoldsN < 0)

@@ -22,7 +22,12 @@ internal sealed class AnglePanel
     /// <summary>The y axis: all angles, and some room below level.</summary>
     internal static Scale Up(SlipAssessment slip)
     {
-        double[] all = [.. slip.Curves.SelectMany(curve => curve.HeldRad), .. slip.Rows.Select(row => row.Checked.HeldRad), slip.Setup.BelowLevel.Radians];
+        double[] all =
+        [
+            .. slip.Curves.SelectMany(curve => curve.HeldRad),
+            .. slip.Rows.Select(row => row.Checked.HeldRad),
+            slip.Setup.BelowLevel.Radians,
+        ];
         double least = double.RadiansToDegrees(all.Min());
         double most = double.RadiansToDegrees(all.Max());
         double from = Math.Clamp(StepDeg * Math.Floor(least / StepDeg), -2 * StepDeg, -StepDeg);

@@ -43,27 +43,23 @@ internal sealed class SetupMark
         canvas.DrawLine(X, _low, X, _high, line);
         canvas.DrawLine(X - Half, _low, X + Half, _low, line);
         canvas.DrawLine(X - Half, _high, X + Half, _high, line);
-        using var rim = new SKPaint { Color = SKColors.White, IsAntialias = true };
-        using SKPath shape = Shape(Half + 2);
-        using SKPath core = Shape(Half - 1);
-        canvas.DrawPath(shape, rim);
-        canvas.DrawPath(core, line);
-    }
-
-    /// <summary>A dot, or an arrow upward where the need lies beyond the chart.</summary>
-    private SKPath Shape(float radius)
-    {
-        var path = new SKPath();
         if (_above)
         {
-            path.AddPoly(
-                [new(X, Dot.Y - radius), new(X + radius, Dot.Y + radius), new(X - radius, Dot.Y + radius)], close: true);
+            Arrow(canvas, Half + 2, SKColors.White);
+            Arrow(canvas, Half - 1, Ink.Text);
         }
         else
         {
-            path.AddCircle(Dot.X, Dot.Y, radius);
+            Shapes.Dot(canvas, Dot, Half - 1, Ink.Text);
         }
+    }
 
-        return path;
+    /// <summary>An arrow upward where the need lies beyond the chart.</summary>
+    private void Arrow(SKCanvas canvas, float radius, SKColor color)
+    {
+        using var path = new SKPath();
+        path.AddPoly([new(X, Dot.Y - radius), new(X + radius, Dot.Y + radius), new(X - radius, Dot.Y + radius)], close: true);
+        using var paint = new SKPaint { Color = color, IsAntialias = true };
+        canvas.DrawPath(path, paint);
     }
 }

@@ -15,12 +15,7 @@ internal sealed record WindowRegion(List<double> X, List<double> Low, List<doubl
         {
             bool above = roof[i] >= floor[i];
             bool before = i > 0 && roof[i - 1] >= floor[i - 1];
-            if (above && open is null)
-            {
-                open = new WindowRegion([], [], []);
-                regions.Add(open);
-            }
-
+            open = above && open is null ? Opened(regions) : open;
             if (i > 0 && above != before)
             {
                 open!.AddMeeting(x, floor, roof, i);
@@ -35,6 +30,13 @@ internal sealed record WindowRegion(List<double> X, List<double> Low, List<doubl
         }
 
         return regions;
+    }
+
+    private static WindowRegion Opened(List<WindowRegion> regions)
+    {
+        var open = new WindowRegion([], [], []);
+        regions.Add(open);
+        return open;
     }
 
     private void AddMeeting(IReadOnlyList<double> x, IReadOnlyList<double> floor, IReadOnlyList<double> roof, int i)
