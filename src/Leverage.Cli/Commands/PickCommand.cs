@@ -67,11 +67,17 @@ internal sealed class PickCommand : LeverageCommand
             Chest = chest,
             Tool = _nut.Tool(given),
             Stances = stances,
-            Person = _person.Named(given) ?? (_person.IsWritten(given) || chest.People.Count == 0 ? null : chest.People[0]),
+            Person = _person.Named(given) ?? (_person.IsWritten(given) ? null : First(chest)),
             Recess = given.Get(_recess) ?? Length.Zero,
         };
     }
 
+    private static ChestPerson? First(ToolChest chest) => chest.People.Count > 0 ? chest.People[0] : null;
+
     private static IReadOnlyList<string> Stances(string text) =>
-        [.. text.Split(',', StringSplitOptions.TrimEntries).Select(word => RowLookup.Named("stances", word, "a stance").Key).Distinct(StringComparer.Ordinal)];
+    [
+        .. text.Split(',', StringSplitOptions.TrimEntries)
+            .Select(word => RowLookup.Named("stances", word, "a stance").Key)
+            .Distinct(StringComparer.Ordinal),
+    ];
 }

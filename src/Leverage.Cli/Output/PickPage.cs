@@ -86,7 +86,9 @@ internal sealed class PickPage
         List(page, "Borrow or buy", _pick.ToGet.Take(MostChanges).Select(get => PickWords.Get(get, _units)));
         if (!_pick.CanGo)
         {
-            page.Note("Still no go", "No tool of the tables makes it one: soak and heat it more than once, split the nut, or leave it to a workshop.");
+            page.Note(
+                "Still no go",
+                "No tool of the tables makes it one: soak and heat it more than once, split the nut, or leave it to a workshop.");
         }
     }
 

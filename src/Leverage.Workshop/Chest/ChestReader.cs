@@ -12,7 +12,6 @@ namespace Leverage.Workshop.Chest;
 public sealed class ChestReader
 {
     private const double MostTaperDeg = 20;
-    private const double MostBodyKg = 250;
     private readonly NameIndex<TomlSection> _names = new();
     private readonly List<NutTool> _nutTools = [];
     private readonly List<ChestAdapter> _adapters = [];
@@ -61,7 +60,7 @@ public sealed class ChestReader
             Adapters = _adapters,
             Sleeves = Each(section, "sleeves", SleeveReading.Of),
             TorqueWrenches = Each(section, "torque_wrenches", Wrench),
-            People = Each(section, "people", Person),
+            People = Each(section, "people", PersonReading.Of),
             Holds = Each(section, "holds", Hold),
         };
     }
@@ -152,22 +151,6 @@ public sealed class ChestReader
             : throw s.PlaceOf("to").Error("to", "the range ends below its start. Give from and to, lowest first.");
     }
 
-    private static ChestPerson Person(TomlSection s, string name)
-    {
-        Person column = s.Choice<Person?>("person", ("man", Levers.Person.Man), ("woman", Levers.Person.Woman))
-            ?? throw s.Missing("person", "man");
-        var forces = new Dictionary<string, Force>(StringComparer.Ordinal);
-        if (s.Section("forces") is { } measured)
-        {
-            foreach (var (key, place) in measured.Keys)
-            {
-                forces[StanceKey(key, place)] = measured.Force(key)!.Value;
-            }
-        }
-
-        return new ChestPerson(name, column, s.Mass("mass", MostBodyKg), forces);
-    }
-
     private static ChestHold Hold(TomlSection s, string name)
     {
         Restraint kind = s.Choice<Restraint?>("kind", [.. Kinds()]) ?? throw s.Missing("kind", "chock");
@@ -185,16 +168,4 @@ public sealed class ChestReader
 
     private static string? Drive(TomlSection s, string key) =>
         s.Value(key, text => RowLookup.Named("drive-squares", text, "a drive square").Key);
-
-    private static string StanceKey(string key, FilePlace place)
-    {
-        try
-        {
-            return RowLookup.Named("stances", key, "a stance").Key;
-        }
-        catch (InputException e)
-        {
-            throw place.Error("forces", e.Message);
-        }
-    }
 }

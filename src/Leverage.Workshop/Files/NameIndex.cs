@@ -43,7 +43,9 @@ public sealed class NameIndex<T>
     /// <param name="name">The name; case is ignored.</param>
     /// <param name="what">What it should be, with its article: "a bar".</param>
     /// <returns>The thing.</returns>
-    /// <exception cref="InputException">There is none; the message gives the nearest names. Say where with <see cref="InputException.About"/>.</exception>
+    /// <exception cref="InputException">
+    /// There is none; the message gives the nearest names. Say where with <see cref="InputException.About"/>.
+    /// </exception>
     public T Find(string name, string what) => TryFind(name, out T? thing) ? thing : throw Unknown(name, what);
 
     private InputException Unknown(string name, string what)

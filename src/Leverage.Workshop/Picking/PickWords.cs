@@ -125,7 +125,7 @@ public static class PickWords
             { Kind: AdviceKind.Helper } => "a helper on the foot brake",
             { Kind: AdviceKind.OnTheGround } => "lower it: wheels on the ground",
             { Kind: AdviceKind.Soak } => "soak it overnight",
-            _ => $"heat the stud by {style.Warming(TemperatureDelta.FromKelvins(change.Then.Assessment.Setup.Fastener.Heating?.ByK ?? 0))}, if nothing near minds",
+            _ => $"heat the stud by {style.Warming(Heat(change.Then))}, if nothing near minds",
         };
         return $"{what}: {Outcome(change.Then, style)}";
     }
@@ -144,6 +144,9 @@ public static class PickWords
     /// <summary>The set-up whose assumptions an answer tells: the first place's, else the nut's alone.</summary>
     internal static LooseningSetup Setup(PickAssessment pick) =>
         pick.Places.Count > 0 ? pick.Places[0].Assessment.Setup : pick.Nut.Setup;
+
+    private static TemperatureDelta Heat(Place then) =>
+        TemperatureDelta.FromKelvins(then.Assessment.Setup.Fastener.Heating?.ByK ?? 0);
 
     private static string Outcome(Place then, UnitStyle style) =>
         $"{LooseningAnswers.Word(then.Standing.Verdict)}, undone {Percent(then.Standing.UndonePercent)} ({Tools(then, style)})";
