@@ -26,14 +26,13 @@ internal sealed class JobCommand : LeverageCommand
             : throw new InputException($"'{text}' ends in neither .html nor .md. Write for example --out sheet.html."));
 
     private readonly Option<bool> _csv = new("--csv") { Description = "a line a fastener, as CSV", Arity = ArgumentArity.Zero };
-    private readonly Option<string?> _new = ReadOption.Of<string?>(
-        "--new", "FILE", "write a commented starter file", text => text);
+    private readonly NewFile _new = new("--new", "write a commented starter file");
 
     /// <inheritdoc/>
     internal override string Example => "job shared/pickup/job.toml";
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [_file, _out, _csv, _new];
+    internal override IEnumerable<Symbol> Symbols => [_file, _out, _csv, _new.Option];
 
     /// <inheritdoc/>
     internal override string Remarks =>
@@ -49,9 +48,14 @@ internal sealed class JobCommand : LeverageCommand
             throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
         }
 
-        if (given.Get(_new) is { } starter)
+        if (given.Get(_new.Option) is not null && given.Get(_file) is not null)
         {
-            return New(starter, given);
+            throw new InputException(_new.Option.Name, "stands alone: it writes a starter file and reads none.");
+        }
+
+        if (_new.Write(given, StarterJob.Text) is { } written)
+        {
+            return written;
         }
 
         string file = given.Get(_file)
@@ -77,28 +81,23 @@ internal sealed class JobCommand : LeverageCommand
                 : page => new JobWords(plan, given.Units, sheet).Write(page));
     }
 
-    private CommandAnswer New(string path, Given given)
-    {
-        if (given.Get(_file) is not null || given.Get(_out) is not null || given.Json)
-        {
-            throw new InputException(_new.Name, "stands alone: it writes a starter file and reads none.");
-        }
-
-        byte[] text = Encoding.UTF8.GetBytes(StarterJob.Text());
-        WholeFile.Write(_new.Name, path, given.ForceWrite, stream => stream.Write(text));
-        return new CommandAnswer(
-            Verdict.Go,
-            () => "",
-            page => page.Line($"Wrote {path}. Change it to your job, then: leverage job {path} --out sheet.html"));
-    }
-
     private static string Sheet(JobPlan plan, string format, UnitStyle units) => format == "md"
         ? MarkdownSheet.Write(JobSheet.Of(plan, units, []))
-        : HtmlSheet.Write(JobSheet.Of(plan, units, [.. plan.Hardest(Drawings).Select(planned => Window(planned, units))]));
+        : HtmlSheet.Write(JobSheet.Of(plan, units, [.. plan.Hardest(Drawings).SelectMany(planned => Drawn(planned, units))]));
 
-    private static SheetDrawing Window(PlannedLoosening planned, UnitStyle units) => new(
-        WindowChart.Draw(WindowMaker.Of(planned.Assessment), planned.Fastener.Name, units).Svg(),
-        $"{planned.Fastener.Name}: force of the hands against length of the lever. In the window it comes undone and nothing gives.");
+    /// <summary>The window of force against length, and the lever from the side.</summary>
+    private static IEnumerable<SheetDrawing> Drawn(PlannedLoosening planned, UnitStyle units)
+    {
+        string name = planned.Fastener.Name;
+        LooseningAssessment a = planned.Assessment;
+        yield return Drawing(WindowChart.Draw(WindowMaker.Of(a), name, units), $"{name}: force of the hands against length of the lever");
+        if (LeverSketcher.Of(a) is { } sketch)
+        {
+            yield return Drawing(SideView.Draw(sketch, name, units), $"{name}: the lever from the side, to scale");
+        }
+    }
+
+    private static SheetDrawing Drawing(Chart chart, string caption) => new(chart.Svg(), caption);
 
     private static string? Format(string path) => Path.GetExtension(path).ToLowerInvariant() switch
     {

@@ -35,6 +35,7 @@ internal static class FastenerReader
             Soaked = section.Flag("soaked"),
             Tool = Tool(section),
             Stances = Stances(section),
+            Recess = section.Length("recess") ?? UnitsNet.Length.Zero,
             Wheel = section.Value("wheel", Wheel),
             HeldBy = section.Text("held_by"),
             Adapter = section.Length("adapter"),

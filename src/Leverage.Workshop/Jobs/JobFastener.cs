@@ -68,6 +68,9 @@ public sealed record JobFastener
     /// <summary>Ways to stand that there is room for, names of the table <c>stances</c>; empty for any.</summary>
     public IReadOnlyList<string> Stances { get; init; } = [];
 
+    /// <summary>How far it sits back, so that adapters and extensions must be at least that long.</summary>
+    public Length Recess { get; init; }
+
     /// <summary>The wheel its torque turns, so that something must hold it.</summary>
     public Wheel? Wheel { get; init; }
 

@@ -1,54 +1,103 @@
 using Leverage.Assessments;
-using Leverage.Reading;
 using Leverage.Workshop.Chest;
+using Leverage.Workshop.Picking;
 
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>The set-up chosen for a fastener.</summary>
-/// <param name="Pieces">What of the chest goes together, from the nut outwards.</param>
-/// <param name="Person">Who pulls; null for anybody.</param>
-public sealed record SetUpChoice(IReadOnlyList<string> Pieces, string? Person);
+/// <param name="Place">The best use of the best set of tools.</param>
+/// <param name="Person">Who pulls; null where the chest names nobody.</param>
+public sealed record SetUpChoice(Place Place, string? Person);
 
-/// <summary>Chooses the best set-up of the chest for a fastener.</summary>
+/// <summary>
+/// Chooses the best set-up of the chest, and who pulls, for each fastener. A sleeve adds nothing but reach, so sleeves
+/// are tried only where the nut may stay stuck without one. Fasteners that are alike cost once.
+/// </summary>
 internal sealed class SetUpChooser
 {
+    /// <summary>Chance to stay stuck above which a sleeve is tried (judgement).</summary>
+    private const double StuckShare = 0.1;
+
     private readonly Job _job;
+    private readonly ToolChest _bare;
+    private readonly IReadOnlyList<ChestPerson?> _people;
+    private readonly Dictionary<string, (SetUpChoice? Choice, LooseningAssessment Assessment)> _known = new(StringComparer.Ordinal);
 
-    internal SetUpChooser(Job job) => _job = job;
+    internal SetUpChooser(Job job)
+    {
+        _job = job;
+        _bare = job.Chest with { Sleeves = [] };
+        IReadOnlyList<ChestPerson> people = job.People.Count > 0 ? job.People : job.Chest.People;
+        _people = people.Count > 0 ? [.. people] : new ChestPerson?[1];
+    }
 
+    /// <summary>The choice for a fastener, and what it means; with no tool for it, what the nut takes.</summary>
     internal (SetUpChoice? Choice, LooseningAssessment Assessment) For(JobFastener fastener, WheelHold? hold)
     {
-        LooseningRequest nut = Nut(fastener, hold);
-        LooseningAssessment plain = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
-        (SetUpChoice, LooseningAssessment)? best = null;
-        ChestPerson? person = _job.People.Count > 0 ? _job.People[0] : null;
-        foreach (NutTool tool in _job.Chest.NutTools)
+        string alike = Alike(fastener, hold);
+        if (!_known.TryGetValue(alike, out var known))
         {
-            if (plain.Setup.Fastener.AcrossFlats is { } flats && tool.Sizes.Any(size => Math.Abs((size - flats).Millimeters) < 0.2)
-                && (fastener.Tool is null || fastener.Tool == tool.Kind))
+            _known[alike] = known = Chosen(fastener, Nut(fastener, hold));
+        }
+
+        return known;
+    }
+
+    private (SetUpChoice?, LooseningAssessment) Chosen(JobFastener fastener, LooseningRequest nut)
+    {
+        LooseningAssessment alone = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
+        if (alone.Setup.Fastener.AcrossFlats is null || _job.Chest is { Bars.Count: 0, NutTools.Count: 0 }
+            || Best(fastener, nut) is not var (place, person))
+        {
+            return (null, alone);
+        }
+
+        LooseningAssessment assessment = place.Standing.Verdict == Verdict.Go
+            ? place.Assessment
+            : LooseningAssessor.Assess(place.Assessment.Setup);
+        return (new SetUpChoice(place, person?.Name), assessment);
+    }
+
+    /// <summary>The best place over all people, of equals the person named first; then the same person with sleeves, if need be.</summary>
+    private (Place Place, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
+    {
+        (PickAssessment Pick, Place Place, ChestPerson? Person)? best = null;
+        foreach (ChestPerson? person in _people)
+        {
+            PickAssessment pick = Picker.Pick(Request(fastener, nut, person));
+            if (pick.Places is [var first, ..] && !(first.Standing >= best?.Place.Standing))
             {
-                foreach (ChestBar bar in _job.Chest.Bars.Where(bar => bar.Drive == tool.Drive))
-                {
-                    LooseningAssessment a = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut with
-                    {
-                        Tool = tool.Kind,
-                        Drive = tool.Drive,
-                        Bar = bar.Length,
-                        BarDiameter = bar.Diameter,
-                        Stance = fastener.Stances.Count > 0 ? fastener.Stances[0] : null,
-                        Person = person?.Column,
-                        Body = person?.Body,
-                    }));
-                    if (best is null || a.Judgement.Undone - a.Judgement.Gives > best.Value.Item2.Judgement.Undone - best.Value.Item2.Judgement.Gives)
-                    {
-                        best = (new SetUpChoice([tool.Name, bar.Name], person?.Name), a);
-                    }
-                }
+                best = (pick, first, person);
             }
         }
 
-        return best is var (choice, assessment) ? (choice, assessment) : (null, plain);
+        if (best is not var (asked, bare, puller))
+        {
+            return null;
+        }
+
+        return bare.Assessment.Judgement.Stuck > StuckShare && Sleeved(asked) is { } sleeved && sleeved.Standing < bare.Standing
+            ? (sleeved, puller)
+            : (bare, puller);
     }
+
+    /// <summary>The best place with sleeves too, in the stances that stand highest without.</summary>
+    private Place? Sleeved(PickAssessment bare) => Picker.Pick(bare.Request with
+    {
+        Chest = _job.Chest,
+        Stances = [.. bare.Places.Select(place => place.Stance.Key).Distinct(StringComparer.Ordinal)],
+    }).Places is [var first, ..] ? first : null;
+
+    private PickRequest Request(JobFastener fastener, LooseningRequest nut, ChestPerson? person) => new()
+    {
+        Nut = nut,
+        Chest = _bare,
+        Tool = fastener.Tool,
+        Stances = fastener.Stances,
+        Person = person,
+        Recess = fastener.Recess,
+        Advise = false,
+    };
 
     private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold) => new()
     {
@@ -63,4 +112,16 @@ internal sealed class SetUpChooser
         Tool = fastener.Tool ?? ToolKind.Socket,
         Hold = hold?.Request,
     };
+
+    /// <summary>Everything the choice depends on: fasteners that agree in it are alike.</summary>
+    private static string Alike(JobFastener fastener, WheelHold? hold)
+    {
+        JobFastener bare = fastener with
+        {
+            Name = "", Place = null, Count = 1, NewPart = null, NewPartCount = 0, Lubricant = null, HeldBy = null,
+            Adapter = null, Pattern = TighteningPattern.None, Note = null, Stances = [],
+        };
+        string held = hold is null ? "" : $"{hold.Request with { By = [] }} {string.Join(',', hold.Request.By)}";
+        return $"{bare} | {string.Join(',', fastener.Stances)} | {held}";
+    }
 }

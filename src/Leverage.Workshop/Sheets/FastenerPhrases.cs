@@ -3,6 +3,7 @@ using Leverage.Answers;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Picking;
 using UnitsNet;
 
 namespace Leverage.Workshop.Sheets;
@@ -12,6 +13,9 @@ public static class FastenerPhrases
 {
     /// <summary>Force of the hands above which a pull on a vehicle on stands is a strong one, N (judgement).</summary>
     public const double StrongPullN = 250;
+
+    /// <summary>Pieces of advice on a sheet, best first.</summary>
+    private const int Advices = 2;
 
     /// <summary>How many and what: "4 × M10, 17 mm".</summary>
     public static string Kind(JobFastener fastener, UnitStyle units)
@@ -40,15 +44,14 @@ public static class FastenerPhrases
         ArgumentNullException.ThrowIfNull(units);
         if (planned.Choice is not { } choice)
         {
-            return ["nothing in the chest fits", Missing(planned, units)];
+            return ["nothing in the chest fits, or leaves room for the hands", Missing(planned, units)];
         }
 
         LooseningAssessment a = planned.Assessment;
-        var lines = new List<string> { string.Join(" + ", choice.Pieces) };
-        string overlap = a.Setup.Sleeve is null ? "" : $", sleeve {units.Length(a.Setup.Overlap)} on";
+        var lines = new List<string> { PickWords.Tools(choice.Place, units) };
         string reach = a.Lever is { } lever ? $", reach {units.Reach(Length.FromMillimeters(lever.ReachMm))}" : "";
         string who = choice.Person is { } person ? $"{person}, " : "";
-        lines.Add($"{who}{a.Setup.Hands.Stance.Words}{reach}{overlap}");
+        lines.Add($"{who}{a.Setup.Hands.Stance.Words}{reach}");
         return lines;
     }
 
@@ -82,7 +85,7 @@ public static class FastenerPhrases
         lines.AddRange(Reasons.Of(a, units).Take(1));
         if (planned.Verdict != Assessments.Verdict.Go)
         {
-            lines.AddRange(AdviceWords.Of(a, units).Take(1).Select(advice => $"Advice: {advice}."));
+            lines.AddRange(AdviceWords.Of(a, units).Take(Advices).Select(Sentence));
         }
 
         if (PullsHardOnStands(planned))
@@ -92,6 +95,8 @@ public static class FastenerPhrases
 
         return lines;
     }
+
+    private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
 
     private static bool PullsHardOnStands(PlannedLoosening planned) =>
         planned is { Lifted: true, Fastener.Wheel: null, Assessment: { Lever: { } lever, Nut: { } nut } }

@@ -2,6 +2,7 @@ using Leverage.Answers;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Picking;
 using Leverage.Workshop.Ordering;
 
 namespace Leverage.Workshop.Sheets;
@@ -49,7 +50,7 @@ public static class JobAnswers
             planned.Fastener.Count,
             planned.Task?.Number,
             new TorqueSpread(a.Nut.LowNmm / 1000, a.Nut.LikelyNmm / 1000, a.Nut.HighNmm / 1000),
-            planned.Choice?.Pieces,
+            planned.Choice is { } choice ? Pieces(choice.Place.Set) : null,
             planned.Choice?.Person,
             chosen ? a.Setup.Hands.Stance.Key : null,
             a.Lever?.ReachMm,
@@ -59,8 +60,15 @@ public static class JobAnswers
             planned.Hold?.Lost ?? [],
             LooseningAnswers.Word(planned.Verdict),
             chosen ? Reasons.Of(a, style) : ["Nothing in the chest fits it."],
-            AdviceWords.Of(a, style));
+            chosen ? AdviceWords.Of(a, style) : []);
     }
+
+    /// <summary>The pieces by their names in the chest, from the nut outwards.</summary>
+    internal static IReadOnlyList<string> Pieces(ToolSet set) =>
+    [
+        set.Tool.Name, .. set.Adapters.Select(adapter => adapter.Name).Reverse(),
+        .. set.Bar is { } bar ? (string[])[bar.Name] : [], .. set.Sleeve is { } sleeve ? (string[])[sleeve.Name] : [],
+    ];
 
     private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(
         judged.DemandHighNmm / 1000,

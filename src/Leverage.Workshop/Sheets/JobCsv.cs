@@ -34,7 +34,7 @@ public static class JobCsv
         row["count"].Set(Whole(planned.Fastener.Count));
         row["takes_likely_nm"].Set(Number(planned.Assessment.Nut.LikelyNmm / 1000));
         row["takes_hard_nm"].Set(Number(planned.Assessment.Nut.HighNmm / 1000));
-        row["set_up"].Set(planned.Choice is { } choice ? string.Join(" + ", choice.Pieces) : "");
+        row["set_up"].Set(planned.Choice is { } choice ? string.Join(" + ", JobAnswers.Pieces(choice.Place.Set)) : "");
         row["person"].Set(planned.Choice?.Person ?? "");
         row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
         row["verdict"].Set(LooseningAnswers.Word(planned.Verdict));
