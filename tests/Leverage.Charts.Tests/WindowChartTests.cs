@@ -49,6 +49,13 @@ public sealed class WindowChartTests
     }
 
     [Fact]
+    public void A_nut_that_any_lever_undoes_is_said_so()
+    {
+        string words = Cases.Words(WindowChart.Draw(Cases.Window("tiny bolt"), "case", UnitStyle.Metric));
+        Assert.Contains("Likely to work at any reach shown; yours is 55 mm.", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Units_are_on_both_axes()
     {
         string metric = Cases.Words(WindowChart.Draw(Cases.Window("heavy"), "case", UnitStyle.Metric));

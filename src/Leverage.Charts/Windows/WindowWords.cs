@@ -23,10 +23,16 @@ internal static class WindowWords
             return "No length on this chart is likely to work: hands or a part give out first.";
         }
 
+        return $"Likely to work {Stretch(window, works, units)}{Yours(window, works, units)}.{Overpowered(window)}";
+    }
+
+    private static string Stretch(ForceWindow window, (double FromMm, double ToMm) works, UnitStyle units)
+    {
         string from = units.Any(Length.FromMillimeters(works.FromMm));
         bool open = works.ToMm >= window.ReachMm[^1];
-        string stretch = open ? $"from {from} up" : $"from {from} to {units.Any(Length.FromMillimeters(works.ToMm))}";
-        return $"Likely to work with a reach {stretch}{Yours(window, works, units)}.{Overpowered(window)}";
+        return open && works.FromMm <= window.ReachMm[0]
+            ? "at any reach shown"
+            : open ? $"with a reach from {from} up" : $"with a reach from {from} to {units.Any(Length.FromMillimeters(works.ToMm))}";
     }
 
     /// <summary>Whether the answer is that it will not work as it stands.</summary>
