@@ -1,0 +1,110 @@
+using Leverage.Assessments;
+using Leverage.LoadPath;
+using Leverage.Loosening;
+
+namespace Leverage.Tests.Assessments;
+
+/// <summary>
+/// Figures of a whole loosening, worked out from the equations with a calculator apart from this program; the equation
+/// stands beside each. All hold to 0.1 %, so that no factor can move by two hundredths unnoticed.
+/// </summary>
+public sealed class PinnedAxleTests
+{
+    private const double Share = 1e-3;
+    private static readonly LooseningAssessment Axle = Asked.Judged(Asked.AxleNut);
+
+    public static TheoryData<string, double> AxleFigures => new()
+    {
+        // 460·1.37, and times or over exp(1.2816·ln(2.18/0.86)/2.5631).
+        { "low", 395.82 }, { "likely", 630.2 }, { "high", 1003.36 },
+
+        // 500·82/84.6 = 484.63 N; σ = ln(790/310)/3.2897; P90 697.72 N at 600 + 1000 - 250 - 95 = 1255 mm is 875.64 N·m.
+        { "reach", 1255 }, { "demand likely", 630.2 }, { "demand high", 875.64 },
+        { "needed likely", 630.2e3 / 484.63 }, { "needed high", 1003.36e3 / 484.63 },
+
+        // 900·π/32·20³; 235·(33.7³ - 27.3³)/6·1255/655; R = 235·3.2²/4·√(33.7/3.2)·22·0.01^0.55 = 3411.7 N, R·250/905·1255
+        // and 0.7·R·250/655·1255; π/12·22.160³·0.577·830, d3 = 24 - 17/12·1.29904.
+        { "bar", 706.86 }, { "sleeve bending", 1345.27 }, { "tip dent", 1182.78 }, { "mouth dent", 1143.96 }, { "stud", 1364.31 },
+        { "square", 424 }, { "socket", 1165 },
+
+        // N = 630.2e3/1255 = 502.15 N: N·905/250, N·655/250, N·0.655; atan(7.3/250).
+        { "tip reaction", 1817.79 }, { "mouth reaction", 1315.64 }, { "bending", 328.91 }, { "tilt", 1.67256 },
+
+        // tan θ = 0.2·905/250 + tan(atan 0.2 - δ)·655/250; atan(tan θ) - δ, atan(0.6·tan θ) - δ; 0.3 for the typical.
+        { "held", 47.7802 }, { "release", 33.3709 }, { "snap", -1.67256 }, { "held typical", 59.1281 },
+
+        // 0.196·1250·9.80665·0.31/2 = 372.41; 0.8·3200·√(2·310·100 - 100²) = 583.77, below the grip 0.75·3200·0.31 = 744.
+        { "hold", 956.18 },
+
+        // Unit load with F = 424e3/1255 N (the square gives first), E = 205 GPa: 106.65 mm; F·y/2; F·(1 - 0.6)·0.25/82.
+        { "energy", 18.016 }, { "hand speed", 0.41201 }, { "hammer drop", 1837.1 },
+
+        // π/4·d0²·0.9·660/√(1 + 3·(1.5·d2/d0·tan(φ + ρ'))²) at 0.14, times its arm with dw 33.61, dh 26.
+        { "stud guard", 898.60 },
+
+        // Trapezoids over the log torque, 20 000 steps, with the exact normal.
+        { "undone", 0.272959 }, { "stuck", 0.257712 }, { "gives", 0.469329 },
+    };
+
+    [Theory]
+    [MemberData(nameof(AxleFigures))]
+    public void The_axle_nut_of_the_documentation_has_the_figures_worked_out_by_hand(string figure, double expected) =>
+        Near.Equal(expected, AxleFigure(figure), Share);
+
+    [Theory]
+    [InlineData(HeatedPart.Stud, 333.27)] // 630.2 - 460·0.88316·100/136.82, release at 273.64 MPa·1.2/2.40 = 136.82 K
+    [InlineData(HeatedPart.Nut, 630.2)]
+    [InlineData(HeatedPart.Housing, 927.13)] // 630.2 + 460·0.88316·0.73089, rise 2.40·100/1.2/273.64
+    public void Heat_moves_the_likely_torque_by_the_clamp_it_takes_or_adds(HeatedPart part, double nm) =>
+        Near.Equal(nm, Asked.Judged(Asked.AxleNut with { Heating = new Heating(part, 100) }).Nut.LikelyNmm / 1000, Share);
+
+    private static double AxleFigure(string figure) => figure switch
+    {
+        "low" => Axle.Nut.LowNmm / 1000,
+        "likely" => Axle.Nut.LikelyNmm / 1000,
+        "high" => Axle.Nut.HighNmm / 1000,
+        "reach" => Axle.Lever!.Value.ReachMm,
+        "demand likely" => Axle.Judgement.DemandLikelyNmm / 1000,
+        "demand high" => Axle.Judgement.DemandHighNmm / 1000,
+        "needed likely" => Axle.NeededLikely.Millimeters,
+        "needed high" => Axle.NeededHigh.Millimeters,
+        "hold" => Axle.Hold!.Capacity.TotalNmm / 1000,
+        "energy" => Axle.Release!.Energy.Joules,
+        "hand speed" => Axle.Release!.HandSpeed.MetersPerSecond,
+        "hammer drop" => Axle.Release!.HammerDrop.Millimeters,
+        "stud guard" => Axle.StudGuard!.Value.NewtonMeters,
+        "undone" => Axle.Judgement.Undone,
+        "stuck" => Axle.Judgement.Stuck,
+        "gives" => Axle.Judgement.Gives,
+        _ => SleeveFigure(figure, Axle.Sleeve!) ?? LinkFigure(figure),
+    };
+
+    private static double? SleeveFigure(string figure, SleeveAssessment sleeve) => figure switch
+    {
+        "tip reaction" => sleeve.TipReaction.Newtons,
+        "mouth reaction" => sleeve.MouthReaction.Newtons,
+        "bending" => sleeve.Bending.NewtonMeters,
+        "tilt" => sleeve.Tilt.Degrees,
+        "held" => double.RadiansToDegrees(sleeve.Checked.HeldRad),
+        "release" => double.RadiansToDegrees(sleeve.Checked.ReleaseRad),
+        "snap" => double.RadiansToDegrees(sleeve.Checked.SnapRad),
+        "held typical" => double.RadiansToDegrees(sleeve.Typical.HeldRad),
+        _ => null,
+    };
+
+    private static double LinkFigure(string figure)
+    {
+        LinkKind kind = figure switch
+        {
+            "bar" => LinkKind.Bar,
+            "sleeve bending" => LinkKind.SleeveBending,
+            "tip dent" => LinkKind.SleeveDentTip,
+            "mouth dent" => LinkKind.SleeveDentMouth,
+            "stud" => LinkKind.Stud,
+            "square" => LinkKind.Square,
+            "socket" => LinkKind.Hexagon,
+            _ => throw new ArgumentException("No such figure.", nameof(figure)),
+        };
+        return Axle.Links.Single(link => link.Limit.Kind == kind).Limit.LimitNmm / 1000;
+    }
+}

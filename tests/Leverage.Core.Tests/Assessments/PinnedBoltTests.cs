@@ -1,0 +1,99 @@
+using Leverage.Assessments;
+using Leverage.Friction;
+using Leverage.Grades;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+/// <summary>
+/// Figures of whole tightenings and checks, worked out from the equations with a calculator apart from this program. All
+/// hold to 0.1 %.
+/// </summary>
+public sealed class PinnedBoltTests
+{
+    private const double Share = 1e-3;
+    private static readonly ScrewThread Thread = ThreadCatalog.Named("M12x1.25");
+    private static readonly Grade Grade = GradeCatalog.Bolt("10.9", Thread);
+
+    public static TheoryData<string, double> BoltFigures => new()
+    {
+        // M12x1.25: d2 11.1881, d0 10.8272, As 92.072; dw 16.63, dh 13.5; class 10.9, 940 MPa, friction 0.12, 90 % of yield.
+        { "preload", 70500.4 }, { "torque", 132.738 }, { "torque low", 98.765 }, { "torque high", 180.376 },
+        { "pitch", 14.0256 }, { "thread", 54.9874 }, { "face", 63.7253 }, { "nut factor", 0.156900 }, { "loosening", 104.148 },
+        { "stress area", 92.0717 }, { "pitch diameter", 11.1881 },
+
+        // T·450/(450 + 60·cos 45°); T/(82·9.80665).
+        { "adapter", 121.302 }, { "hang", 165.067 },
+    };
+
+    [Theory]
+    [MemberData(nameof(BoltFigures))]
+    public void A_fine_thread_bolt_has_the_figures_worked_out_by_hand(string figure, double expected)
+    {
+        TighteningAssessment bolt = TighteningAssessor.Assess(new TighteningSetup
+        {
+            Thread = Thread,
+            Grade = Grade,
+            Friction = FrictionRange.About(0.12),
+            HungMass = Mass.FromKilograms(82),
+            Adapter = new AdapterFitting(Length.FromMillimeters(60), Length.FromMillimeters(450), Angle.FromDegrees(45)),
+        });
+        Near.Equal(expected, BoltFigure(bolt, figure), Share);
+    }
+
+    [Fact]
+    public void Older_tables_of_the_same_bolt_took_torsion_as_elastic()
+    {
+        TighteningAssessment bolt = TighteningAssessor.Assess(new TighteningSetup
+        {
+            Thread = Thread,
+            Grade = Grade,
+            Friction = FrictionRange.About(0.12),
+            TorsionFactor = 2,
+        });
+        Near.Equal(66_011.7, bolt.Preload.Newtons, Share);
+    }
+
+    [Fact]
+    public void A_quoted_torque_uses_the_shares_of_yield_worked_out_by_hand()
+    {
+        // 130 N·m on M12x1.25 10.9 at friction 0.196, 0.14 and 0.10: preload by the arm, over the preload at full yield.
+        CheckingAssessment check = CheckingAssessor.Assess(new CheckingSetup
+        {
+            Quoted = Torque.FromNewtonMeters(130),
+            Thread = Thread,
+            Grade = Grade,
+        });
+        Near.Equal(0.62341, check.Buys.YieldShare.Low, Share);
+        Near.Equal(0.78633, check.Buys.YieldShare.Likely, Share);
+        Near.Equal(1.01259, check.Buys.YieldShare.High, Share);
+        Assert.Equal(QuoteVerdict.High, check.Quote);
+    }
+
+    [Fact]
+    public void Three_quarters_of_proof_load_of_a_plain_bolt_is_the_torque_worked_out_by_hand()
+    {
+        // M12 8.8: 0.75·580·84.2 N at friction 0.14, dw 16.63, dh 13.5.
+        var setup = LooseningDefaults.Complete(new LooseningRequest { Thread = ThreadCatalog.Named("M12") });
+        Near.Equal(81.406, setup.Fastener.BookTorque.NewtonMeters, Share);
+    }
+
+    private static double BoltFigure(TighteningAssessment bolt, string figure) => figure switch
+    {
+        "preload" => bolt.Preload.Newtons,
+        "torque" => bolt.Torque.NewtonMeters,
+        "torque low" => bolt.TorqueLow.NewtonMeters,
+        "torque high" => bolt.TorqueHigh.NewtonMeters,
+        "pitch" => bolt.Split.Pitch.NewtonMeters,
+        "thread" => bolt.Split.Thread.NewtonMeters,
+        "face" => bolt.Split.Face.NewtonMeters,
+        "nut factor" => bolt.NutFactor,
+        "loosening" => bolt.Loosening.NewtonMeters,
+        "stress area" => bolt.StressArea.SquareMillimeters,
+        "pitch diameter" => bolt.PitchDiameter.Millimeters,
+        "adapter" => bolt.AdapterSetting!.Value.NewtonMeters,
+        "hang" => bolt.HangAt!.Value.Millimeters,
+        _ => throw new ArgumentException("No such figure.", nameof(figure)),
+    };
+}
