@@ -53,6 +53,9 @@ public sealed class BreakLooseTorque
     /// <summary>Narrowest spread of the log torque, for choosing steps.</summary>
     public double Narrowest { get; }
 
+    /// <summary>Log torque at which heat leaves just its least share: the density jumps there. No torque where nothing is taken off.</summary>
+    internal double LogJump => _extraNmm < 0 ? Math.Log(-_extraNmm * LeastShare / (1 - LeastShare)) : double.NegativeInfinity;
+
     /// <summary>Chance that the joint still holds at a torque.</summary>
     /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
     /// <returns>Share of cases that need more, 0 to 1.</returns>
@@ -74,7 +77,7 @@ public sealed class BreakLooseTorque
 
     /// <summary>The same spread with its curve worked out beforehand, for judging many levers on one nut.</summary>
     /// <returns>A spread whose chances agree with this one's to 1e-7.</returns>
-    public BreakLooseTorque Tabulated() => new(this);
+    public BreakLooseTorque Tabulated() => LogJump > LogLow ? this : new(this);
 
     /// <summary>Survival, and density over the log torque, in one go.</summary>
     internal (double Survival, double Density) At(double logTorque)

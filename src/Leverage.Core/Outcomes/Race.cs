@@ -88,6 +88,12 @@ internal ref struct Race
             return;
         }
 
+        if (_nut.LogJump > from && _nut.LogJump < to)
+        {
+            Stretch(from, _nut.LogJump, narrowest, linked);
+            from = _nut.LogJump;
+        }
+
         int panels = Math.Max(1, (int)Math.Ceiling((to - from) / (PanelSigmas * narrowest)));
         double width = (to - from) / panels;
         for (int panel = 0; panel < panels; panel++)

@@ -21,7 +21,7 @@ internal static class NaiveDraws
             double scale = race.Fastener.Condition.Basis == GrowthBasis.Book
                 ? book
                 : book * RandomRace.Share(race.Fastener.Thread, race.Fastener.Thread is null ? 0.14 : friction) * (1 - lost);
-            double nut = scale * growth.Median * Math.Exp(growth.Sigma * Normal(random)) + extra;
+            double nut = RandomRace.WithExtra(scale * growth.Median * Math.Exp(growth.Sigma * Normal(random)), extra);
             ends[First(race, nut, random)]++;
         }
 

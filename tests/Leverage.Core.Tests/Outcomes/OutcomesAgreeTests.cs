@@ -1,6 +1,7 @@
 using System.Globalization;
 using Leverage.Loosening;
 using Leverage.Outcomes;
+using Leverage.Tests.Loosening;
 using MathNet.Numerics.Distributions;
 
 namespace Leverage.Tests.Outcomes;
@@ -40,6 +41,20 @@ public sealed class OutcomesAgreeTests
         double[] fine = FineSum(race);
         double[] integral = Integral(race);
         Assert.All(fine.Zip(integral), pair => Assert.Equal(pair.First, pair.Second, 5e-4));
+    }
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    [InlineData(20)]
+    public void A_hand_that_fails_at_the_last_hundredth_heat_leaves_is_judged_as_well(double handNm)
+    {
+        // The density of the nut jumps there, by a factor of a hundred.
+        Fastener hot = Nuts.Of("used", 460, "M24x1.5") with { Heating = new Heating(HeatedPart.Stud, 1000) };
+        var race = new RandomRace(hot, new Strength(1000 * handNm, 0.28), []);
+        Agree(Integral(race), NaiveDraws.Shares(race, Draws, 3), Draws);
+        Assert.All(FineSum(race).Zip(Integral(race)), pair => Assert.Equal(pair.First, pair.Second, 5e-4));
+        Assert.Equal(1, Integral(race).Sum(), 1e-6);
     }
 
     [Theory]
@@ -83,7 +98,7 @@ public sealed class OutcomesAgreeTests
         double extra = race.ExtraNmm();
         double Nut(double log)
         {
-            double rest = Math.Exp(log) - extra;
+            double rest = Math.Min(Math.Exp(log) - extra, 100 * Math.Exp(log));
             return rest <= 0 ? 1 : scales.Select((scale, i) =>
                 weights[i] * Normal.CDF(0, 1, -Math.Log(rest / (scale * growth.Median)) / growth.Sigma)).Sum();
         }

@@ -22,6 +22,7 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
         {
             Prevailing = Torque.FromNewtonMeters(random.NextDouble() < 0.3 ? book * Log(0.02, 0.4) : 0),
             Soaked = random.NextDouble() < 0.3,
+            Heating = threaded && random.NextDouble() < 0.4 ? new Heating(HeatedPart.Stud, Log(20, 300)) : null,
         };
         double typical = BreakLoose.Torque(fastener).Quantile(0.5);
         double hand = typical * Log(0.5, 2.5);
@@ -45,11 +46,31 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
         return Math.Max(0.01, (Math.Tan(rho - phi) + face) / (Math.Tan(rho + phi) + face));
     }
 
-    /// <summary>Torque besides the joint's own, N·mm.</summary>
+    /// <summary>Torque besides the joint's own, less what heat takes, N·mm.</summary>
     internal double ExtraNmm()
     {
         double ratio = (Fastener.Thread?.DiameterMm ?? 0) / 9.53;
-        return Fastener.Prevailing.NewtonMillimeters + 1000 * Fastener.Condition.LockerNm * ratio * ratio;
+        return Fastener.Prevailing.NewtonMillimeters + 1000 * Fastener.Condition.LockerNm * ratio * ratio - TakenByHeatNmm();
+    }
+
+    /// <summary>A scaled torque with the rest on it; heat leaves a hundredth of it at least.</summary>
+    internal static double WithExtra(double scaledNmm, double extraNmm) => Math.Max(0.01 * scaledNmm, scaledNmm + extraNmm);
+
+    /// <summary>The clamp's torque times the share of the preload that is gone, ΔT over σ·1.2/2.40.</summary>
+    private double TakenByHeatNmm()
+    {
+        if (Fastener is not { Heating: { } heating, Thread: { } thread })
+        {
+            return 0;
+        }
+
+        double book = Fastener.BookTorque.NewtonMillimeters;
+        double mu = Fastener.Friction.Likely;
+        double phi = Math.Atan(thread.PitchMm / (Math.PI * thread.PitchDiameterMm));
+        double rho = Math.Atan(mu / Math.Cos(Math.PI / 6));
+        double arm = thread.PitchDiameterMm / 2 * Math.Tan(rho + phi) + mu * HexagonCatalog.Bearing(thread).BearingMm / 2;
+        double release = book / arm / thread.StressAreaMm2 * 1.2 / 2.40;
+        return book * Share(thread, mu) * Math.Min(1, heating.ByK / release);
     }
 
     /// <summary>Growth as it is after the soak, if there was one.</summary>
