@@ -31,8 +31,8 @@ public static class HeatWords
             HeatedPart.Stud => $"stud {by} hotter than what it clamps: {UnitStyle.Percent(heat.PreloadShare)} of the clamp is left; "
                 + $"it is gone at {style.Warming(heat.ReleaseAt)}; the rust is still there",
             HeatedPart.Housing => $"clamped part {by} hotter than the bolt: the clamp rises to {UnitStyle.Percent(heat.PreloadShare)}; "
-                + $"with a steel bolt in aluminium, both warm, the thread opens {Micrometres(heat.AluminiumClearance)}",
-            _ => $"nut {by} hotter: its flanks open {Micrometres(heat.FlankOpening)}, the clamp barely changes; "
+                + $"with a steel bolt in aluminium, both warm, the thread opens {Opening(heat.AluminiumClearance, style)}",
+            _ => $"nut {by} hotter: its flanks open {Opening(heat.FlankOpening, style)}, the clamp barely changes; "
                 + "the gain is the broken rust bond and the oil drawn in, for which no figure is known: none is counted here",
         };
     }
@@ -45,5 +45,6 @@ public static class HeatWords
         return $"what is near minds it: {string.Join(", ", limits)}";
     }
 
-    private static string Micrometres(Length length) => $"{UnitStyle.Fixed(length.Micrometers, 0)} µm";
+    private static string Opening(Length length, UnitStyle style) =>
+        style.IsUs ? style.Fine(length) : $"{UnitStyle.Fixed(length.Micrometers, 0)} µm";
 }
