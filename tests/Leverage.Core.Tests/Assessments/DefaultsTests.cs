@@ -1,0 +1,117 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Friction;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+/// <summary>What is taken for granted when something is left out, and that it is told.</summary>
+public sealed class DefaultsTests
+{
+    /// <summary>Everything said that can be said.</summary>
+    private static readonly LooseningRequest Full = Asked.AxleNut with
+    {
+        Grade = "10.9",
+        Friction = FrictionRange.About(0.12),
+        LeftHand = true,
+        BarYield = Pressure.FromMegapascals(1000),
+        SleeveYield = Pressure.FromMegapascals(355),
+        Handle = "oily",
+        BelowLevel = Angle.FromDegrees(10),
+        Person = Person.Woman,
+        Hold = Asked.AxleNut.Hold! with { Ground = "gravel", HalfShafts = HalfShafts.One, By = [Restraint.Gear, Restraint.Brake] },
+    };
+
+    public static TheoryData<string, Func<LooseningRequest, LooseningRequest>> LeftOut => new()
+    {
+        { "tightened to 75 % of proof load 905 N·m (common practice; no torque given)", r => r with { BookTorque = null } },
+        { "grade 8.8", r => r with { Grade = null } },
+        { "grade SAE 5", r => r with { Thread = ThreadCatalog.Named("1/2-20"), Grade = null } },
+        { "the common torque split (no thread given: 10 % pitch, 40 % thread, 50 % face)", r => r with { Thread = null, Grade = null } },
+        { "friction 0.14 at assembly (0.10 to 0.20)", r => r with { Friction = null } },
+        { "condition used (years in service, dry)", r => r with { Condition = null } },
+        { "across flats 36 mm (standard nut of this thread)", r => r with { AcrossFlats = null } },
+        { "drive square not judged (give --drive to judge it)", r => r with { Drive = null } },
+        { "bar 15.5 mm (usual for a 1/2 in drive; measure it)", r => r with { BarDiameter = null } },
+        { "bar yield 900 MPa", r => r with { BarYield = null } },
+        { "sleeve yield 235 MPa", r => r with { SleeveYield = null } },
+        { "sleeve pushed on 0.45 m (all the bar's straight handle)", r => r with { Overlap = null } },
+        { "handle dry (friction 0.20 in the check)", r => r with { Handle = null } },
+        { "lowest angle of the swing 30°", r => r with { BelowLevel = null } },
+        { "stance stand-push", r => r with { Stance = null } },
+        { "a man", r => r with { Person = null } },
+        { "body mass 66.8 kg (survey median)", r => r with { Body = null } },
+        { "right-hand thread", r => r with { LeftHand = false } },
+        { "hold not judged (give --held-by to judge it)", r => r with { Hold = null } },
+        { "dry concrete", r => r with { Hold = r.Hold! with { Ground = null } } },
+        { "wheel load 3060 N (a quarter of the vehicle)", r => r with { Hold = r.Hold! with { WheelLoad = null } } },
+        { "tyre radius 0.30 m (usual car tyre)", r => r with { Hold = r.Hold! with { TyreRadius = null } } },
+        { "both half shafts in, both wheels down", r => r with { Hold = r.Hold! with { HalfShafts = null } } },
+    };
+
+    [Fact]
+    public void Where_everything_is_said_nothing_is_assumed_but_that_the_lever_weighs_nothing() => Assert.Equal(
+        ["lever's own weight left out (it helps a push down a little)"], Assumed(Full));
+
+    [Theory]
+    [MemberData(nameof(LeftOut))]
+    public void What_is_left_out_is_told_with_the_value_taken(string phrase, Func<LooseningRequest, LooseningRequest> without)
+    {
+        ArgumentNullException.ThrowIfNull(without);
+        Assert.Contains(phrase, Assumed(without(Full)));
+        Assert.DoesNotContain(phrase, Assumed(Full));
+    }
+
+    [Fact]
+    public void Without_a_bar_the_answer_is_the_length_needed()
+    {
+        LooseningAssessment assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(
+            Asked.AxleNut with { Bar = null, BarDiameter = null, Sleeve = null, Overlap = null }));
+        Assert.Null(assessment.Lever);
+        Assert.Null(assessment.Release);
+        Near.Equal(630.2e3 / 484.634, assessment.NeededLikely.Millimeters, 1e-4);
+        Assert.StartsWith("take a bar of at least 1.40 m, 2.17 m for the hard case", AdviceWords.Of(assessment, UnitStyle.Metric)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_drive_the_bar_s_bending_is_judged_only_when_its_diameter_is_given()
+    {
+        LooseningRequest bare = Asked.BareBar with { BarDiameter = null };
+        Assert.Contains("bar bending not judged (give --bar-diameter to judge it)", Assumed(bare));
+        Assert.Empty(Asked.Judged(bare).Links);
+        Assert.Single(Asked.Judged(Asked.BareBar).Links);
+    }
+
+    [Fact]
+    public void A_hexagon_the_tables_do_not_know_is_left_out_and_told() => Assert.Contains(
+        "hexagon not judged (give --hex to judge it)", Assumed(Asked.BareBar));
+
+    [Fact]
+    public void A_thread_whose_face_is_in_no_table_is_told()
+    {
+        ScrewThread odd = Threads.AnyThread.All.First(thread => !HexagonCatalog.Bearing(thread).FromTables);
+        Assert.Contains("bearing face 1.25 × diameter (not in the tables for this size)", Assumed(Asked.BareBar with { Thread = odd }));
+    }
+
+    [Fact]
+    public void A_jack_handle_is_told_as_such()
+    {
+        string[] assumed = Assumed(Full with { Sleeve = new SleeveText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) });
+        Assert.Contains("jack handle carries at its end 450 N (AS 2615:2016)", assumed);
+        Assert.Contains("denting not judged (the wall of a jack handle is not known)", assumed);
+    }
+
+    [Fact]
+    public void A_measured_force_needs_no_person_yet_its_body_mass_still_sets_the_hand_s_speed()
+    {
+        string[] assumed = Assumed(Full with { Force = Force.FromNewtons(500), Person = null, Body = null });
+        Assert.DoesNotContain("a man", assumed);
+        Assert.Contains("body mass 84.6 kg (survey median)", assumed);
+    }
+
+    private static string[] Assumed(LooseningRequest request) =>
+        [.. AssumedWords.Of(LooseningDefaults.Complete(request).Assumed, UnitStyle.Metric)];
+}

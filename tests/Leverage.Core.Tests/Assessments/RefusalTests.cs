@@ -1,0 +1,135 @@
+using Leverage.Assessments;
+using Leverage.Holding;
+using Leverage.Reading;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+/// <summary>Things that do not go together are refused in a line that says what, why and the cure.</summary>
+public sealed class RefusalTests
+{
+    public static TheoryData<string, Func<LooseningRequest, LooseningRequest>> Refused => new()
+    {
+        {
+            "overlap: 700 mm is longer than the bar, 600 mm. It can be no more than the straight handle.",
+            r => r with { Overlap = Mm(700) }
+        },
+        {
+            "overlap: 550 mm does not go with a sleeve of 500 mm. It must leave room for the hands.",
+            r => r with { Overlap = Mm(550), Sleeve = r.Sleeve! with { Length = Mm(500) } }
+        },
+        {
+            "sleeve: it does not go over the bar: bore 27.3 mm, bar 27.4 mm. Take a wider tube.",
+            r => r with { BarDiameter = Mm(27.4) }
+        },
+        {
+            "sleeve: it is far too loose: 27.3 mm of play on 20 mm of overlap. Take a narrower tube.",
+            r => r with { Overlap = Mm(20), Sleeve = new SleeveText(Mm(1000), Mm(53.7), Mm(3.2)) }
+        },
+        {
+            "sleeve: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
+            r => r with { Overlap = Mm(50), Sleeve = r.Sleeve! with { Length = Mm(90) } }
+        },
+        {
+            "bar: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
+            r => r with { Bar = Mm(90), Sleeve = null, Overlap = null }
+        },
+        {
+            "sleeve: the wall leaves no bore: outside diameter must be more than twice the wall.",
+            r => r with { Sleeve = new SleeveText(Mm(1000), Mm(6), Mm(3)) }
+        },
+        {
+            "sleeve: a jack handle's bore must be measured. Give --bore, such as 30mm.",
+            r => r with { Sleeve = new SleeveText(Mm(1100)) }
+        },
+        {
+            "sleeve: a sleeve needs a bar to go on. Give --bar, such as 600mm.",
+            r => r with { Bar = null }
+        },
+        {
+            "sleeve: the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm.",
+            r => r with { Drive = null, BarDiameter = null }
+        },
+        {
+            "grade: a grade says nothing without a thread. Give --thread too, such as M24x1.5.",
+            r => r with { Thread = null, Grade = "8.8" }
+        },
+        {
+            "nothing says how tight it is. Give the torque it was tightened to, such as 460Nm, or --thread and --grade.",
+            r => r with { BookTorque = null, Thread = null }
+        },
+        {
+            "held-by: a parking brake is rated by the vehicle's mass. Give --mass, such as 1250kg.",
+            r => r with { Hold = r.Hold! with { VehicleMass = null } }
+        },
+        {
+            "held-by: grip needs the load on the wheel. Give --wheel-load, such as 3200N, or --mass.",
+            r => r with { Hold = r.Hold! with { By = [Restraint.Helper], VehicleMass = null, WheelLoad = null } }
+        },
+        {
+            "held-by: a chock holds by its height. Give --chock, such as 100mm.",
+            r => r with { Hold = r.Hold! with { ChockHeight = null } }
+        },
+        {
+            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
+            r => r with { Hold = r.Hold! with { ChockHeight = Mm(311) } }
+        },
+        {
+            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
+            r => r with { Hold = r.Hold! with { ChockHeight = Mm(301), TyreRadius = null } }
+        },
+        {
+            "held-by: a bar across the studs holds by its own bending. Give --hold-bar, such as 30mm.",
+            r => r with { Hold = r.Hold! with { By = [Restraint.Bar] } }
+        },
+        {
+            "condition 'locked-high' needs the thread: a locker's grip grows with the diameter. Give --thread.",
+            r => r with { Condition = "locked-high", Thread = null }
+        },
+    };
+
+    [Theory]
+    [MemberData(nameof(Refused))]
+    public void What_does_not_go_together_is_refused_with_the_cure(string line, Func<LooseningRequest, LooseningRequest> wrong)
+    {
+        ArgumentNullException.ThrowIfNull(wrong);
+        Assert.Equal(line, Assert.Throws<InputException>(() => Asked.Judged(wrong(Asked.AxleNut))).Line);
+    }
+
+    [Theory]
+    [InlineData("condition", "rustd", "Nearest: rusted")]
+    [InlineData("stance", "stand-pul", "Nearest: stand-pull")]
+    [InlineData("drive", "1/3", "Nearest: ")]
+    [InlineData("handle", "dri", "Nearest: dry")]
+    [InlineData("grade", "8.9", "Nearest: 8.8")]
+    [InlineData("ground", "dry-concret", "Nearest: dry-concrete")]
+    public void A_name_in_no_table_gets_the_nearest_names(string what, string name, string near)
+    {
+        LooseningRequest wrong = what switch
+        {
+            "condition" => Asked.AxleNut with { Condition = name },
+            "stance" => Asked.AxleNut with { Stance = name },
+            "drive" => Asked.AxleNut with { Drive = name },
+            "handle" => Asked.AxleNut with { Handle = name },
+            "grade" => Asked.AxleNut with { Grade = name },
+            _ => Asked.AxleNut with { Hold = Asked.AxleNut.Hold! with { Ground = name } },
+        };
+        Assert.Contains(near, Assert.Throws<InputException>(() => Asked.Judged(wrong)).Line, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_question_about_a_sleeve_needs_one() => Assert.Equal(
+        "sleeve: this question needs a bar and a sleeve. Give --bar 600mm --sleeve 33.7x3.2x1000mm.",
+        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Sleeve = null, Overlap = null }, null)).Line);
+
+    [Theory]
+    [InlineData("M24x1.5", "9.8")]
+    [InlineData("M27", "A2-70")]
+    public void A_grade_without_figures_at_the_size_is_refused(string thread, string grade) => Assert.Contains(
+        $"grade {grade} has no figures at ",
+        Assert.Throws<InputException>(() => Asked.Judged(Asked.AxleNut with { Thread = ThreadCatalog.Named(thread), Grade = grade })).Line,
+        StringComparison.Ordinal);
+
+    private static Length Mm(double mm) => Length.FromMillimeters(mm);
+}
