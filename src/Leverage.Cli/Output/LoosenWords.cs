@@ -1,7 +1,6 @@
 using System.Globalization;
 using Leverage.Answers;
 using Leverage.Assessments;
-using Leverage.Holding;
 using Leverage.LoadPath;
 using UnitsNet;
 
@@ -22,7 +21,7 @@ internal sealed class LoosenWords
     internal void Write(Page page)
     {
         page.Title(LooseningTitle.Of(_a.Setup, _units));
-        Takes(page);
+        Figures(page, LooseningFigures.Takes(_a, _units));
         page.Space();
         Links(page);
         Around(page);
@@ -44,29 +43,12 @@ internal sealed class LoosenWords
         page.Note("Before you pull", Cautions.Of(_a));
     }
 
-    private void Takes(Page page)
+    private static void Figures(Page page, IReadOnlyList<FigureLine> lines)
     {
-        page.Figure(
-            "It takes",
-            $"{Number(_a.Nut.LowNmm)} · {Number(_a.Nut.LikelyNmm)} · {_units.Torque(Nm(_a.Nut.HighNmm))}",
-            "easy · likely · hard");
-        string stance = $"{_a.Setup.Hands.Stance.Key}, {_units.Mass(_a.Setup.Hands.Body)}";
-        if (_a.Lever is not { } lever)
+        foreach (FigureLine line in lines)
         {
-            page.Figure("You can give", _units.Force(Force.FromNewtons(_a.Hand.Quantile(0.5))), stance);
-            page.Figure("Lever needed", $"{_units.Reach(_a.NeededLikely)} likely", $"{_units.Reach(_a.NeededHigh)} in the hard case, nut to hands");
-            return;
+            page.Figure(line.Label, line.Value, line.Note);
         }
-
-        page.Figure(
-            "You can give",
-            $"{_units.Torque(Nm(_a.Hand.Quantile(0.5) * lever.ReachMm))} at {_units.Reach(Mm(lever.ReachMm))}",
-            stance);
-        double more = _a.NeededLikely.Millimeters - lever.ReachMm;
-        page.Figure(
-            "Lever needed",
-            $"{_units.Reach(_a.NeededLikely)} likely",
-            more > 0 ? $"{_units.Reach(Mm(more))} more than this one reaches" : "this one reaches that far");
     }
 
     private void Links(Page page)
@@ -92,33 +74,13 @@ internal sealed class LoosenWords
 
     private void Around(Page page)
     {
-        if (_a.Sleeve is { } sleeve)
+        if (_a.Sleeve is not null)
         {
             page.Space();
-            page.Figure("Sleeve stays on", $"to {Below(sleeve.Checked.HeldRad)}", $"held, {Below(sleeve.Checked.ReleaseRad)} at "
-                + $"break-loose; best overlap {_units.Length(sleeve.BestOverlap)}");
-            page.Figure("It bears", $"{_units.Force(sleeve.TipReaction)} at the tip", $"{_units.Force(sleeve.MouthReaction)} at the mouth"
-                + (sleeve.WillMark ? ": it will be marked" : ""));
+            Figures(page, LooseningFigures.Sleeve(_a, _units));
         }
 
-        if (_a.Hold is { } hold)
-        {
-            page.Figure("Wheel held to", _units.Torque(Nm(hold.Capacity.TotalNmm)), HoldWords(hold));
-        }
-
-        if (_a.Release is { } release)
-        {
-            page.Figure("When it lets go", $"{UnitStyle.Figures(release.Energy.Joules)} J",
-                $"as a 1 kg hammer falls {_units.Reach(release.HammerDrop)}; hands at {UnitStyle.Fixed(release.HandSpeed.MetersPerSecond, 1)} m/s");
-        }
-    }
-
-    private string HoldWords(HoldAssessment hold)
-    {
-        string parts = string.Join(", ", hold.Capacity.Parts.Select(
-            part => $"{LooseningAnswers.Word(part.Restraint)} {_units.TorqueNumber(Nm(part.CapacityNmm))}"));
-        string roll = hold.Roll is { } way ? $"; else it rolls {(way == Roll.Forward ? "forward" : "backward")}" : "";
-        return $"{(parts.Length > 0 ? parts : "nothing")}{roll}";
+        Figures(page, LooseningFigures.Around(_a, _units));
     }
 
     private void Verdict(Page page)
@@ -142,13 +104,7 @@ internal sealed class LoosenWords
     private string Drawn(double share) =>
         $"{UnitStyle.Fixed(100 * share, 2)} % ± {UnitStyle.Fixed(100 * _drawn!.Error(share), 2)}";
 
-    private static string Below(double rad) => rad < 0
-        ? $"{UnitStyle.Fixed(-double.RadiansToDegrees(rad), 0)}° above level"
-        : $"{UnitStyle.Fixed(double.RadiansToDegrees(rad), 0)}° below level";
-
     private string Number(double torqueNmm) => _units.TorqueNumber(Nm(torqueNmm));
 
     private static Torque Nm(double torqueNmm) => Torque.FromNewtonMillimeters(torqueNmm);
-
-    private static Length Mm(double lengthMm) => Length.FromMillimeters(lengthMm);
 }

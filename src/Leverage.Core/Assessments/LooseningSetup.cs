@@ -77,4 +77,10 @@ public sealed record LooseningSetup
             ? LeverGeometry.Sleeved(
                 bar.Length.Millimeters, sleeve.Length.Millimeters, Overlap.Millimeters, Hands.Stance.GripOffsetMm)
             : LeverGeometry.Bare(bar.Length.Millimeters, Hands.Stance.GripOffsetMm);
+
+    /// <summary>The shortest and the longest overlap that leave room for hands and straight handle; null with no sleeve.</summary>
+    public (Length Least, Length Most)? Overlaps => this is { Bar: { Diameter: not null } bar, Sleeve: { } sleeve }
+        && SleeveAssessor.Range(bar, sleeve, Hands.Stance.GripOffsetMm) is var (least, most)
+            ? (Length.FromMillimeters(least), Length.FromMillimeters(most))
+            : null;
 }

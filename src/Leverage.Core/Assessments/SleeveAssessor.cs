@@ -69,15 +69,21 @@ internal static class SleeveAssessor
     /// </summary>
     internal static IEnumerable<double> Overlaps(Bar bar, Sleeve sleeve, double gripOffsetMm)
     {
-        double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - gripOffsetMm - 1);
-        double diameter = bar.Diameter!.Value.Millimeters;
-        double shortest = Math.Max(diameter, sleeve.Bore.Millimeters - diameter);
-        double least = Math.Min(most, Math.Ceiling(shortest / StepMm) * StepMm);
+        var (least, most) = Range(bar, sleeve, gripOffsetMm);
         for (double overlap = least; overlap < most; overlap += StepMm)
         {
             yield return overlap;
         }
 
         yield return most;
+    }
+
+    /// <summary>The shortest and the longest of these overlaps, mm.</summary>
+    internal static (double Least, double Most) Range(Bar bar, Sleeve sleeve, double gripOffsetMm)
+    {
+        double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - gripOffsetMm - 1);
+        double diameter = bar.Diameter!.Value.Millimeters;
+        double shortest = Math.Max(diameter, sleeve.Bore.Millimeters - diameter);
+        return (Math.Min(most, Math.Ceiling(shortest / StepMm) * StepMm), most);
     }
 }

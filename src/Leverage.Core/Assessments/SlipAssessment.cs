@@ -105,6 +105,11 @@ public sealed record SlipAssessment
     /// <summary>Stand-off over engagement of the socket; null where not said.</summary>
     public double? TippingRatio { get; init; }
 
+    /// <summary>Pull along the sleeve that a close-fitting straight bar of the same lengths holds, N.</summary>
+    /// <param name="squareN">Force of the hands square to the sleeve, N.</param>
+    /// <returns>The pull, N.</returns>
+    public double SnugHoldsN(double squareN) => squareN * Math.Tan(SnugRad);
+
     /// <summary>Whether it walks off under a perfectly square pull: a prediction, not yet tested.</summary>
     public bool WalksOff => Here.Checked.Tangent < 0;
 

@@ -27,6 +27,21 @@ internal static class UnitNames
         }
     }
 
+    /// <summary>The first spelling of a unit.</summary>
+    /// <exception cref="ArgumentException">The unit is not read here.</exception>
+    internal static string Spelling(QuantityKind kind, int unit)
+    {
+        foreach (var (spelling, entry) in Known)
+        {
+            if (entry == (kind, unit))
+            {
+                return spelling;
+            }
+        }
+
+        throw new ArgumentException("This unit is not read here.", nameof(unit));
+    }
+
     private static Dictionary<string, (QuantityKind Kind, int Unit)> Build()
     {
         var names = new Dictionary<string, (QuantityKind, int)>(160, StringComparer.Ordinal);

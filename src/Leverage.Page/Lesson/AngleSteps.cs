@@ -1,0 +1,81 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Charts;
+using Leverage.Page.Answering;
+using Leverage.Page.Asking;
+
+namespace Leverage.Page.Lesson;
+
+/// <summary>The last three steps: the angle, the moment it lets go, what helps.</summary>
+internal static class AngleSteps
+{
+    private const double WithinDeg = 1;
+    private const double WithinMm = 25;
+
+    /// <summary>Step 4: the angle decides.</summary>
+    internal static LessonStep Angle(LessonNumbers n)
+    {
+        SlipAngles angles = n.Slip.Here.Checked;
+        string tangent = UnitStyle.Fixed(angles.Tangent, 2);
+        string tilt = LessonNumbers.Degrees(n.Slip.Here.TiltRad);
+        return Step(
+            "4  The angle decides, not the force",
+            [
+                "You push straight down. While the bar is level that is square to the sleeve. As the bar sinks, part of your push points along the sleeve, outward, and that part grows with the angle.",
+                $"At {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level you pull {n.ForceText(n.Sleeve.OutwardN)} along the sleeve, and it holds {n.ForceText(n.Sleeve.HoldsN)}. "
+                    + "Where the two are equal it starts to slide, however strong or weak you are.",
+            ],
+            LessonFigures.Dial(n, false),
+            $"Along over across may be {tangent} at most, counted from the sleeve's own square, and the sleeve hangs {tilt} below the bar. How many degrees below level may the bar go while the nut holds?",
+            "degrees",
+            double.RadiansToDegrees(angles.HeldRad),
+            WithinDeg,
+            $"The angle whose tangent is {tangent} is {LessonNumbers.Degrees(Math.Atan(angles.Tangent))}; less {tilt} leaves {LessonNumbers.Degrees(angles.HeldRad)}.");
+    }
+
+    /// <summary>Step 5: the jam falls with the torque.</summary>
+    internal static LessonStep LettingGo(LessonNumbers n)
+    {
+        SlipAngles angles = n.Slip.Here.Checked;
+        string share = UnitStyle.Percent(n.Slip.Setup.RunningShare);
+        string tangent = UnitStyle.Fixed(angles.Tangent, 2);
+        return Step(
+            "5  It comes off in the moment the nut lets go",
+            [
+                $"A nut that starts to turn needs less than one that sticks: here {share} of it. The jam falls by as much in an instant, but your body leans on as before.",
+                $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the sleeve. "
+                    + "Bouncing does the same at every swing, a little at a time.",
+            ],
+            LessonFigures.Dial(n, true),
+            $"Only {share} of the torque is left, so along over across may be {share} of {tangent}. How many degrees below level is still safe as it breaks loose?",
+            "degrees",
+            double.RadiansToDegrees(angles.ReleaseRad),
+            WithinDeg,
+            $"The tangent falls to {UnitStyle.Fixed(angles.Tangent * n.Slip.Setup.RunningShare, 2)}, less the {LessonNumbers.Degrees(n.Slip.Here.TiltRad)} it hangs: {LessonNumbers.Degrees(angles.ReleaseRad)}. "
+                + $"Your swing goes to {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}: {SlipWords.Verdict(n.Slip)}");
+    }
+
+    /// <summary>Step 6: what helps.</summary>
+    internal static LessonStep Helps(LessonNumbers n, Drawing drawing)
+    {
+        SlipRow best = n.Slip.Best;
+        return Step(
+            "6  What helps",
+            [
+                "A short overlap jams harder, but it tilts more and dents the tube; a long one is gentle on the tube, but slides sooner. For each tube there is a best overlap between.",
+                .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(Sentence),
+            ],
+            Inline.Svg(SlipChart.Draw(n.Slip, "Your sleeve", n.Units, drawing.Window), "f"),
+            "Read it off the figure: at which overlap does your tube stay on to the widest angle and still stand your force?",
+            n.LengthUnit,
+            n.LengthValue(best.OverlapMm),
+            n.LengthValue(WithinMm),
+            $"{n.Long(best.OverlapMm)}: it holds to {SlipWords.Safe(best.Checked.HeldRad)}. Yours, {n.Long(n.Slip.Here.OverlapMm)}, holds to {SlipWords.Safe(n.Slip.Here.Checked.HeldRad)}.");
+    }
+
+    private static string Sentence(string phrase) => $"{char.ToUpperInvariant(phrase[0])}{phrase[1..]}.";
+
+    private static LessonStep Step(
+        string title, string[] words, string figure, string question, string unit, double answer, double within, string worked) =>
+        new(title, words, figure, question, unit, answer, within, worked);
+}

@@ -1,0 +1,74 @@
+using Leverage.Answers;
+using Leverage.Charts;
+using Leverage.Page.Answering;
+using Leverage.Page.Asking;
+
+namespace Leverage.Page.Lesson;
+
+/// <summary>The first three steps: the lever, the two reactions, the jam.</summary>
+internal static class ForceSteps
+{
+    /// <summary>A share of the answer that a learner's rounding may be off.</summary>
+    private const double Rounding = 0.03;
+
+    /// <summary>Step 1: what a longer lever buys.</summary>
+    internal static LessonStep Lever(LessonNumbers n, Drawing drawing)
+    {
+        string torque = n.TorqueText(n.Sketch.TorqueNmm);
+        string reach = n.Long(n.Sketch.ReachMm);
+        return Step(
+            "1  A lever trades force for length",
+            [
+                $"Your nut is likely to break loose at {torque}. From its middle to the middle of your hands it is {reach}.",
+                "Torque is force times reach, counted square to the lever. Twice the reach, half the force. That is all a sleeve over the bar does, and it does it well.",
+            ],
+            Inline.Svg(SideView.Draw(n.Sketch, "Your lever", n.Units, drawing.Side), "a"),
+            $"How hard must you push, square to the lever, to reach {torque} with a reach of {reach}?",
+            n.Units.ForceUnit,
+            n.ForceValue(n.Sketch.SquareN),
+            $"{torque} over {reach} is {n.ForceText(n.Sketch.SquareN)}. Pushing straight down on a bar below level, only part of your push is square to it: it takes {n.ForceText(n.Sketch.HandN)}.");
+    }
+
+    /// <summary>Step 2: where sleeve and bar touch.</summary>
+    internal static LessonStep Reactions(LessonNumbers n)
+    {
+        string push = n.ForceText(n.Sketch.SquareN);
+        string beyond = n.Long(n.Sleeve.HandToTipMm);
+        string overlap = n.Long(n.Sleeve.OverlapMm);
+        return Step(
+            "2  The sleeve touches the bar at two places",
+            [
+                "There is always some play, so the sleeve tilts until it bears on the bar's tip, inside, and on the handle at its own mouth. Nowhere else.",
+                $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The sleeve is a lever of its own, with the tip for a fulcrum.",
+            ],
+            LessonFigures.Reactions(n),
+            $"You push {push} square to the sleeve, {beyond} beyond the tip; the overlap is {overlap}. How hard does the tip press?",
+            n.Units.ForceUnit,
+            n.ForceValue(n.Sleeve.TipN),
+            $"Moments about the mouth: {push} × ({beyond} + {overlap}) over {overlap} is {n.ForceText(n.Sleeve.TipN)}. The mouth gets the rest, {n.ForceText(n.Sleeve.MouthN)}.");
+    }
+
+    /// <summary>Step 3: the two presses are what holds it.</summary>
+    internal static LessonStep Jam(LessonNumbers n)
+    {
+        double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
+        string presses = n.ForceText(n.Sleeve.TipN + n.Sleeve.MouthN);
+        string friction = UnitStyle.Fixed(n.Slip.Setup.GripFriction.Low, 2);
+        return Step(
+            "3  The harder you push, the harder it jams",
+            [
+                "Nothing but friction at those two places keeps the sleeve on. Both presses grow with your push, so the grip does too: push twice as hard and it holds twice as much.",
+                "That is why force never tells whether it stays on. A loose tube holds less than a snug one: it leans on the mouth, and a leaning contact pushes outward. Yours is "
+                    + $"{LessonNumbers.Degrees(n.Sleeve.TiltRad)} out of line and holds {n.ForceText(n.Sleeve.HoldsN)}.",
+            ],
+            LessonFigures.Balance(n),
+            $"Tip and mouth press {presses} together, and friction is {friction}. How much pull along the sleeve would a snug tube hold?",
+            n.Units.ForceUnit,
+            n.ForceValue(snug),
+            $"{friction} × {presses} is {n.ForceText(snug)}. With the play of yours it is {n.ForceText(n.Sleeve.HoldsN)}.");
+    }
+
+    private static LessonStep Step(
+        string title, string[] words, string figure, string question, string unit, double answer, string worked) =>
+        new(title, words, figure, question, unit, answer, Math.Abs(answer) * Rounding, worked);
+}

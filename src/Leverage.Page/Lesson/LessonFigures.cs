@@ -1,0 +1,82 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+
+namespace Leverage.Page.Lesson;
+
+/// <summary>The lesson's own small drawings: each shows one idea with the learner's numbers, drawn to their scale.</summary>
+internal static class LessonFigures
+{
+    private const string Ink = "#1b1b1b";
+    private const string Hand = "#1f4e8c";
+    private const string Holds = "#1d6b2c";
+    private const string Pulls = "#a81212";
+    private const string Steel = "#b9c0c7";
+
+    /// <summary>Three forces on a level sleeve, arrows as long as they are strong.</summary>
+    internal static string Reactions(LessonNumbers n)
+    {
+        SleeveSketch s = n.Sleeve;
+        var svg = new SvgSheet(800, 520, "Three forces on the sleeve", $"Hands push {n.ForceText(n.Sketch.SquareN)} down, the tip pushes {n.ForceText(s.TipN)} up, the mouth {n.ForceText(s.MouthN)} down.");
+        double one = 620 / (s.OverlapMm + s.HandToTipMm);
+        double mouth = 80;
+        double tip = mouth + s.OverlapMm * one;
+        double hands = tip + s.HandToTipMm * one;
+        double pull = 150 / Math.Max(s.TipN, 1);
+        svg.Box(20, 236, tip - 20, 20, Steel, Ink);
+        svg.Box(mouth, 222, hands + 40 - mouth, 48, "none", Ink);
+        svg.Arrow(mouth, 222 - Math.Max(30, s.MouthN * pull), mouth, 220, Ink);
+        svg.Arrow(tip, 272 + s.TipN * pull, tip, 274, Ink);
+        svg.Arrow(hands, 222 - Math.Max(30, n.Sketch.SquareN * pull), hands, 220, Hand);
+        svg.Text(30, 40, $"mouth {n.ForceText(s.MouthN)}", Ink);
+        svg.Text(tip, 485, $"tip {n.ForceText(s.TipN)}", Ink, tip > 600 ? "end" : "middle");
+        svg.Text(780, 40, $"hands {n.ForceText(n.Sketch.SquareN)}", Hand, "end");
+        svg.Text((mouth + tip) / 2, 320, n.Long(s.OverlapMm), Ink, "middle");
+        svg.Text((tip + hands) / 2, 320, n.Long(s.HandToTipMm), Ink, "middle");
+        return svg.Whole();
+    }
+
+    /// <summary>What pulls outward against what friction holds, in a snug tube and in yours.</summary>
+    internal static string Balance(LessonNumbers n)
+    {
+        double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
+        double most = Math.Max(snug, Math.Max(n.Sleeve.HoldsN, n.Sleeve.OutwardN));
+        var svg = new SvgSheet(800, 400, "What holds the sleeve", $"Snug tube holds {n.ForceText(snug)}, yours {n.ForceText(n.Sleeve.HoldsN)}, you pull {n.ForceText(n.Sleeve.OutwardN)}.");
+        Row(svg, 0, $"a snug tube would hold {n.ForceText(snug)}", snug / most, Holds);
+        Row(svg, 1, $"yours holds {n.ForceText(n.Sleeve.HoldsN)}", n.Sleeve.HoldsN / most, Holds);
+        Row(svg, 2, $"you pull along it {n.ForceText(n.Sleeve.OutwardN)}, at {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level", n.Sleeve.OutwardN / most, Pulls);
+        return svg.Whole();
+    }
+
+    /// <summary>The bar from the side: level, as low as you swing, and the last safe angles.</summary>
+    internal static string Dial(LessonNumbers n, bool letsGo)
+    {
+        SlipAngles angles = n.Slip.Here.Checked;
+        double swing = n.Slip.Setup.BelowLevel.Radians;
+        var svg = new SvgSheet(800, 560, "Angles of the bar below level", $"Your swing goes to {LessonNumbers.Degrees(swing)}; held it is safe to {LessonNumbers.Degrees(angles.HeldRad)}, at break-loose to {LessonNumbers.Degrees(angles.ReleaseRad)}.");
+        svg.Ray(60, 90, 560, 0, Steel, 3, "");
+        svg.Text(640, 98, "level", Ink);
+        Spoke(svg, angles.HeldRad, $"safe to {LessonNumbers.Degrees(angles.HeldRad)} while it holds", Holds, "");
+        if (letsGo)
+        {
+            Spoke(svg, angles.ReleaseRad, $"to {LessonNumbers.Degrees(angles.ReleaseRad)} as it lets go", Pulls, "14 8");
+        }
+
+        svg.Ray(60, 90, 470, swing, Ink, 16, "");
+        svg.TextAt(60, 90, 300, swing, $"you: {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}", Ink, -22);
+        svg.Circle(60, 90, 26, Steel, Ink);
+        return svg.Whole();
+    }
+
+    private static void Spoke(SvgSheet svg, double angleRad, string words, string color, string dashes)
+    {
+        svg.Ray(60, 90, 560, angleRad, color, 6, dashes);
+        svg.TextAt(60, 90, 570, angleRad, words, color, 34);
+    }
+
+    private static void Row(SvgSheet svg, int row, string words, double share, string color)
+    {
+        double y = 30 + row * 122;
+        svg.Text(30, y + 20, words, Ink);
+        svg.Box(30, y + 36, Math.Max(4, 740 * Math.Max(0, share)), 46, color, Ink);
+    }
+}

@@ -1,0 +1,73 @@
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Page.Asking;
+using Leverage.Reading;
+using UnitsNet;
+
+namespace Leverage.Page.Lesson;
+
+/// <summary>The lesson "Why a slipped-over extension comes off" with the learner's own numbers.</summary>
+internal static class LessonText
+{
+    private const string Title = "Why a slipped-over extension comes off";
+
+    /// <summary>The six steps for what an address says.</summary>
+    /// <exception cref="InputException">The set-up cannot be, or has no sleeve.</exception>
+    internal static LessonAnswer Of(Said said)
+    {
+        LooseningRequest request = LooseningFields.Read(said);
+        SlipAssessment slip = SlipAssessor.Assess(SlipDefaults.Complete(request, null));
+        LooseningAssessment loosening = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request));
+        var numbers = new LessonNumbers(loosening, slip, said.Units);
+        return new LessonAnswer(
+            Title,
+            Given(numbers),
+            [
+                ForceSteps.Lever(numbers, said.Drawing), ForceSteps.Reactions(numbers), ForceSteps.Jam(numbers),
+                AngleSteps.Angle(numbers), AngleSteps.LettingGo(numbers), AngleSteps.Helps(numbers, said.Drawing),
+            ],
+            Cautions.Of(loosening));
+    }
+
+    private static string Given(LessonNumbers n)
+    {
+        SlipSetup setup = n.Slip.Setup;
+        return $"{LooseningTitle.Of(n.Loosening.Setup, n.Units)}. Bar {n.Long(setup.Bar.Length.Millimeters)} of {n.Units.Length(setup.Bar.Diameter!.Value)}, "
+            + $"sleeve {n.Long(setup.Sleeve.Length.Millimeters)} with a bore of {n.Units.Length(setup.Sleeve.Bore)}, overlap {n.Long(n.Slip.Here.OverlapMm)}, "
+            + $"{setup.GripWords} handle, friction {UnitStyle.Fixed(setup.GripFriction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.BelowLevel)} below level.";
+    }
+}
+
+/// <summary>The numbers of a lesson, each from an assessment, with the words for them.</summary>
+/// <param name="Loosening">What the nut takes.</param>
+/// <param name="Slip">What the sleeve does.</param>
+/// <param name="Units">Units.</param>
+internal sealed record LessonNumbers(LooseningAssessment Loosening, SlipAssessment Slip, UnitStyle Units)
+{
+    /// <summary>The lever as it breaks the nut loose.</summary>
+    internal LeverSketch Sketch { get; } = LeverSketcher.Of(Loosening)!;
+
+    /// <summary>The sleeve on it.</summary>
+    internal SleeveSketch Sleeve => Sketch.Sleeve!;
+
+    /// <summary>A force's number.</summary>
+    internal double ForceValue(double newtons) => Units.ForceValue(Force.FromNewtons(newtons));
+
+    /// <summary>A force in words.</summary>
+    internal string ForceText(double newtons) => Units.Force(Force.FromNewtons(newtons));
+
+    /// <summary>A length's number: millimetres, or inches.</summary>
+    internal double LengthValue(double mm) => Units.IsUs ? Length.FromMillimeters(mm).Inches : mm;
+
+    /// <summary>Unit of that number.</summary>
+    internal string LengthUnit => Units.IsUs ? "in" : "mm";
+
+    /// <summary>A length in words, never in metres.</summary>
+    internal string Long(double mm) => Units.Length(Length.FromMillimeters(mm));
+
+    /// <summary>A torque in words.</summary>
+    internal string TorqueText(double torqueNmm) => Units.Torque(Torque.FromNewtonMillimeters(torqueNmm));
+
+    /// <summary>An angle in words, to a tenth.</summary>
+    internal static string Degrees(double radians) => $"{UnitStyle.Fixed(double.RadiansToDegrees(radians), 1)}°";
+}
