@@ -51,7 +51,7 @@ public sealed class Browsed : IAsyncLifetime
         IBrowserContext context = await _browser!.NewContextAsync(options);
         IPage page = await context.NewPageAsync();
         page.SetDefaultTimeout(10_000);
-        page.Console += (_, message) => { if (message.Type is "error" or "warning") Complaints.Enqueue(message.Text); };
+        page.Console += (_, message) => { if (message.Type is "error" or "warning" && !IsRefusal(message)) Complaints.Enqueue(message.Text); };
         page.PageError += (_, error) => Complaints.Enqueue(error);
         page.Request += (_, request) => { if (!request.Url.StartsWith(_page.Address, StringComparison.Ordinal)) Complaints.Enqueue($"asked {request.Url}"); };
         page.Response += (_, response) => { if (response.Status >= 400 && response.Status != 400) Complaints.Enqueue($"{response.Status.ToString(System.Globalization.CultureInfo.InvariantCulture)} {response.Url}"); };
@@ -59,6 +59,9 @@ public sealed class Browsed : IAsyncLifetime
         await page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
         return page;
     }
+
+    /// <summary>Chromium's own note that a request was answered by 400, as every unfinished word is.</summary>
+    private static bool IsRefusal(IConsoleMessage message) => message.Text.Contains("status of 400 (Bad Request)", StringComparison.Ordinal);
 
     /// <summary>Types into a field as a person does and waits for the answer to it.</summary>
     internal static Task Type(IPage page, string field, string text) =>

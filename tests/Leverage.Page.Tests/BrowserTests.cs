@@ -30,7 +30,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
         await Browsed.Type(page, "book-torque", "340ft-lb");
         await Browsed.Type(page, "thread", "1/2-20");
         await Browsed.Type(page, "grade", "SAE 8");
-        await Browsed.Type(page, "sleeve", "42.4x3.2x1.1m");
+        await Browsed.Type(page, "sleeve", "42.4mmx3.2mmx1.1m");
         await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).sleeve.handToTipMm === 605");
         string shown = (await page.GetAttributeAsync("#setup", "data-answer"))!;
         using var answer = JsonDocument.Parse(shown);
@@ -65,7 +65,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
         Assert.Equal("true", await page.GetAttributeAsync("[name=overlap]", "aria-invalid"));
         await Browsed.Type(page, "overlap", "300mm");
         await Assertions.Expect(page.Locator("#refusal")).ToBeHiddenAsync();
-        browser.Complaints.Clear();
+        browser.NoComplaint();
     }
 
     [Fact]
@@ -81,6 +81,21 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
         Assert.Equal("1000mm", await page.InputValueAsync("[name=bar]"));
         Assert.Equal("48.3mmx3.2mmx1500mm", await page.InputValueAsync("[name=sleeve]"));
         Assert.Contains("bar-straight=800mm", page.Url, StringComparison.Ordinal);
+        browser.NoComplaint();
+    }
+
+    [Fact]
+    public async Task A_job_is_opened_with_the_chest_it_names_and_a_nut_of_it_fills_the_fields()
+    {
+        IPage page = await browser.Open("/");
+        string folder = Path.Combine(Repository.Root, "shared", "pickup");
+        await page.SetInputFilesAsync("#file", Path.Combine(folder, "job.toml"));
+        await Assertions.Expect(page.Locator("#pieces")).ToContainTextAsync("Open both together");
+        await page.SetInputFilesAsync("#file", [Path.Combine(folder, "job.toml"), Path.Combine(folder, "chest.toml")]);
+        await page.SelectOptionAsync("[data-group=nut]", new SelectOptionValue { Index = 1 });
+        await page.SelectOptionAsync("[data-group=bar]", new SelectOptionValue { Label = "long bar" });
+        Assert.Equal("1000mm", await page.InputValueAsync("[name=bar]"));
+        Assert.NotEqual("460Nm", await page.InputValueAsync("[name='book-torque']"));
         browser.NoComplaint();
     }
 

@@ -35,8 +35,41 @@ internal static class OpenedFile
 
     private static OpenedPieces Read((string Name, string Text)[] files)
     {
-        var (name, text) = files[0];
-        return new(name, "chest", [.. ChestPieceFields.Of(ChestReader.Read(name, TomlFile.Parse(name, text)))]);
+        OpenedPieces opened = JobAmong(files) is { } job
+            ? OpenedJob.Read(job.Name, job.Text, Others(files, job.Name))
+            : new(files[0].Name, "chest", [.. ChestPieceFields.Of(ToolChest.Parse(files[0].Name, files[0].Text))]);
+        return opened.Pieces.Count > 0
+            ? opened
+            : throw new InputException(files[0].Name, "has nothing in it that a set-up is made of. Is it the right file?");
+    }
+
+    /// <summary>The file that holds tasks or fasteners, if one does.</summary>
+    private static (string Name, string Text)? JobAmong((string Name, string Text)[] files)
+    {
+        foreach (var file in files)
+        {
+            if (file.Name.EndsWith(".toml", StringComparison.OrdinalIgnoreCase) && TomlFile.Parse(file.Name, file.Text) is var toml
+                && (toml.Has("fasteners") || toml.Has("fastener_list") || toml.Has("tasks")))
+            {
+                return file;
+            }
+        }
+
+        return null;
+    }
+
+    private static Dictionary<string, string> Others((string Name, string Text)[] files, string job)
+    {
+        var others = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (name, text) in files)
+        {
+            if (name != job)
+            {
+                others[name] = text;
+            }
+        }
+
+        return others;
     }
 
     /// <summary>The name without a folder or anything that is no letter.</summary>

@@ -162,7 +162,13 @@ function slider({ field: name, label }) {
 
 const groups = { nut: "Nut", tool: "Socket or spanner", bar: "Bar", sleeve: "Sleeve", person: "Who pulls", hold: "What holds" };
 
+const mostBytes = 4e6;
+
 async function openFiles(files) {
+  if ([...files].reduce((sum, file) => sum + file.size, 0) > mostBytes) {
+    $("pieces").replaceChildren(make("p", { className: "refusal", role: "alert", text: "These files are larger than 4 MB. Are they the right ones?" }));
+    return;
+  }
   const texts = await Promise.all([...files].map(async file => ({ name: file.name, text: await file.text() })));
   const opened = await ask("open", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(texts) });
   if (opened.refusal) {

@@ -36,6 +36,13 @@ public sealed record ToolChest
     /// <exception cref="InputException">The file cannot be read or says something that cannot be; the error says where.</exception>
     public static ToolChest Read(string path) => ChestReader.Read(path, TomlFile.Read(path));
 
+    /// <summary>The chest of a text.</summary>
+    /// <param name="path">What errors call the file.</param>
+    /// <param name="text">Its text.</param>
+    /// <returns>The chest.</returns>
+    /// <exception cref="InputException">It says something that cannot be; the error says where.</exception>
+    public static ToolChest Parse(string path, string text) => ChestReader.Read(path, TomlFile.Parse(path, text));
+
     /// <summary>The bar of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
     public ChestBar Bar(string name) => Need(Bars, name, "a bar");

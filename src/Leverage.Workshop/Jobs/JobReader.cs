@@ -11,9 +11,10 @@ public sealed class JobReader
 {
     private const double MostHungKg = 250;
     private readonly string _path;
+    private readonly IReadOnlyDictionary<string, string>? _beside;
     private readonly NameIndex<int> _names = new();
 
-    private JobReader(string path) => _path = path;
+    private JobReader(string path, IReadOnlyDictionary<string, string>? beside = null) => (_path, _beside) = (path, beside);
 
     /// <summary>The job of a file.</summary>
     /// <param name="path">The file.</param>
@@ -27,6 +28,15 @@ public sealed class JobReader
     /// <returns>The job, every name in it checked.</returns>
     /// <exception cref="InputException">Something cannot be read or cannot be; the error says where.</exception>
     public static Job Parse(string path, string text) => new JobReader(path).Read(TomlFile.Parse(path, text));
+
+    /// <summary>The job of a text that came with its neighbours: nothing is read from disk.</summary>
+    /// <param name="path">What errors call the file.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="beside">Texts of the files it may name, by name.</param>
+    /// <returns>The job, every name in it checked.</returns>
+    /// <exception cref="InputException">Something cannot be read or cannot be; the error says where.</exception>
+    public static Job Parse(string path, string text, IReadOnlyDictionary<string, string> beside) =>
+        new JobReader(path, beside ?? throw new ArgumentNullException(nameof(beside))).Read(TomlFile.Parse(path, text));
 
     private Job Read(TomlSection file)
     {
@@ -80,13 +90,13 @@ public sealed class JobReader
             return chest;
         }
 
-        return file.Value("chest", text => Beside(text, file.PlaceOf("chest"), ToolChest.Read)) ?? new ToolChest { Path = _path };
+        return file.Value("chest", text => Beside(text, file.PlaceOf("chest"), ToolChest.Read, ToolChest.Parse)) ?? new ToolChest { Path = _path };
     }
 
     private List<JobFastener> Fasteners(TomlSection file, Vehicle? vehicle)
     {
         IReadOnlyList<TomlSection> sections = file.Sections("fasteners");
-        if (file.Value("fastener_list", text => Beside(text, file.PlaceOf("fastener_list"), FastenerList.Read)) is { } list)
+        if (file.Value("fastener_list", text => Beside(text, file.PlaceOf("fastener_list"), FastenerList.Read, FastenerList.Parse)) is { } list)
         {
             sections = sections.Count == 0 ? list : throw file.PlaceOf("fastener_list").Error(
                 "fastener_list", "fasteners stand below [[fasteners]] too. Keep them in one of the two.");
@@ -122,8 +132,15 @@ public sealed class JobReader
     }
 
     /// <summary>Reads a file named in this one: its path counts from where this one is.</summary>
-    private T Beside<T>(string name, FilePlace place, Func<string, T> read)
+    private T Beside<T>(string name, FilePlace place, Func<string, T> read, Func<string, string, T> parse)
     {
+        if (_beside is not null)
+        {
+            return _beside.TryGetValue(name.Trim(), out string? text)
+                ? parse(name.Trim(), text)
+                : throw place.Error($"names '{name.Trim()}', which was not opened with it. Open both together.");
+        }
+
         string path = Path.Combine(Path.GetDirectoryName(_path) ?? "", name.Trim());
         return File.Exists(path) ? read(path) : throw place.Error($"there is no file '{path}' beside this one.");
     }
