@@ -2,6 +2,7 @@ using System.Globalization;
 using Leverage.Answers;
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Threads;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Picking;
 using UnitsNet;
@@ -30,7 +31,7 @@ public static class FastenerPhrases
 
         if (fastener.AcrossFlats is { } flats)
         {
-            parts.Add($"{units.Length(flats)} hex");
+            parts.Add($"{Width(fastener, units).Length(flats)} hex");
         }
 
         string what = string.Join(", ", parts);
@@ -144,11 +145,19 @@ public static class FastenerPhrases
         _ => "bar across the studs",
     };
 
+    /// <summary>A width across flats is told as its thread is: a 36 mm socket is no 1.417 in one.</summary>
+    private static UnitStyle Width(JobFastener fastener, UnitStyle units) => fastener.Thread?.Family switch
+    {
+        null => units,
+        ThreadFamily.Unified => UnitStyle.Us,
+        _ => UnitStyle.Metric,
+    };
+
     internal static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static string Missing(PlannedLoosening planned, UnitStyle units)
     {
-        string size = planned.Assessment.Setup.Fastener.AcrossFlats is { } flats ? $"for {units.Length(flats)}" : "for its head: measure it";
+        string size = planned.Assessment.Setup.Fastener.AcrossFlats is { } flats ? $"for {Width(planned.Fastener, units).Length(flats)}" : "for its head: measure it";
         return $"borrow a tool {size}, with a lever of at least {units.Reach(planned.Assessment.NeededLikely)}";
     }
 }
