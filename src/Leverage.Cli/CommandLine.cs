@@ -120,7 +120,8 @@ internal static class CommandLine
             answer.Words(new Page(terminal.Answers, terminal.Colour));
         }
 
-        return result.GetValue(common.Strict) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
+        return answer.Failed ? ExitCode.Failed
+            : result.GetValue(common.Strict) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
     }
 }
 

@@ -13,6 +13,7 @@ internal static class CommandList
         new("pick", "out of your own tools, which set-up is best for this nut", () => new PickCommand()),
         new("job", "the whole strip-down: order of work, loosening plan, refit, sheet", () => new JobCommand()),
         new("table", "what the published tables say, with source and status", () => new TableCommand()),
+        new("prove", "do the published checks hold on this machine?", () => new ProveCommand()),
     ];
 }
 

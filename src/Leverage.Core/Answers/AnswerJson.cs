@@ -10,6 +10,7 @@ namespace Leverage.Answers;
 /// </summary>
 [JsonSerializable(typeof(CheckingAnswer))]
 [JsonSerializable(typeof(LooseningAnswer))]
+[JsonSerializable(typeof(ProofAnswer))]
 [JsonSerializable(typeof(SlipAnswer))]
 [JsonSerializable(typeof(TighteningAnswer))]
 public sealed partial class AnswerJson : JsonSerializerContext

@@ -11,6 +11,11 @@ public static class Prover
     /// <summary>Names of the topics, in alphabetical order; each is a file of <c>shared/checks</c>.</summary>
     public static IEnumerable<string> Topics => TableCatalog.Checks.Names.Where(n => n != DisagreementsFile);
 
+    /// <summary>Everything: all topics, and the rows known not to agree.</summary>
+    /// <returns>The report.</returns>
+    /// <exception cref="TableFormatException">A row cannot be read.</exception>
+    public static ProofReport Report() => new(Run(), KnownDisagreement.Gather(Disagreements().Outcomes));
+
     /// <summary>All topics worked out.</summary>
     /// <returns>One result a topic.</returns>
     /// <exception cref="TableFormatException">A row cannot be read.</exception>

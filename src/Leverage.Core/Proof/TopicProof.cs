@@ -20,6 +20,9 @@ public sealed record TopicProof(string Topic, string Title, IReadOnlyList<CheckO
     /// <summary>The sources the rows name, each once, in the order of the file.</summary>
     public IEnumerable<string> Sources => Outcomes.Select(o => o.Row.Source).Distinct(StringComparer.Ordinal);
 
+    /// <summary>The source most of the rows name.</summary>
+    public string MainSource => Outcomes.CountBy(o => o.Row.Source, StringComparer.Ordinal).MaxBy(s => s.Value).Key;
+
     /// <summary>How many rows have a status.</summary>
     /// <param name="status">The status.</param>
     /// <returns>The number of rows.</returns>

@@ -1,0 +1,23 @@
+using Leverage.Tables;
+
+namespace Leverage.Proof;
+
+/// <summary>Every published check worked out, and the published rows that are known not to agree.</summary>
+/// <param name="Topics">One result a topic.</param>
+/// <param name="Disagreements">The rows that do not agree, gathered by reason.</param>
+public sealed record ProofReport(IReadOnlyList<TopicProof> Topics, IReadOnlyList<KnownDisagreement> Disagreements)
+{
+    /// <summary>How many rows were worked out; known disagreements not counted.</summary>
+    public int Rows => Topics.Sum(t => t.Outcomes.Count);
+
+    /// <summary>How many of them do not hold.</summary>
+    public int Failed => Topics.Sum(t => t.Outcomes.Count(o => !o.Holds));
+
+    /// <summary>Whether every row holds.</summary>
+    public bool Holds => Failed == 0;
+
+    /// <summary>How many rows have a status.</summary>
+    /// <param name="status">The status.</param>
+    /// <returns>The number of rows.</returns>
+    public int Count(ValueStatus status) => Topics.Sum(t => t.Count(status));
+}
