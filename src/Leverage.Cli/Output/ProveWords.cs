@@ -114,16 +114,17 @@ internal sealed class ProveWords
 
     private static string Allowed(CheckOutcome outcome) => outcome.Printed == 0
         ? $"±{UnitStyle.Figures(outcome.Row.Tolerance)}"
-        : $"±{Short(100 * outcome.Row.Tolerance / Math.Abs(outcome.Printed))} %";
+        : 100 * outcome.Row.Tolerance / Math.Abs(outcome.Printed) is var percent && percent < 0.0005
+            ? "< 0.001 %"
+            : $"±{Short(percent)} %";
 
     /// <summary>A deviation in percent; one that rounds to nothing has no sign, which differs between machines.</summary>
     private static string Percent(double percent) =>
         Math.Abs(percent) < 0.0005 ? "0 %" : string.Create(CultureInfo.InvariantCulture, $"{(percent < 0 ? '−' : '+')}{Short(Math.Abs(percent))} %");
 
     /// <summary>Two figures, at most three decimals.</summary>
-    private static string Short(double value) => value < 0.0005
-        ? "0"
-        : UnitStyle.Trim(value, Math.Clamp(1 - (int)Math.Floor(Math.Log10(value)), 0, 3));
+    private static string Short(double value) =>
+        UnitStyle.Trim(value, Math.Clamp(1 - (int)Math.Floor(Math.Log10(value)), 0, 3));
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

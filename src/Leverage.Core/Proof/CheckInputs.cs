@@ -39,7 +39,8 @@ public sealed class CheckInputs
     /// <exception cref="KeyNotFoundException">It is neither given nor does it follow.</exception>
     public double this[string name] => Find(name) ?? Following(name);
 
-    private double? Find(string name)
+    /// <summary>A value given, or null.</summary>
+    internal double? Find(string name)
     {
         foreach (var (given, value, _) in _given)
         {

@@ -4,7 +4,7 @@ using Leverage.Outcomes;
 
 namespace Leverage.Proof;
 
-/// <content>Restraints, heat, thread locker, spread and the printed units themselves.</content>
+/// <content>Restraints, heat, thread locker, spread, chances and the printed units themselves.</content>
 public static partial class CheckedFormulas
 {
     private static CheckedFormula[] Holding =>
@@ -31,6 +31,8 @@ public static partial class CheckedFormulas
         new("LogNormalSpread.SigmaFromP10P90", "", i => LogNormalSpread.SigmaFromP10P90(i["p10"], i["p90"])),
         new("LogNormalSpread.SigmaFromP5P95", "", i => LogNormalSpread.SigmaFromP5P95(i["p5"], i["p95"])),
         new("LogNormalSpread.Quantile", "", i => LogNormalSpread.Quantile(i["median"], i["sigma"], i["share"])),
+        new("CompetingRisks.Undone", "", i => ChanceInputs.Chances(i).Undone),
+        new("CompetingRisks.Stuck", "", i => ChanceInputs.Chances(i).Stuck),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

@@ -3,9 +3,12 @@ using UnitsNet.Units;
 namespace Leverage.Reading;
 
 /// <summary>The spellings of units a person may write, one table for all kinds; letter case counts.</summary>
-internal static class UnitNames
+public static class UnitNames
 {
     private static readonly Dictionary<string, (QuantityKind Kind, int Unit)> Known = Build();
+
+    /// <summary>Every spelling there is, in no order.</summary>
+    public static IEnumerable<string> All => Known.Keys;
 
     /// <summary>The kind and UnitsNet unit a spelling stands for.</summary>
     internal static bool TryFind(string spelling, out QuantityKind kind, out int unit)
