@@ -18,11 +18,14 @@ internal static class CommandLine
     /// <param name="args">Its words.</param>
     /// <param name="terminal">Where answer and errors go.</param>
     /// <returns>The exit code; see <see cref="ExitCode"/>.</returns>
-    internal static int Run(string[] args, Terminal terminal)
+    internal static int Run(string[] args, Terminal terminal) => Run(args, terminal, CommandList.All);
+
+    /// <summary>Answers a command line with any commands.</summary>
+    internal static int Run(string[] args, Terminal terminal, IReadOnlyList<CommandEntry> commands)
     {
         try
         {
-            ParseResult result = Root(args, terminal).Parse(args, Plain);
+            ParseResult result = Root(args, terminal, commands).Parse(args, Plain);
             if (result.Action is ParseErrorAction)
             {
                 return Refuse(terminal, ErrorLine.Of(result));
@@ -54,13 +57,13 @@ internal static class CommandLine
     }
 
     /// <summary>The root with every command's name, but with the options of the asked one only: they cost time to build.</summary>
-    private static RootCommand Root(string[] args, Terminal terminal)
+    private static RootCommand Root(string[] args, Terminal terminal, IReadOnlyList<CommandEntry> commands)
     {
         var common = new CommonOptions();
         var root = new RootCommand("Undo and refit big nuts without breaking anything.");
         bool all = args.Length > 0 && args[0].StartsWith('[');
         var help = new HelpPage(terminal);
-        foreach (CommandEntry entry in CommandList.All)
+        foreach (CommandEntry entry in commands)
         {
             var command = new Command(entry.Name, entry.Purpose);
             if (all || Array.IndexOf(args, entry.Name) >= 0)

@@ -129,11 +129,11 @@ def heaps(rows):
     """Plastic torque as twice the volume of a sand heap, whose height is the way to the nearest edge; plastic bending."""
     half = 12.7 / 2
     quarter = dblquad(lambda y, x: min(half - abs(x), half - abs(y)), 0, half, 0, half)[0]
-    rows.add("square-heap", "DriveSquare.PlasticTorque", {"side": "12.7mm", "shearYield": "600MPa"}, 2 * 4 * quarter * 600, "Nmm")
+    rows.add("square-sand-heap", "DriveSquare.PlasticTorque", {"side": "12.7mm", "shearYield": "600MPa"}, 2 * 4 * quarter * 600, "Nmm")
     apothem = 5.0
     wedge = dblquad(lambda y, x: apothem - x, 0, apothem, lambda x: 0, lambda x: x * tan(pi / 6))[0]
-    rows.add("hexagon-heap", "HexagonKey.PlasticTorque", {"acrossFlats": "10mm", "shear": "800MPa"}, 2 * 12 * wedge * 800, "Nmm")
-    rows.add("round-heap", "RoundBar.PlasticTorque", {"diameter": "18mm", "shear": "480MPa"},
+    rows.add("hexagon-sand-heap", "HexagonKey.PlasticTorque", {"acrossFlats": "10mm", "shear": "800MPa"}, 2 * 12 * wedge * 800, "Nmm")
+    rows.add("round-sand-heap", "RoundBar.PlasticTorque", {"diameter": "18mm", "shear": "480MPa"},
              2 * quad(lambda r: 2 * pi * r * (9 - r), 0, 9)[0] * 480, "Nmm")
     half_moment = lambda r: dblquad(lambda y, x: y, -r, r, 0, lambda x: sqrt(max(0.0, r * r - x * x)))[0]
     rows.add("round-plastic", "RoundBar.PlasticModulus", {"diameter": "18mm"}, 2 * half_moment(9.0), "mm3")

@@ -22,6 +22,7 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly Option<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
     private readonly Option<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
 
+    private readonly Picture _tornado = new("--tornado", "what matters, as bars");
     private readonly Option<bool> _whatMatters = Flag("--what-matters", "which input moves the answer most: what to go and measure");
 
     /// <summary>The command with its options.</summary>
@@ -35,7 +36,7 @@ internal sealed class LoosenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols =>
     [
         .. _nut.Symbols, _drive,
-        .. _lever.Symbols, .. _hold.Symbols, _chart.Option, _sketch.Option, _samples, _seed, _whatMatters,
+        .. _lever.Symbols, .. _hold.Symbols, _chart.Option, _sketch.Option, _samples, _seed, _whatMatters, _tornado.Option,
     ];
 
     /// <inheritdoc/>
@@ -43,16 +44,12 @@ internal sealed class LoosenCommand : LeverageCommand
     {
         _chart.Check(given);
         _sketch.Check(given);
+        _tornado.Check(given);
         LooseningSetup setup = Given.Options(() => LooseningDefaults.Complete(Request(given)));
         LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
         CrossCheck? drawn = Drawn(assessment, given);
         IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
-        string title = LooseningTitle.Of(setup, given.Units);
-        _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));
-        _sketch.Write(given, () => SideView.Draw(
-            LeverSketcher.Of(assessment) ?? throw new InputException(_sketch.Option.Name, "needs a bar to draw. Give --bar, such as 600mm."),
-            title,
-            given.Units));
+        Draw(assessment, given);
         return new CommandAnswer(
             assessment.Verdict,
             () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with
@@ -66,6 +63,19 @@ internal sealed class LoosenCommand : LeverageCommand
                 SwingWords.Write(page, swings, given.Units);
             });
     }
+
+    private void Draw(LooseningAssessment assessment, Given given)
+    {
+        string title = LooseningTitle.Of(assessment.Setup, given.Units);
+        _tornado.Write(given, () => TornadoChart.Draw(
+            Tornado.OfUndone(assessment.Judgement.Undone, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_tornado)),
+            title));
+        _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, given.Units));
+        _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));
+    }
+
+    private static InputException NoBar(Picture picture) =>
+        new(picture.Option.Name, "needs a bar to draw. Give --bar, such as 600mm.");
 
     private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Get(_samples) is { } samples
         ? CrossCheck.Of(assessment, (int)samples, (ulong)(given.Get(_seed) ?? 1))

@@ -23,7 +23,7 @@ internal sealed class ProveCommand : LeverageCommand
     internal ProveCommand(Func<ProofReport> report) => _report = report;
 
     /// <inheritdoc/>
-    internal override string Example => "prove";
+    internal override string Example => "prove --all";
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [_all];

@@ -31,6 +31,9 @@ public static class WhatMatters
     /// <summary>Spread left in an input that is held, so that the integral stays smooth.</summary>
     private const double Held = 0.01;
 
+    /// <summary>Least swing of the chance undone that is worth an order (judgement).</summary>
+    private const double LeastWidth = 0.05;
+
     /// <summary>Book torque from P10 to P90: ±10 %, a torque wrench and a hand between them (judgement).</summary>
     private const double BookShare = 0.10;
 
@@ -40,7 +43,7 @@ public static class WhatMatters
     /// <summary>Assumed bar diameter from P10 to P90: ±7 %, half the recalled range of a drive (judgement).</summary>
     private const double BarShare = 0.07;
 
-    /// <summary>Every input's swing, widest first.</summary>
+    /// <summary>Every input's swing, the one that moves the answer most first.</summary>
     /// <param name="assessment">The assessment; it must have a bar.</param>
     /// <returns>The swings; none without a bar.</returns>
     public static IReadOnlyList<Swing> Of(LooseningAssessment assessment)
@@ -80,8 +83,13 @@ public static class WhatMatters
             swings.Add(Bar(assessment));
         }
 
-        return [.. swings.OrderByDescending(s => s.UndoneWidth).ThenByDescending(s => s.ReachWidthMm)];
+        return Ordered(swings);
     }
+
+    /// <summary>By the chance undone; where no input moves that, this lever is none for the job, and the reach needed decides.</summary>
+    private static Swing[] Ordered(List<Swing> swings) => swings.Max(s => s.UndoneWidth) >= LeastWidth
+        ? [.. swings.OrderByDescending(s => s.UndoneWidth).ThenByDescending(s => s.ReachWidthMm)]
+        : [.. swings.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.UndoneWidth)];
 
     private static FrictionRange Fixed(double friction) => new(friction * (1 - Held), friction, friction * (1 + Held));
 
