@@ -31,8 +31,9 @@ internal sealed class ProveCommand : LeverageCommand
     /// <inheritdoc/>
     internal override string Remarks =>
         """
-        Works every check of shared/checks out again: published in print, another engine's
-        result, derived by hand, recalled from memory (consistency only). Exits 1 if any fails.
+        Works every check of shared/checks out again: published in print, another
+        engine's result, derived by hand, recalled from memory (consistency only).
+        Exits 1 if any fails.
         """;
 
     /// <inheritdoc/>
