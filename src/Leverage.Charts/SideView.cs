@@ -145,8 +145,8 @@ public sealed class SideView
     private void LabelNut()
     {
         string torque = _units.Torque(Torque.FromNewtonMillimeters(_place.Sketch.TorqueNmm)).Replace(' ', '\u00A0');
-        SKPoint left = new(_place.Nut.X - _lever.TorqueRadius, _place.Nut.Y);
-        Place(new LabelWish($"nut: {torque}", new TextLook(_page.TextSize, true, Ink.Need, true), [left, new SKPoint(left.X + 20, left.Y - 40)])
+        SKPoint behind = new(_place.Nut.X - _place.Toward * _lever.TorqueRadius, _place.Nut.Y);
+        Place(new LabelWish($"nut: {torque}", new TextLook(_page.TextSize, true, Ink.Need, true), [behind, new SKPoint(behind.X + _place.Toward * 20, behind.Y - 40)])
         {
             Widest = 0.25f * _area.Width,
         });
@@ -156,7 +156,7 @@ public sealed class SideView
     {
         double angle = _place.Sketch.BelowLevelRad;
         var at = new SKPoint(
-            _place.Nut.X + _lever.ArcRadius * (float)Math.Cos(angle / 2), _place.Nut.Y + _lever.ArcRadius * (float)Math.Sin(angle / 2));
+            _place.Nut.X + _place.Toward * _lever.ArcRadius * (float)Math.Cos(angle / 2), _place.Nut.Y + _lever.ArcRadius * (float)Math.Sin(angle / 2));
         string words = angle < 0.005 ? "level" : $"{UnitStyle.Angle(Angle.FromRadians(angle))} below level";
         Place(new LabelWish(words, new TextLook(_page.TextSize, false, Ink.Quiet, true), [at]));
     }

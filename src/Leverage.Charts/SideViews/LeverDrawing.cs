@@ -37,11 +37,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
     private void Angle(SKCanvas canvas)
     {
         float degrees = (float)double.RadiansToDegrees(place.Sketch.BelowLevelRad);
-        var end = new SKPoint(place.Nut.X + 1.15f * ArcRadius, place.Nut.Y);
+        var end = new SKPoint(place.Nut.X + place.Toward * 1.15f * ArcRadius, place.Nut.Y);
         Shapes.Dashes(canvas, place.Nut, end, Ink.Quiet);
         using var thin = new SKPaint { Color = Ink.Quiet, IsAntialias = true, StrokeWidth = 1.6f, Style = SKPaintStyle.Stroke };
         var circle = new SKRect(place.Nut.X - ArcRadius, place.Nut.Y - ArcRadius, place.Nut.X + ArcRadius, place.Nut.Y + ArcRadius);
-        canvas.DrawArc(circle, 0, degrees, false, thin);
+        canvas.DrawArc(circle, place.Toward > 0 ? 0 : 180, place.Toward * degrees, false, thin);
     }
 
     private void Bar(SKCanvas canvas)
@@ -107,10 +107,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
         float radius = TorqueRadius;
         using var paint = new SKPaint { Color = Ink.Need, IsAntialias = true, StrokeWidth = 4, Style = SKPaintStyle.Stroke };
         canvas.DrawArc(
-            new SKRect(place.Nut.X - radius, place.Nut.Y - radius, place.Nut.X + radius, place.Nut.Y + radius), 130, 170, false, paint);
-        float angle = MathF.PI * 300 / 180;
+            new SKRect(place.Nut.X - radius, place.Nut.Y - radius, place.Nut.X + radius, place.Nut.Y + radius),
+            place.Toward > 0 ? 130 : 50, place.Toward * 170, false, paint);
+        float angle = MathF.PI * (place.Toward > 0 ? 300 : -120) / 180;
         var head = new SKPoint(place.Nut.X + radius * MathF.Cos(angle), place.Nut.Y + radius * MathF.Sin(angle));
-        var along = new SKPoint(-MathF.Sin(angle), MathF.Cos(angle));
+        var along = new SKPoint(-place.Toward * MathF.Sin(angle), place.Toward * MathF.Cos(angle));
         SKPoint side = SketchGeometry.Above(along);
         using var path = new SKPath();
         path.AddPoly(

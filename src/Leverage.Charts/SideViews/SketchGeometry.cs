@@ -24,7 +24,7 @@ internal sealed class SketchGeometry
     {
         (Sketch, _scale, _nut) = (sketch, scale, nut);
         BarHalf = (float)(sketch.BarDiameterMm ?? UsualBarMm) / 2;
-        Along = Direction(sketch.BelowLevelRad);
+        Along = Direction(sketch.BelowLevelRad, Toward);
         if (sketch.Sleeve is not { } sleeve)
         {
             SleeveAlong = Along;
@@ -35,12 +35,18 @@ internal sealed class SketchGeometry
         PlayFactor = Factors.FirstOrDefault(factor => factor * play <= SeenTiltRad * sleeve.OverlapMm, 1);
         BoreHalf = BarHalf + (float)(PlayFactor * play) / 2;
         SleeveHalf = BoreHalf + (float)(sleeve.WallMm ?? UsualWallMm);
-        SleeveAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / sleeve.OverlapMm));
+        SleeveAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / sleeve.OverlapMm), Toward);
         _mouth = OnBar(sketch.BarMm - sleeve.OverlapMm, PlayFactor * play / 2);
     }
 
     /// <summary>The lever.</summary>
     internal LeverSketch Sketch { get; }
+
+    /// <summary>
+    /// Which way the lever points, facing the nut: −1 left, at nine o'clock, where a push down undoes a right-hand thread;
+    /// 1 right for a left-hand one.
+    /// </summary>
+    internal int Toward => Sketch.LeftHand ? 1 : -1;
 
     /// <summary>How many times too large the sleeve's play is drawn.</summary>
     internal double PlayFactor { get; } = 1;
@@ -105,7 +111,8 @@ internal sealed class SketchGeometry
     internal SKPoint OnSleeve(double alongMm, double aboveMm) => From(_mouth, SleeveAlong, alongMm, aboveMm);
 
     /// <summary>Square to a direction, upward.</summary>
-    internal static SKPoint Above(SKPoint along) => new(along.Y, -along.X);
+    internal static SKPoint Above(SKPoint along) =>
+        along.X < 0 ? new SKPoint(-along.Y, along.X) : new SKPoint(along.Y, -along.X);
 
     /// <summary>A point moved along a direction by pixels.</summary>
     internal static SKPoint Moved(SKPoint from, SKPoint direction, float pixels) =>
@@ -114,5 +121,6 @@ internal sealed class SketchGeometry
     private SKPoint From(SKPoint origin, SKPoint along, double alongMm, double aboveMm) =>
         Moved(Moved(origin, along, (float)alongMm * _scale), Above(along), (float)aboveMm * _scale);
 
-    private static SKPoint Direction(double belowRad) => new((float)Math.Cos(belowRad), (float)Math.Sin(belowRad));
+    private static SKPoint Direction(double belowRad, int toward) =>
+        new(toward * (float)Math.Cos(belowRad), (float)Math.Sin(belowRad));
 }

@@ -60,6 +60,9 @@ public sealed record LeverSketch
     /// <summary>Torque at the nut, N·mm.</summary>
     public double TorqueNmm => SquareN * ReachMm;
 
+    /// <summary>Left-hand thread: facing the nut, a push down undoes it with the lever at three o'clock, not at nine.</summary>
+    public bool LeftHand { get; init; }
+
     /// <summary>The sleeve; null with none on.</summary>
     public SleeveSketch? Sleeve { get; init; }
 }
@@ -85,6 +88,7 @@ public static class LeverSketcher
         LeverSketch sketch = Bare(bar, lever, assessment.Setup.BelowLevel, square) with
         {
             AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
+            LeftHand = assessment.Setup.Fastener.LeftHand,
         };
         return assessment is { Sleeve: { } judged, Setup.Sleeve: { } sleeve }
             ? WithSleeve(sketch, sleeve, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
