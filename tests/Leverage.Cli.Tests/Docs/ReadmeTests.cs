@@ -92,9 +92,9 @@ public sealed partial class ReadmeTests
         return folder;
     }
 
-    [GeneratedRegex(@"^```console\n(.*?)^```$", RegexOptions.Singleline | RegexOptions.Multiline)]
+    [GeneratedRegex(@"^```console\n(?<run>.*?)^```$", RegexOptions.Singleline | RegexOptions.Multiline, 5000)]
     private static partial Regex Blocks();
 
-    [GeneratedRegex(@"\]\(([^)\s]+)\)")]
+    [GeneratedRegex(@"\]\((?<link>[^)\s]+)\)", RegexOptions.None, 5000)]
     private static partial Regex Links();
 }
