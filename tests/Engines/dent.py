@@ -32,7 +32,7 @@ def main(output):
     for name, outside, wall, drop in (("33.7x3.2", 33.7, 3.2, 6.0), ("48.3x3.2", 48.3, 3.2, 8.0)):
         case = Case(f"dent-{name}".replace(".", "_"), outside, wall, 120, 60, drop, free=140.0)
         text = run(case.name, case.deck(LAW, STEP, PRINTS))
-        grown, force = dents(text), array(contact(text, "ATTIP"))
+        grown, force = dents(text), contact(text, "ATTIP", case)
         for share in (0.005, 0.01, 0.02):
             at = interp(share * outside, grown, force)
             print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm; {at:.0f} N at {share:.3f} of the diameter")
