@@ -27,7 +27,7 @@ public sealed partial class FormulaDocumentTests
     [MemberData(nameof(Formulas))]
     public void A_file_a_formula_is_checked_by_has_a_row_of_it(string formula)
     {
-        if (LawOnly.Tests.ContainsKey(formula))
+        if (formula == "TubeSection.IsCompact")
         {
             return;
         }
