@@ -52,26 +52,36 @@ internal static class LessonFigures
     {
         SlipAngles angles = n.Slip.Here.Checked;
         double swing = n.Slip.Setup.BelowLevel.Radians;
-        var svg = new SvgSheet(800, 560, "Angles of the bar below level", $"Your swing goes to {LessonNumbers.Degrees(swing)}; held it is safe to {LessonNumbers.Degrees(angles.HeldRad)}, at break-loose to {LessonNumbers.Degrees(angles.ReleaseRad)}.");
-        svg.Ray(60, 90, 560, 0, Steel, 3, "");
-        svg.Text(640, 98, "level", Ink);
-        Spoke(svg, angles.HeldRad, $"safe to {LessonNumbers.Degrees(angles.HeldRad)} while it holds", Holds, "");
+        var svg = new SvgSheet(1000, 560, "Angles of the bar below level", $"Your swing goes to {LessonNumbers.Degrees(swing)}; held it is safe to {LessonNumbers.Degrees(angles.HeldRad)}, at break-loose to {LessonNumbers.Degrees(angles.ReleaseRad)}.");
+        List<Spoke> spokes =
+        [
+            new(0, 520, "level", Ink, 3, ""),
+            new(swing, 430, $"your lowest, {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}", Ink, 16, ""),
+            new(angles.HeldRad, 520, $"safe to {LessonNumbers.Degrees(angles.HeldRad)} while it holds", Holds, 6, ""),
+        ];
         if (letsGo)
         {
-            Spoke(svg, angles.ReleaseRad, $"to {LessonNumbers.Degrees(angles.ReleaseRad)} as it lets go", Pulls, "14 8");
+            spokes.Add(new(angles.ReleaseRad, 520, $"safe to {LessonNumbers.Degrees(angles.ReleaseRad)} as it lets go", Pulls, 6, "14 8"));
         }
 
-        svg.Ray(60, 90, 470, swing, Ink, 16, "");
-        svg.TextAt(60, 90, 300, swing, $"you: {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}", Ink, -22);
-        svg.Circle(60, 90, 26, Steel, Ink);
+        Fan(svg, spokes);
+        svg.Circle(60, 110, 26, Steel, Ink);
         return svg.Whole();
     }
 
-    private static void Spoke(SvgSheet svg, double angleRad, string words, string color, string dashes)
+    /// <summary>Rays from the nut, each with its words at its end, never on top of each other.</summary>
+    private static void Fan(SvgSheet svg, List<Spoke> spokes)
     {
-        svg.Ray(60, 90, 560, angleRad, color, 6, dashes);
-        svg.TextAt(60, 90, 570, angleRad, words, color, 34);
+        double above = 0;
+        foreach (Spoke spoke in spokes.OrderBy(spoke => spoke.AngleRad))
+        {
+            svg.Ray(60, 110, spoke.Length, spoke.AngleRad, spoke.Color, spoke.Width, spoke.Dashes);
+            above = Math.Max(above + 38, 110 + spoke.Length * Math.Sin(spoke.AngleRad) + 9);
+            svg.Text(60 + spoke.Length * Math.Cos(spoke.AngleRad) + 18, Math.Min(above, 545), spoke.Words, spoke.Color);
+        }
     }
+
+    private sealed record Spoke(double AngleRad, double Length, string Words, string Color, double Width, string Dashes);
 
     private static void Row(SvgSheet svg, int row, string words, double share, string color)
     {

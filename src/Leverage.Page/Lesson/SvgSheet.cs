@@ -9,13 +9,10 @@ internal sealed class SvgSheet
 {
     private const double TextSize = 27;
     private readonly StringBuilder _svg = new();
-    private readonly double _width;
-    private readonly double _height;
 
     /// <summary>A white sheet of a size, with a title and a description to be read aloud.</summary>
     internal SvgSheet(double width, double height, string title, string description)
     {
-        (_width, _height) = (width, height);
         Add($"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" role=\"img\">");
         _svg.Append("<title>").Append(Encoded(title)).Append("</title><desc>").Append(Encoded(description)).Append("</desc>");
         Add($"<rect width=\"{width}\" height=\"{height}\" fill=\"#fff\"/>");
@@ -52,14 +49,6 @@ internal sealed class SvgSheet
     {
         Add($"<text x=\"{x:0.#}\" y=\"{y:0.#}\" fill=\"{color}\" font-size=\"{TextSize}\" font-weight=\"700\" font-family=\"DejaVu Sans Condensed, DejaVu Sans, Arial Narrow, Arial, sans-serif\" text-anchor=\"{anchor}\">");
         _svg.Append(Encoded(words)).Append("</text>");
-    }
-
-    /// <summary>Words that end where a ray of a length ends, so much below it, held inside the sheet.</summary>
-    internal void TextAt(double x, double y, double length, double angleRad, string words, string color, double below)
-    {
-        double endX = Math.Clamp(x + length * Math.Cos(angleRad), 200, _width - 10);
-        double endY = Math.Clamp(y + length * Math.Sin(angleRad) + below, TextSize, _height - 12);
-        Text(endX, endY, words, color, "end");
     }
 
     private void Add(FormattableString markup) => _svg.Append(markup.ToString(CultureInfo.InvariantCulture));
