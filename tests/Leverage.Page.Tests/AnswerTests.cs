@@ -73,6 +73,21 @@ public sealed class AnswerTests(PageUnderTest page) : IClassFixture<PageUnderTes
         Assert.Equal(sleeve.GetProperty("slipAngleAtReleaseDeg").GetDouble(), steps[4].GetProperty("answer").GetDouble(), 6);
     }
 
+    [Fact]
+    public async Task No_figure_of_the_lesson_gives_its_answer_away()
+    {
+        using var document = JsonDocument.Parse((await page.Read($"/lesson-steps?{PageUnderTest.Example}")).Body);
+        foreach (int step in (int[])[1, 2, 3, 4])
+        {
+            JsonElement asked = document.RootElement.GetProperty("steps")[step];
+            string figure = asked.GetProperty("figure").GetString()!;
+            double answer = asked.GetProperty("answer").GetDouble();
+            Assert.DoesNotContain(Answers.UnitStyle.Figures(answer), figure, StringComparison.Ordinal);
+            Assert.DoesNotContain(Answers.UnitStyle.Fixed(answer, 1), figure, StringComparison.Ordinal);
+            Assert.Contains("?<", figure.Replace("? ", "?<", StringComparison.Ordinal), StringComparison.Ordinal);
+        }
+    }
+
     private static string[] Names(string svg) => [.. svg.Split("id=\"").Skip(1).Select(part => part[..part.IndexOf('"', StringComparison.Ordinal)])];
 
     private async Task<string> Verdict(string query)

@@ -3,7 +3,7 @@ using Leverage.Assessments;
 
 namespace Leverage.Page.Lesson;
 
-/// <summary>The lesson's own small drawings: each shows one idea with the learner's numbers, drawn to their scale.</summary>
+/// <summary>The lesson's own small drawings: one idea each, with the learner's numbers, to their scale; what the step asks for stands as a question mark.</summary>
 internal static class LessonFigures
 {
     private const string Ink = "#1b1b1b";
@@ -16,7 +16,7 @@ internal static class LessonFigures
     internal static string Reactions(LessonNumbers n)
     {
         SleeveSketch s = n.Sleeve;
-        var svg = new SvgSheet(800, 520, "Three forces on the sleeve", $"Hands push {n.ForceText(n.Sketch.SquareN)} down, the tip pushes {n.ForceText(s.TipN)} up, the mouth {n.ForceText(s.MouthN)} down.");
+        var svg = new SvgSheet(800, 520, "Three forces on the sleeve", $"Hands push {n.ForceText(n.Sketch.SquareN)} down, the tip pushes up, the mouth is pressed down.");
         double one = 620 / (s.OverlapMm + s.HandToTipMm);
         double mouth = 80;
         double tip = mouth + s.OverlapMm * one;
@@ -27,8 +27,8 @@ internal static class LessonFigures
         svg.Arrow(mouth, 222 - Math.Max(30, s.MouthN * pull), mouth, 220, Ink);
         svg.Arrow(tip, 272 + s.TipN * pull, tip, 274, Ink);
         svg.Arrow(hands, 222 - Math.Max(30, n.Sketch.SquareN * pull), hands, 220, Hand);
-        svg.Text(30, 40, $"mouth {n.ForceText(s.MouthN)}", Ink);
-        svg.Text(tip, 485, $"tip {n.ForceText(s.TipN)}", Ink, tip > 600 ? "end" : "middle");
+        svg.Text(30, 40, "mouth", Ink);
+        svg.Text(tip, 485, "tip: ?", Ink, tip > 600 ? "end" : "middle");
         svg.Text(780, 40, $"hands {n.ForceText(n.Sketch.SquareN)}", Hand, "end");
         svg.Text((mouth + tip) / 2, 320, n.Long(s.OverlapMm), Ink, "middle");
         svg.Text((tip + hands) / 2, 320, n.Long(s.HandToTipMm), Ink, "middle");
@@ -40,8 +40,8 @@ internal static class LessonFigures
     {
         double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
         double most = Math.Max(snug, Math.Max(n.Sleeve.HoldsN, n.Sleeve.OutwardN));
-        var svg = new SvgSheet(800, 400, "What holds the sleeve", $"Snug tube holds {n.ForceText(snug)}, yours {n.ForceText(n.Sleeve.HoldsN)}, you pull {n.ForceText(n.Sleeve.OutwardN)}.");
-        Row(svg, 0, $"a snug tube would hold {n.ForceText(snug)}", snug / most, Holds);
+        var svg = new SvgSheet(800, 400, "What holds the sleeve", $"Yours holds {n.ForceText(n.Sleeve.HoldsN)}, you pull {n.ForceText(n.Sleeve.OutwardN)}.");
+        Row(svg, 0, "a snug tube would hold ?", snug / most, Holds);
         Row(svg, 1, $"yours holds {n.ForceText(n.Sleeve.HoldsN)}", n.Sleeve.HoldsN / most, Holds);
         Row(svg, 2, $"you pull along it {n.ForceText(n.Sleeve.OutwardN)}, at {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level", n.Sleeve.OutwardN / most, Pulls);
         return svg.Whole();
@@ -51,17 +51,18 @@ internal static class LessonFigures
     internal static string Dial(LessonNumbers n, bool letsGo)
     {
         SlipAngles angles = n.Slip.Here.Checked;
+        string held = letsGo ? LessonNumbers.Degrees(angles.HeldRad) : "?";
         double swing = n.Slip.Setup.BelowLevel.Radians;
-        var svg = new SvgSheet(1000, 560, "Angles of the bar below level", $"Your swing goes to {LessonNumbers.Degrees(swing)}; held it is safe to {LessonNumbers.Degrees(angles.HeldRad)}, at break-loose to {LessonNumbers.Degrees(angles.ReleaseRad)}.");
+        var svg = new SvgSheet(1000, 560, "Angles of the bar below level", $"Your swing goes to {LessonNumbers.Degrees(swing)}; the nut held, it is safe to {held}.");
         List<Spoke> spokes =
         [
             new(0, 520, "level", Ink, 3, ""),
             new(swing, 430, $"your lowest, {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}", Ink, 16, ""),
-            new(angles.HeldRad, 520, $"safe to {LessonNumbers.Degrees(angles.HeldRad)} while it holds", Holds, 6, ""),
+            new(angles.HeldRad, 520, $"safe to {held} while it holds", Holds, 6, ""),
         ];
         if (letsGo)
         {
-            spokes.Add(new(angles.ReleaseRad, 520, $"safe to {LessonNumbers.Degrees(angles.ReleaseRad)} as it lets go", Pulls, 6, "14 8"));
+            spokes.Add(new(angles.ReleaseRad, 520, "safe to ? as it lets go", Pulls, 6, "14 8"));
         }
 
         Fan(svg, spokes);
