@@ -13,9 +13,6 @@ internal sealed class Page
     private const int NumberWidth = 6;
     private const int RankWidth = 11;
 
-    private static readonly string[] Units =
-        ["%", "N·m", "N", "kN", "mm", "mm²", "m", "m/s", "kg", "J", "K", "MPa", "°C", "°F", "lbf·ft", "lbf", "kip", "in", "in²", "lb", "ksi"];
-
     private readonly TextWriter _text;
     private readonly bool _colour;
 
@@ -138,7 +135,7 @@ internal sealed class Page
     private static string Aligned(string figure)
     {
         string[] parts = figure.Split(' ');
-        bool plain = parts.Length == 1 || parts.Length == 2 && Array.IndexOf(Units, parts[1]) >= 0;
+        bool plain = parts.Length == 1 || parts.Length == 2 && UnitGlue.IsUnit(parts[1]);
         return plain && figure.Length > 0 && char.IsAsciiDigit(figure[0])
             ? parts[0].PadLeft(NumberWidth) + figure[parts[0].Length..]
             : figure;
@@ -148,7 +145,7 @@ internal sealed class Page
     {
         _text.Write(words.Length == 0 ? start.TrimEnd() : start);
         int column = used;
-        foreach (string word in Glued(words))
+        foreach (string word in UnitGlue.Words(words))
         {
             if (column > indent && column + 1 + word.Length > Width)
             {
@@ -166,33 +163,6 @@ internal sealed class Page
         }
 
         _text.Write('\n');
-    }
-
-    /// <summary>Words, each number together with its unit so that no line ends between them.</summary>
-    private static IEnumerable<string> Glued(string words)
-    {
-        string? held = null;
-        foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            string bare = word.TrimEnd('.', ',', ';', ':', ')');
-            if (held is not null && char.IsAsciiDigit(held[^1]) && Array.IndexOf(Units, bare) >= 0)
-            {
-                held += $" {word}";
-                continue;
-            }
-
-            if (held is not null)
-            {
-                yield return held;
-            }
-
-            held = word;
-        }
-
-        if (held is not null)
-        {
-            yield return held;
-        }
     }
 
     private string Strong(string words) => _colour ? $"\e[1m{words}\e[0m" : words;
