@@ -7,6 +7,9 @@ public sealed partial class GalleryTests
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "plots");
 
+    /// <summary>Photographs of a browser, which have no drawing of their own to twin.</summary>
+    private static readonly string[] Screens = ["page.png", "sheet.png"];
+
     [Fact]
     public void Every_picture_the_gallery_shows_is_there_and_every_picture_there_is_shown()
     {
@@ -21,7 +24,7 @@ public sealed partial class GalleryTests
     public void Every_picture_has_its_twin_in_svg_that_can_be_read_aloud()
     {
         XNamespace space = "http://www.w3.org/2000/svg";
-        foreach (string path in Directory.GetFiles(Folder, "*.png"))
+        foreach (string path in Directory.GetFiles(Folder, "*.png").Where(path => !Screens.Contains(Path.GetFileName(path))))
         {
             XElement root = XElement.Load(Path.ChangeExtension(path, ".svg"));
             Assert.NotEmpty(root.Element(space + "title")!.Value);

@@ -9,8 +9,18 @@ internal static class TableShape
 
     private static readonly Dictionary<string, string> Units = new(StringComparer.Ordinal)
     {
-        ["mm"] = "mm", ["mm2"] = "mm²", ["in"] = "in", ["in2"] = "in²", ["mpa"] = "MPa", ["psi"] = "psi", ["nm"] = "N·m",
-        ["n"] = "N", ["c"] = "°C", ["cm3"] = "cm³", ["cm4"] = "cm⁴", ["k"] = "K",
+        ["mm"] = "mm",
+        ["mm2"] = "mm²",
+        ["in"] = "in",
+        ["in2"] = "in²",
+        ["mpa"] = "MPa",
+        ["psi"] = "psi",
+        ["nm"] = "N·m",
+        ["n"] = "N",
+        ["c"] = "°C",
+        ["cm3"] = "cm³",
+        ["cm4"] = "cm⁴",
+        ["k"] = "K",
     };
 
     /// <summary>Whether a column holds nothing but numbers and blanks, and does not name things.</summary>

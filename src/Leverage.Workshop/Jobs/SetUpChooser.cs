@@ -118,8 +118,17 @@ internal sealed class SetUpChooser
     {
         JobFastener bare = fastener with
         {
-            Name = "", Place = null, Count = 1, NewPart = null, NewPartCount = 0, Lubricant = null, HeldBy = null,
-            Adapter = null, Pattern = TighteningPattern.None, Note = null, Stances = [],
+            Name = "",
+            Place = null,
+            Count = 1,
+            NewPart = null,
+            NewPartCount = 0,
+            Lubricant = null,
+            HeldBy = null,
+            Adapter = null,
+            Pattern = TighteningPattern.None,
+            Note = null,
+            Stances = [],
         };
         string held = hold is null ? "" : $"{hold.Request with { By = [] }} {string.Join(',', hold.Request.By)}";
         return $"{bare} | {string.Join(',', fastener.Stances)} | {held}";

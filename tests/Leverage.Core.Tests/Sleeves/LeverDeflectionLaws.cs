@@ -52,7 +52,9 @@ public sealed class LeverDeflectionLaws
         Near.Equal(k * one, LeverDeflection.AtHand(k, beam));
         Near.Equal(k * k * k * one, LeverDeflection.AtHand(1, beam with
         {
-            ReachMm = k * beam.ReachMm, HandToTipMm = k * a, OverlapMm = k * c,
+            ReachMm = k * beam.ReachMm,
+            HandToTipMm = k * a,
+            OverlapMm = k * c,
         }), 1e-9);
         Assert.True(LeverDeflection.AtHand(1, beam with { SleeveStiffnessNmm2 = 1.1 * beam.SleeveStiffnessNmm2 }) < one);
         Assert.True(LeverDeflection.AtHand(1, beam with { BarStiffnessNmm2 = 1.1 * beam.BarStiffnessNmm2 }) < one);

@@ -137,7 +137,9 @@ public sealed class JointTorqueLaws
         double k = scale.Log(0.1, 10);
         Joint larger = joint with
         {
-            PitchDiameterMm = k * joint.PitchDiameterMm, LeadMm = k * joint.LeadMm, BearingDiameterMm = k * joint.BearingDiameterMm,
+            PitchDiameterMm = k * joint.PitchDiameterMm,
+            LeadMm = k * joint.LeadMm,
+            BearingDiameterMm = k * joint.BearingDiameterMm,
         };
         Near.Equal(k * Tightening(joint, mu), Tightening(larger, mu));
         Near.Equal(k, JointTorque.Tightening(k, joint, JointFriction.Same(mu)) / Tightening(joint, mu));
