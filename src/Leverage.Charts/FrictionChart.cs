@@ -91,7 +91,7 @@ public sealed class FrictionChart
             return $"{_units.Torque(_curve.Chosen)} yields the bolt at friction {Friction(_curve.Range.Likely)}: too much.";
         }
 
-        string buys = $"{_units.Torque(_curve.Chosen)} buys {_units.Force(_curve.Preload)} at friction {Friction(_curve.Range.Likely)}";
+        string buys = $"{_units.Torque(_curve.Chosen)} buys {_units.Preload(_curve.Preload)} at friction {Friction(_curve.Range.Likely)}";
         return _curve.YieldsBelow is { } edge
             ? $"{buys}. Where friction is below {Friction(edge)} it yields the bolt."
             : $"{buys} and yields the bolt at none of these frictions.";

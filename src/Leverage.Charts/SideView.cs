@@ -64,7 +64,11 @@ public sealed class SideView
         }
 
         _placer.Block(new LabelBox(_place.Nut.X, _place.Nut.Y, 0, 0).Grown(_lever.TorqueRadius));
-        _arrows.ForEach(arrow => _placer.Avoid([arrow.From, arrow.To]));
+        foreach (SKPoint[] line in _arrows.SelectMany(arrow => arrow.Outlines()))
+        {
+            _placer.Avoid(line);
+        }
+
         _dimensions.ForEach(Label);
         _dimensions.ForEach(dimension => _placer.Avoid([dimension.From, dimension.Start, dimension.Stop, dimension.To]));
         _arrows.ForEach(Label);
@@ -155,10 +159,8 @@ public sealed class SideView
     private void LabelAngle()
     {
         double angle = _place.Sketch.BelowLevelRad;
-        var at = new SKPoint(
-            _place.Nut.X + _place.Toward * _lever.ArcRadius * (float)Math.Cos(angle / 2), _place.Nut.Y + _lever.ArcRadius * (float)Math.Sin(angle / 2));
         string words = angle < 0.005 ? "level" : $"{UnitStyle.Angle(Angle.FromRadians(angle))} below level";
-        Place(new LabelWish(words, new TextLook(_page.TextSize, false, Ink.Quiet, true), [at]));
+        Place(new LabelWish(words, new TextLook(_page.TextSize, false, Ink.Quiet, true), [_lever.OnArc(angle / 2)]));
     }
 
     private void Place(LabelWish wish)

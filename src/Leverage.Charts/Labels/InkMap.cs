@@ -48,9 +48,26 @@ internal sealed class InkMap
         return sums[bottom * width + right] - sums[top * width + right] - sums[bottom * width + left] + sums[top * width + left];
     }
 
+    /// <summary>Steps of a cell along a line that meet ink.</summary>
+    internal int Along(SKPoint from, SKPoint to)
+    {
+        int steps = Math.Max(1, (int)(SKPoint.Distance(from, to) / Cell));
+        int met = 0;
+        for (int k = 0; k <= steps; k++)
+        {
+            float x = from.X + (to.X - from.X) * k / steps;
+            float y = from.Y + (to.Y - from.Y) * k / steps;
+            met += Holds(x, y) && _ink[Row(y) * _columns + Column(x)] ? 1 : 0;
+        }
+
+        return met;
+    }
+
+    private bool Holds(float x, float y) => x >= _area.Left && x <= _area.Right && y >= _area.Top && y <= _area.Bottom;
+
     private void Mark(float x, float y)
     {
-        if (x >= _area.Left && x <= _area.Right && y >= _area.Top && y <= _area.Bottom)
+        if (Holds(x, y))
         {
             _ink[Row(y) * _columns + Column(x)] = true;
         }

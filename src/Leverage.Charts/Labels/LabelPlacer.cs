@@ -10,6 +10,7 @@ internal sealed class LabelPlacer
 {
     private const float Gap = 6;
     private const int StepsAlong = 40;
+    private const double LeaderMindsInk = 1.5;
     private static readonly (float Across, float Down)[] Sides =
         [(0.5f, 1), (0.5f, 0), (0, 1), (1, 1), (0, 0), (1, 0), (0, 0.5f), (1, 0.5f)];
 
@@ -99,7 +100,8 @@ internal sealed class LabelPlacer
                 }
 
                 Leader leader = Lead(box, stops);
-                double cost = SKPoint.Distance(leader.From, leader.To) / 8 + 6 * _ink.Count(box) + 500 * Cut(leader);
+                double cost = SKPoint.Distance(leader.From, leader.To) / 8 + 6 * _ink.Count(box)
+                    + LeaderMindsInk * _ink.Along(leader.From, leader.To) + 500 * Cut(leader);
                 if (cost < best.Cost)
                 {
                     best = (cost, (new SKPoint(left, top), leader));

@@ -11,15 +11,33 @@ namespace Leverage.Charts.SideViews;
 internal sealed record ForceArrow(string Words, SKPoint From, SKPoint To, SKColor Color, bool Dashed)
 {
     private const float Head = 17;
+    private const float HeadHalf = 9;
+
+    /// <summary>Its shaft and the two edges of its head, to keep labels off them.</summary>
+    internal IEnumerable<SKPoint[]> Outlines()
+    {
+        var (along, neck) = Neck();
+        SKPoint side = SketchGeometry.Above(along);
+        return
+        [
+            [From, To],
+            [SketchGeometry.Moved(neck, side, HeadHalf), To, SketchGeometry.Moved(neck, side, -HeadHalf)],
+        ];
+    }
+
+    private (SKPoint Along, SKPoint Neck) Neck()
+    {
+        SKPoint run = To - From;
+        float length = Math.Max(1, run.Length);
+        var along = new SKPoint(run.X / length, run.Y / length);
+        return (along, SketchGeometry.Moved(To, along, -Math.Min(Head, length)));
+    }
 
     /// <summary>Draws it.</summary>
     internal void Draw(SKCanvas canvas)
     {
         using var paint = new SKPaint { Color = Color, IsAntialias = true, StrokeWidth = 5, Style = SKPaintStyle.Stroke };
-        SKPoint run = To - From;
-        float length = Math.Max(1, run.Length);
-        var along = new SKPoint(run.X / length, run.Y / length);
-        SKPoint neck = SketchGeometry.Moved(To, along, -Math.Min(Head, length));
+        var (along, neck) = Neck();
         if (Dashed)
         {
             Dash(canvas, neck, along, paint);
@@ -31,7 +49,7 @@ internal sealed record ForceArrow(string Words, SKPoint From, SKPoint To, SKColo
 
         using var path = new SKPath();
         SKPoint side = SketchGeometry.Above(along);
-        path.AddPoly([To, SketchGeometry.Moved(neck, side, 9), SketchGeometry.Moved(neck, side, -9)], close: true);
+        path.AddPoly([To, SketchGeometry.Moved(neck, side, HeadHalf), SketchGeometry.Moved(neck, side, -HeadHalf)], close: true);
         paint.Style = SKPaintStyle.Fill;
         canvas.DrawPath(path, paint);
     }

@@ -16,9 +16,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
         Torque(canvas);
     }
 
-    /// <summary>Outlines of bar and sleeve, to keep labels off them.</summary>
+    /// <summary>Outlines of bar, sleeve and angle, to keep labels off them.</summary>
     internal IEnumerable<SKPoint[]> Outlines()
     {
+        yield return [place.Nut, LevelEnd];
+        yield return [.. Enumerable.Range(0, 21).Select(i => OnArc(place.Sketch.BelowLevelRad * i / 20))];
         yield return [place.Nut, place.OnBar(place.Sketch.BarMm, 0)];
         yield return [place.OnBar(0, place.BarHalf), place.OnBar(place.Sketch.BarMm, place.BarHalf)];
         yield return [place.OnBar(0, -place.BarHalf), place.OnBar(place.Sketch.BarMm, -place.BarHalf)];
@@ -34,11 +36,16 @@ internal sealed class LeverDrawing(SketchGeometry place)
     /// <summary>Radius of the angle's arc, pixels.</summary>
     internal float ArcRadius => 0.42f * SKPoint.Distance(place.Nut, place.Hands);
 
+    /// <summary>A point of the angle's arc.</summary>
+    internal SKPoint OnArc(double belowRad) => new(
+        place.Nut.X + place.Toward * ArcRadius * (float)Math.Cos(belowRad), place.Nut.Y + ArcRadius * (float)Math.Sin(belowRad));
+
+    private SKPoint LevelEnd => new(place.Nut.X + place.Toward * 1.15f * ArcRadius, place.Nut.Y);
+
     private void Angle(SKCanvas canvas)
     {
         float degrees = (float)double.RadiansToDegrees(place.Sketch.BelowLevelRad);
-        var end = new SKPoint(place.Nut.X + place.Toward * 1.15f * ArcRadius, place.Nut.Y);
-        Shapes.Dashes(canvas, place.Nut, end, Ink.Quiet);
+        Shapes.Dashes(canvas, place.Nut, LevelEnd, Ink.Quiet);
         using var thin = new SKPaint { Color = Ink.Quiet, IsAntialias = true, StrokeWidth = 1.6f, Style = SKPaintStyle.Stroke };
         var circle = new SKRect(place.Nut.X - ArcRadius, place.Nut.Y - ArcRadius, place.Nut.X + ArcRadius, place.Nut.Y + ArcRadius);
         canvas.DrawArc(circle, place.Toward > 0 ? 0 : 180, place.Toward * degrees, false, thin);

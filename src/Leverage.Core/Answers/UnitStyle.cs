@@ -64,8 +64,8 @@ public sealed class UnitStyle
     /// <summary>A long length, such as a lever's: "1.24 m", "48.8 in".</summary>
     public string Reach(Length length) => _us ? $"{Fixed(length.Inches, 1)} in" : $"{Fixed(length.Meters, 2)} m";
 
-    /// <summary>A short length, such as a tube's wall: "33.7 mm", "1.33 in".</summary>
-    public string Length(Length length) => _us ? $"{Trim(length.Inches, length.Inches < 3 ? 3 : 1)} in" : $"{Trim(length.Millimeters, 1)} mm";
+    /// <summary>A short length, such as a tube's wall: "33.7 mm", "134 mm", "1.33 in".</summary>
+    public string Length(Length length) => _us ? $"{Trim(length.Inches, length.Inches < 3 ? 3 : 1)} in" : $"{Trim(length.Millimeters, length.Millimeters < 100 ? 1 : 0)} mm";
 
     /// <summary>A length as threads are given: "11.188 mm", "0.4405 in".</summary>
     public string Fine(Length length) => _us ? $"{Fixed(length.Inches, 4)} in" : $"{Fixed(length.Millimeters, 3)} mm";

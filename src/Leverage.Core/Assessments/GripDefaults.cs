@@ -21,7 +21,7 @@ internal static class GripDefaults
     }
 
     internal static string Words(LooseningRequest request) =>
-        request.GripFriction is null ? request.Handle ?? "dry" : "friction given";
+        request.GripFriction is null ? request.Handle ?? "dry" : "as given";
 
     internal static FrictionRange Friction(LooseningRequest request, bool sleeved, List<Assumption> assumed)
     {

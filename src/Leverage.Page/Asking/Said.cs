@@ -75,5 +75,5 @@ internal sealed record Drawing(ChartPage Window, ChartPage Side)
     internal static Drawing Wide { get; } = new(ChartPage.Landscape, ChartPage.Landscape);
 
     /// <summary>For a phone held upright: larger type, and a side view low enough to keep in sight while sliding.</summary>
-    internal static Drawing Tall { get; } = new(ChartPage.Portrait, new ChartPage(800, 640, 30, 27, 24));
+    internal static Drawing Tall { get; } = new(ChartPage.Portrait, new ChartPage(800, 780, 30, 27, 24));
 }
