@@ -30,7 +30,7 @@ public sealed class SideView
         (_units, _page) = (units, page);
         _words = new FrameWords(title, SideViewWords.Answer(sketch, units), string.Empty, string.Empty)
         {
-            Warns = sketch.Sleeve is { StaysOn: false },
+            Warns = sketch.Gives is not null || sketch.Sleeve is { StaysOn: false },
             Notes = SideViewWords.Notes(new SketchGeometry(sketch, 1, default), units),
         };
         var layout = FrameLayout.Of(page, _words, []);
@@ -73,6 +73,7 @@ public sealed class SideView
         _dimensions.ForEach(dimension => _placer.Avoid([dimension.From, dimension.Start, dimension.Stop, dimension.To]));
         _arrows.ForEach(Label);
         LabelNut();
+        LabelGives();
         LabelAngle();
         return new Chart(_page, _words.Title, _words.Answer, _texts, DrawAll) { Crowded = _crowded };
     }
@@ -154,6 +155,16 @@ public sealed class SideView
         {
             Widest = 0.25f * _area.Width,
         });
+    }
+
+    private void LabelGives()
+    {
+        if (_place.Sketch.Gives is { } part)
+        {
+            SKPoint at = _place.GivesAt(part.Kind);
+            var foot = new SKPoint(at.X, at.Y + _lever.GivesRadius);
+            Place(new LabelWish("gives here", new TextLook(_page.TextSize, true, Ink.Stop, true), [foot]));
+        }
     }
 
     private void LabelAngle()

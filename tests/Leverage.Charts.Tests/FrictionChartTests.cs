@@ -38,7 +38,7 @@ public sealed class FrictionChartTests
     {
         FrictionCurve curve = Curve("M12x1.25", "10.9", FrictionRange.About(0.12), null);
         string words = Cases.Words(FrictionChart.Draw(curve, "case", UnitStyle.Metric));
-        Assert.Contains("133 N·m buys 70500 N at friction 0.12", words, StringComparison.Ordinal);
+        Assert.Contains("133 N·m buys 70.5 kN at friction 0.12", words, StringComparison.Ordinal);
         Assert.Contains("Where friction is below 0.10 it yields the bolt", words, StringComparison.Ordinal);
         Assert.Contains("torque, N·m", words, StringComparison.Ordinal);
     }

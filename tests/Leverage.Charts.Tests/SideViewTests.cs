@@ -1,5 +1,6 @@
 using Leverage.Answers;
 using Leverage.Assessments;
+using Leverage.LoadPath;
 using UnitsNet;
 
 namespace Leverage.Charts.Tests;
@@ -51,6 +52,22 @@ public sealed class SideViewTests
     {
         string words = Plain(SideView.Draw(LeverSketcher.Of(Cases.Slip("dry")), "case", UnitStyle.Metric));
         Assert.Contains("Play of the sleeve 7.3 mm, drawn 3 times too large: it really hangs 1.7° below the bar.", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_that_gives_is_ringed_named_and_told_with_its_limit()
+    {
+        LeverSketch stands = LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Cases.Heavy)))!;
+        LooseningRequest thin = Cases.Heavy with { Overlap = Length.FromMillimeters(40) };
+        LooseningAssessment assessment = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(thin));
+        LeverSketch gives = LeverSketcher.Of(assessment)!;
+        string words = Plain(SideView.Draw(gives, "case", UnitStyle.Metric));
+        Assert.Null(stands.Gives);
+        Assert.Equal(assessment.Weakest!.Value.Limit, gives.Gives);
+        Assert.Equal(LinkKind.SleeveDentMouth, gives.Gives!.Value.Kind);
+        Assert.Contains("gives here", words, StringComparison.Ordinal);
+        Assert.Contains($"The {gives.Gives.Value.Part} gives before the nut turns", words, StringComparison.Ordinal);
+        Assert.Contains(UnitStyle.Metric.Torque(Torque.FromNewtonMillimeters(gives.Gives.Value.LimitNmm)), words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -14,6 +14,7 @@ internal sealed class LeverDrawing(SketchGeometry place)
         Nut(canvas);
         Hands(canvas);
         Torque(canvas);
+        Gives(canvas);
     }
 
     /// <summary>Outlines of bar, sleeve and angle, to keep labels off them.</summary>
@@ -126,6 +127,19 @@ internal sealed class LeverDrawing(SketchGeometry place)
         paint.Style = SKPaintStyle.Fill;
         canvas.DrawPath(path, paint);
     }
+
+    /// <summary>A ring round what gives.</summary>
+    private void Gives(SKCanvas canvas)
+    {
+        if (place.Sketch.Gives is { } part)
+        {
+            using var paint = new SKPaint { Color = Ink.Stop, IsAntialias = true, StrokeWidth = 4, Style = SKPaintStyle.Stroke };
+            canvas.DrawCircle(place.GivesAt(part.Kind), GivesRadius, paint);
+        }
+    }
+
+    /// <summary>Radius of the ring round what gives, pixels.</summary>
+    internal float GivesRadius => 1.6f * place.NutHalf + 8;
 
     /// <summary>Radius of the arrow round the nut, pixels.</summary>
     internal float TorqueRadius => Math.Max(34, 2.2f * place.NutHalf);

@@ -10,6 +10,12 @@ internal static class SideViewWords
     /// <summary>The answer in a line or two.</summary>
     internal static string Answer(LeverSketch sketch, UnitStyle units)
     {
+        if (sketch is { Gives: { } part, Sleeve: null or { StaysOn: true } })
+        {
+            return $"The {part.Part} gives before the nut turns: it stands {NewtonMillimetres(part.LimitNmm, units)} "
+                + $"of {NewtonMillimetres(sketch.TorqueNmm, units)} likely.";
+        }
+
         if (sketch.Sleeve is not { } sleeve)
         {
             string torque = units.Torque(Torque.FromNewtonMillimeters(sketch.TorqueNmm));
@@ -46,6 +52,9 @@ internal static class SideViewWords
 
     /// <summary>A force with no break inside it.</summary>
     private static string Newtons(double newtons, UnitStyle units) => units.Force(Force.FromNewtons(newtons)).Replace(' ', '\u00A0');
+
+    private static string NewtonMillimetres(double torqueNmm, UnitStyle units) =>
+        units.Torque(Torque.FromNewtonMillimeters(torqueNmm)).Replace(' ', '\u00A0');
 
     /// <summary>A length.</summary>
     internal static string Millimetres(double mm, UnitStyle units) => units.Any(Length.FromMillimeters(mm)).Replace(' ', '\u00A0');

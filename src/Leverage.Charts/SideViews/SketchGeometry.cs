@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.LoadPath;
 using SkiaSharp;
 
 namespace Leverage.Charts.SideViews;
@@ -100,6 +101,14 @@ internal sealed class SketchGeometry
 
     /// <summary>Outer end of bar or sleeve.</summary>
     internal SKPoint End => Sketch.Sleeve is { } sleeve ? OnSleeve(sleeve.LengthMm, 0) : OnBar(Sketch.BarMm, 0);
+
+    /// <summary>Where a part gives: a sleeve at the bar's tip or its own mouth, everything else at the nut, where the torque is largest.</summary>
+    internal SKPoint GivesAt(LinkKind part) => part switch
+    {
+        LinkKind.SleeveBending or LinkKind.SleeveDentTip => Tip,
+        LinkKind.SleeveDentMouth => Mouth,
+        _ => Nut,
+    };
 
     /// <summary>A length in pixels.</summary>
     internal float Pixels(double mm) => (float)mm * _scale;

@@ -1,4 +1,5 @@
 using Leverage.Levers;
+using Leverage.LoadPath;
 using Leverage.Sleeves;
 using UnitsNet;
 
@@ -65,6 +66,9 @@ public sealed record LeverSketch
 
     /// <summary>The sleeve; null with none on.</summary>
     public SleeveSketch? Sleeve { get; init; }
+
+    /// <summary>The part that gives before the nut is likely to turn; null where every part stands that.</summary>
+    public LinkLimit? Gives { get; init; }
 }
 
 /// <summary>Draws up sketches.</summary>
@@ -89,6 +93,7 @@ public static class LeverSketcher
         {
             AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
             LeftHand = assessment.Setup.Fastener.LeftHand,
+            Gives = assessment.Judgement.Rules.HasFlag(VerdictRules.LinkBelowLikely) ? assessment.Weakest?.Limit : null,
         };
         return assessment is { Sleeve: { } judged, Setup.Sleeve: { } sleeve }
             ? WithSleeve(sketch, sleeve, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
