@@ -161,9 +161,10 @@ public sealed class SideView
     {
         if (_place.Sketch.Gives is { } part)
         {
-            SKPoint at = _place.GivesAt(part.Kind);
-            var foot = new SKPoint(at.X, at.Y + _lever.GivesRadius);
-            Place(new LabelWish("gives here", new TextLook(_page.TextSize, true, Ink.Stop, true), [foot]));
+            Place(new LabelWish("gives here", new TextLook(_page.TextSize, true, Ink.Stop, true), [.. _lever.Ring(part.Kind)])
+            {
+                MindsInk = 12,
+            });
         }
     }
 

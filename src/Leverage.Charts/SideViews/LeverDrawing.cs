@@ -1,3 +1,4 @@
+using Leverage.LoadPath;
 using SkiaSharp;
 
 namespace Leverage.Charts.SideViews;
@@ -25,6 +26,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
         yield return [place.Nut, place.OnBar(place.Sketch.BarMm, 0)];
         yield return [place.OnBar(0, place.BarHalf), place.OnBar(place.Sketch.BarMm, place.BarHalf)];
         yield return [place.OnBar(0, -place.BarHalf), place.OnBar(place.Sketch.BarMm, -place.BarHalf)];
+        if (place.Sketch.Gives is { } part)
+        {
+            yield return [.. Ring(part.Kind)];
+        }
+
         if (place.Sketch.Sleeve is { } sleeve)
         {
             foreach (float side in new[] { -place.SleeveHalf, 0, place.SleeveHalf })
@@ -138,8 +144,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
         }
     }
 
-    /// <summary>Radius of the ring round what gives, pixels.</summary>
-    internal float GivesRadius => 1.6f * place.NutHalf + 8;
+    /// <summary>Points of the ring round what gives.</summary>
+    internal IEnumerable<SKPoint> Ring(LinkKind part) => Enumerable.Range(0, 25).Select(i => new SKPoint(
+        place.GivesAt(part).X + GivesRadius * MathF.Cos(i * MathF.PI / 12), place.GivesAt(part).Y + GivesRadius * MathF.Sin(i * MathF.PI / 12)));
+
+    private float GivesRadius => 1.6f * place.NutHalf + 8;
 
     /// <summary>Radius of the arrow round the nut, pixels.</summary>
     internal float TorqueRadius => Math.Max(34, 2.2f * place.NutHalf);
