@@ -5,6 +5,7 @@ using Leverage.Assessments;
 using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
+using Leverage.Cli.Shells;
 using Leverage.Reading;
 
 namespace Leverage.Cli;
@@ -60,7 +61,7 @@ internal static class CommandLine
     private static RootCommand Root(string[] args, Terminal terminal, IReadOnlyList<CommandEntry> commands)
     {
         var common = new CommonOptions();
-        var root = new RootCommand("Undo and refit big nuts without breaking anything.");
+        var root = new RootCommand(HelpPage.Purpose);
         bool all = args.Length > 0 && args[0].StartsWith('[');
         var help = new HelpPage(terminal);
         foreach (CommandEntry entry in commands)
@@ -79,6 +80,7 @@ internal static class CommandLine
             if (option is HelpOption)
             {
                 option.Action = help;
+                Offered(option, all);
             }
         }
 
@@ -87,8 +89,23 @@ internal static class CommandLine
             root.Add(option);
         }
 
+        if (args.Length > 0 && args[0] is ['-' or '[', ..])
+        {
+            root.Add(CompletionScript.Option(terminal));
+            root.Add(ManPage.Option(terminal));
+        }
+
         root.SetAction(help.Invoke);
         return root;
+    }
+
+    /// <summary>A shell that completes is offered <c>--help</c> and <c>-h</c>, not its other spellings.</summary>
+    private static void Offered(Option help, bool completing)
+    {
+        foreach (string alias in completing ? (string[])["/h", "/?", "-?"] : [])
+        {
+            help.Aliases.Remove(alias);
+        }
     }
 
     private static void Fill(

@@ -12,19 +12,25 @@ internal sealed class HelpPage : SynchronousCommandLineAction
 
     private const int MostWidth = 28;
 
-    private const string Manners = """
+    /// <summary>What the program is for.</summary>
+    internal const string Purpose = "undo and refit big nuts without breaking anything";
 
-        Examples:
-          leverage loosen 460Nm --thread M24x1.5 --condition rusted --bar 600mm
-          leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12
-          leverage check 130Nm --thread M12x1.25 --grade 10.9
+    /// <summary>How values are written.</summary>
+    internal const string Values = "Numbers carry their unit: 460Nm 340ft-lb 600mm 24in 82kg 450N 640MPa 30deg 75%";
 
-        Numbers carry their unit: 460Nm 340ft-lb 600mm 24in 82kg 450N 640MPa 30deg 75%
-        Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
-                       --force-write  --help (its options, units, what is left out)
-        Exit: 0 answered, 1 the program failed, 2 bad input
+    /// <summary>How it may end.</summary>
+    internal const string Exits = "Exit: 0 answered, 1 the program failed, 2 bad input";
 
-        """;
+    /// <summary>What comes before any answer.</summary>
+    internal const string Caution = "Big torques hurt people. The maker's manual and local rules come before any answer here.";
+
+    /// <summary>Command lines to start from; a test runs them.</summary>
+    internal static readonly string[] Examples =
+    [
+        "leverage loosen 460Nm --thread M24x1.5 --condition rusted --bar 600mm",
+        "leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12",
+        "leverage check 130Nm --thread M12x1.25 --grade 10.9",
+    ];
 
     /// <summary>Help that is written to a terminal.</summary>
     internal HelpPage(Terminal terminal) => _terminal = terminal;
@@ -54,7 +60,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
     private void OfProgram()
     {
         TextWriter text = _terminal.Answers;
-        text.Write("leverage: undo and refit big nuts without breaking anything\n\n");
+        text.Write($"leverage: {Purpose}\n\n");
         var commands = new Columns("ll");
         foreach (CommandEntry entry in CommandList.All)
         {
@@ -62,7 +68,18 @@ internal sealed class HelpPage : SynchronousCommandLineAction
         }
 
         new Page(text, _terminal.Colour).Table(commands);
-        text.Write(Manners);
+        text.Write($"""
+
+            Examples:
+              {string.Join("\n  ", Examples)}
+
+            {Values}
+            Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
+                           --force-write  --help (its options, units, what is left out)
+            On its own:    --completion bash|zsh|fish|powershell  --man  --version
+            {Exits}
+
+            """);
     }
 
     private void OfCommand(Command command, LeverageCommand built)
@@ -85,6 +102,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
         text.Write("Every command: --json  --units metric|us  --strict  --force-write  --help\n");
     }
 
-    private static string Start(Symbol symbol) =>
+    /// <summary>An option or argument as the help begins its line.</summary>
+    internal static string Start(Symbol symbol) =>
         symbol is Option option ? $"{option.Name} {option.HelpName}".TrimEnd() : symbol.Name;
 }
