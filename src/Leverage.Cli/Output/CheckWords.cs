@@ -35,8 +35,9 @@ internal sealed class CheckWords
         }
 
         page.Note("It would suit", Suits());
-        page.Note("Assumed", JointWords.Assumed(
-            _a.Setup.Grade is null ? _a.Grade : null, _a.Setup.Friction is null ? _a.Friction : null, _a.Bearing, _units));
+        page.Note("Assumed", UnconfirmedWords.Explained(JointWords.Assumed(
+            _a.Setup.Grade is null ? _a.Grade : null, _a.Setup.Friction is null ? _a.Friction : null, _a.Bearing, _units),
+            UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
         page.Note("Before you pull", "a believable torque is not the right one: the maker's manual comes first.");
     }
 
@@ -45,7 +46,7 @@ internal sealed class CheckWords
         InverseTightening buys = _a.Buys;
         page.Table(new Columns("lrrr")
             .Row("", "low", "likely", "high")
-            .Row("friction", Number(_a.Friction.High), Number(_a.Friction.Likely), Number(_a.Friction.Low))
+            .Row($"friction{UnconfirmedWords.Mark}", Number(_a.Friction.High), Number(_a.Friction.Likely), Number(_a.Friction.Low))
             .Row("share of yield", Share(buys.YieldShare.Low), Share(buys.YieldShare.Likely), Share(buys.YieldShare.High))
             .Row($"preload, {_units.PreloadUnit}", Preload(buys.PreloadLow), Preload(buys.PreloadLikely), Preload(buys.PreloadHigh)));
     }

@@ -36,9 +36,9 @@ internal static class JointWords
         return string.Join("; ", assumed);
     }
 
-    /// <summary>The ends of a range of friction: "0.1 to 0.196".</summary>
+    /// <summary>The ends of a range of friction, marked: they are never measured on this joint: "0.1 to 0.196*".</summary>
     internal static string Range(FrictionRange range) =>
-        $"{Friction(range.Low)} to {Friction(range.High)}";
+        $"{Friction(range.Low)} to {Friction(range.High)}{UnconfirmedWords.Mark}";
 
     /// <summary>A coefficient of friction: two decimals, a third where it says something.</summary>
     internal static string Friction(double friction)

@@ -34,11 +34,7 @@ internal sealed class LoosenWords
         }
 
         page.Space();
-        if (_a.Links.Any(link => !link.Limit.Confirmed))
-        {
-            page.Note("*", "unconfirmed or assumed figure");
-        }
-
+        page.Note(UnconfirmedWords.Mark, UnconfirmedWords.Meaning);
         page.Note("Assumed", AssumedWords.Brief(_a.Setup.Assumed, _units));
         page.Note("Before you pull", Cautions.Of(_a));
     }
@@ -66,7 +62,7 @@ internal sealed class LoosenWords
             string mark = i == _a.Judgement.Weakest && safety < 1 ? "◀ gives first" : limit.Source;
             table.Row(
                 limit.Part, Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), _units.LimitNumber(Nm(limit.LimitNmm)),
-                UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark}*");
+                UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark}{UnconfirmedWords.Mark}");
         }
 
         page.Table(table);

@@ -25,7 +25,7 @@ internal sealed class PickPage
     {
         page.Title(LooseningTitle.Of(_pick.Nut.Setup, _units));
         NutFigures nut = _pick.Nut.Nut;
-        page.Figure("It takes", $"{Number(nut.LowNmm)} · {Number(nut.LikelyNmm)} · {_units.Torque(Nm(nut.HighNmm))}", "easy · likely · hard");
+        page.Figure("It takes", $"{Number(nut.LowNmm)} · {Number(nut.LikelyNmm)} · {_units.Torque(Nm(nut.HighNmm))}", $"easy · likely · hard{UnconfirmedWords.Mark}");
         PickTally tally = _pick.Tally;
         page.Note("Tried", string.Create(
             CultureInfo.InvariantCulture,
@@ -34,7 +34,7 @@ internal sealed class PickPage
         Places(page);
         Better(page);
         page.Space();
-        page.Note("Assumed", AssumedWords.Brief(First.Setup.Assumed, _units));
+        page.Note("Assumed", UnconfirmedWords.Explained(AssumedWords.Brief(First.Setup.Assumed, _units)));
         page.Note("Before you pull", Cautions.Of(First));
     }
 

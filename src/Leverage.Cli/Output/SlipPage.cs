@@ -26,7 +26,7 @@ internal sealed class SlipPage
         }
 
         page.Line($"(friction {UnitStyle.Trim(_a.Setup.GripFriction.Low, 2)} in the check; typical "
-            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {SlipWords.Safe(_a.Typical.HeldRad)})");
+            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {SlipWords.Safe(_a.Typical.HeldRad)}){Mark}");
         page.Space();
         page.Verdict(
             _a.SlidesWhileHeld ? Verdict.Stop : _a.SlidesAtRelease ? Verdict.Care : Verdict.Go,
@@ -37,9 +37,15 @@ internal sealed class SlipPage
         page.Space();
         Table(page);
         page.Space();
-        page.Note("Assumed", AssumedWords.Brief(_a.Setup.Assumed, _units));
+        page.Note("Assumed", UnconfirmedWords.Explained(
+            AssumedWords.Brief(_a.Setup.Assumed, _units), UnconfirmedWords.Of(_a.Setup, _units)));
         page.Note("Before you pull", "one foot back, open palm, face out of the arc, nobody in line with the sleeve; the maker's manual first.");
     }
+
+    /// <summary>The mark where the friction is the table's, not the person's own.</summary>
+    private string Mark => UnconfirmedWords.Of(_a.Setup, _units).Any(words => words.StartsWith("handle ", StringComparison.Ordinal))
+        ? UnconfirmedWords.Mark
+        : "";
 
     private static void Listed(Page page, string label, IReadOnlyList<string> lines)
     {

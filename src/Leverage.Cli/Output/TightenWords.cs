@@ -38,7 +38,8 @@ internal sealed class TightenWords
             page.Note("Mind", Slippery());
         }
 
-        page.Note("Assumed", Assumed());
+        page.Note("Assumed", UnconfirmedWords.Explained(
+            Assumed(), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named, new bolts "
             + "where the maker wants them.");
     }

@@ -15,7 +15,7 @@ internal static class UnitGlue
         string? held = null;
         foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            string bare = word.TrimEnd('.', ',', ';', ':', ')');
+            string bare = word.TrimEnd('.', ',', ';', ':', ')', '*');
             if (held is not null && char.IsAsciiDigit(held[^1]) && IsUnit(bare))
             {
                 held += $" {word}";

@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.Tables;
 
 namespace Leverage.Answers;
 
@@ -31,6 +32,6 @@ public static class AssumedWords
     {
         string value = assumption.Value is { } quantity ? $" {style.Any(quantity)}" : "";
         string why = assumption.Why is { } reason ? $" ({reason})" : "";
-        return $"{assumption.What}{value}{why}";
+        return $"{assumption.What}{value}{(assumption.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : "")}{why}";
     }
 }

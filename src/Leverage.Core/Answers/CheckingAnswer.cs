@@ -11,7 +11,9 @@ namespace Leverage.Answers;
 /// <c>ft-lb</c> or <c>kgf-m</c> (<c>Nm</c> for a torque quoted in another unit) where the same number fits in that unit and
 /// not in the quoted one.
 /// </param>
-public sealed record CheckingAnswer(double QuotedNm, RangeAnswer YieldShare, string Verdict, string? ReadsBetterAs)
+/// <param name="Unconfirmed">What the figures rest on that is recalled or judged.</param>
+public sealed record CheckingAnswer(
+    double QuotedNm, RangeAnswer YieldShare, string Verdict, string? ReadsBetterAs, IReadOnlyList<string> Unconfirmed)
 {
     /// <summary>The answer of an assessment.</summary>
     /// <param name="assessment">The assessment.</param>
@@ -23,7 +25,8 @@ public sealed record CheckingAnswer(double QuotedNm, RangeAnswer YieldShare, str
             assessment.Setup.Quoted.NewtonMeters,
             RangeAnswer.Of(assessment.Buys.YieldShare),
             Word(assessment.Quote),
-            assessment.ReadsBetterAs is { } unit ? UnitWord(unit) : null);
+            assessment.ReadsBetterAs is { } unit ? UnitWord(unit) : null,
+            UnconfirmedWords.Of(assessment.Setup.Thread, assessment.Grade, assessment.Friction));
     }
 
     /// <summary>The word of a verdict.</summary>

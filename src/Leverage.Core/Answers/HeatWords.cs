@@ -41,7 +41,8 @@ public static class HeatWords
     {
         var limits = Near
             .Select(key => RowLookup.Named("nearby-limits", key, "a thing near the heat"))
-            .Select(row => $"{row.Text("words").Split(';', ',')[0]} {style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}");
+            .Select(row => $"{row.Text("words").Split(';', ',')[0]} {style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}"
+                + (row.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : ""));
         return $"what is near minds it: {string.Join(", ", limits)}";
     }
 

@@ -60,7 +60,8 @@ public sealed record LooseningAnswer(
     string Verdict,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<string> Advice,
-    IReadOnlyList<string> Assumed)
+    IReadOnlyList<string> Assumed,
+    IReadOnlyList<string> Unconfirmed)
 {
     /// <summary>The same chances by Monte Carlo, when that was asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -33,7 +33,8 @@ public static class LooseningAnswers
             Word(assessment.Verdict),
             Reasons.Of(assessment, style),
             AdviceWords.Of(assessment, style),
-            AssumedWords.Of(assessment.Setup.Assumed, style));
+            AssumedWords.Of(assessment.Setup.Assumed, style),
+            UnconfirmedWords.Of(assessment, style));
     }
 
     /// <summary>The answer of the inputs' swings.</summary>

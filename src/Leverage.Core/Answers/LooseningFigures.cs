@@ -1,5 +1,6 @@
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Answers;
@@ -24,8 +25,9 @@ public static class LooseningFigures
         var takes = new FigureLine(
             "It takes",
             $"{Number(assessment.Nut.LowNmm, style)} · {Number(assessment.Nut.LikelyNmm, style)} · {style.Torque(Nm(assessment.Nut.HighNmm))}",
-            "easy · likely · hard");
-        string stance = $"{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}";
+            $"easy · likely · hard{Mark(assessment.Setup.Fastener.Condition.Status)}");
+        string stance = $"{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}"
+            + Mark(assessment.Setup.Hands.Stance.Status);
         if (assessment.Lever is not { } lever)
         {
             return
@@ -93,10 +95,13 @@ public static class LooseningFigures
     private static string HoldWords(HoldAssessment hold, UnitStyle style)
     {
         string parts = string.Join(", ", hold.Capacity.Parts.Select(
-            part => $"{LooseningAnswers.Word(part.Restraint)} {style.TorqueNumber(Nm(part.CapacityNmm))}"));
+            part => $"{LooseningAnswers.Word(part.Restraint)} {style.TorqueNumber(Nm(part.CapacityNmm))}"
+                + UnconfirmedWords.MarkOf(part.Restraint)));
         string roll = hold.Roll is { } way ? $"; else it rolls {(way == Roll.Forward ? "forward" : "backward")}" : "";
         return $"{(parts.Length > 0 ? parts : "nothing")}{roll}";
     }
+
+    private static string Mark(ValueStatus status) => status.IsUnconfirmed() ? UnconfirmedWords.Mark : "";
 
     private static string Number(double torqueNmm, UnitStyle style) => style.TorqueNumber(Nm(torqueNmm));
 

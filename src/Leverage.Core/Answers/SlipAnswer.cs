@@ -36,7 +36,8 @@ public sealed record SlipAnswer(
     double BestOverlapMm,
     double? TippingRatio,
     IReadOnlyList<SlipRowAnswer> Overlaps,
-    IReadOnlyList<string> Assumed)
+    IReadOnlyList<string> Assumed,
+    IReadOnlyList<string> Unconfirmed)
 {
     /// <summary>The answer of an assessment.</summary>
     /// <param name="assessment">The assessment.</param>
@@ -64,7 +65,8 @@ public sealed record SlipAnswer(
             assessment.Best.OverlapMm,
             assessment.TippingRatio,
             [.. assessment.Rows.Select(Row)],
-            AssumedWords.Of(assessment.Setup.Assumed, style));
+            AssumedWords.Of(assessment.Setup.Assumed, style),
+            UnconfirmedWords.Of(assessment.Setup, style));
     }
 
     /// <summary>The answer as JSON, fields in camel case.</summary>

@@ -15,6 +15,7 @@ namespace Leverage.Answers;
 /// <param name="LoosenNm">Torque that undoes it at the same preload and friction.</param>
 /// <param name="StressAreaMm2">Stress area.</param>
 /// <param name="PitchDiameterMm">Pitch diameter.</param>
+/// <param name="Unconfirmed">What the figures rest on that is recalled or judged.</param>
 public sealed record TighteningAnswer(
     double PreloadN,
     double TorqueNm,
@@ -25,7 +26,8 @@ public sealed record TighteningAnswer(
     double YieldShare,
     double LoosenNm,
     double StressAreaMm2,
-    double PitchDiameterMm)
+    double PitchDiameterMm,
+    IReadOnlyList<string> Unconfirmed)
 {
     /// <summary>What the torque asked about buys; absent unless asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -59,7 +61,8 @@ public sealed record TighteningAnswer(
             assessment.Setup.YieldShare,
             assessment.Loosening.NewtonMeters,
             assessment.StressArea.SquareMillimeters,
-            assessment.PitchDiameter.Millimeters)
+            assessment.PitchDiameter.Millimeters,
+            UnconfirmedWords.Of(assessment.Setup.Thread, assessment.Grade, assessment.Friction))
         {
             Inverse = InverseAnswer.Of(assessment.Inverse),
             ByWeight = assessment is { HangAt: { } at, Setup.HungMass: { } mass }

@@ -1,4 +1,5 @@
 using Leverage.Friction;
+using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -32,7 +33,8 @@ internal static class GripDefaults
 
         if (sleeved && request.Handle is null)
         {
-            assumed.Add(new Assumption("handle dry", null, "friction 0.20 in the check"));
+            assumed.Add(new Assumption(
+                "handle dry", null, "friction 0.20 in the check", RowLookup.Named("handle-friction", "dry", "a state of the handle").Status));
         }
 
         return FrictionRange.OnHandle(request.Handle ?? "dry");

@@ -8,7 +8,8 @@ using UnitsNet;
 namespace Leverage.Assessments;
 
 /// <summary>A lever with its blanks filled.</summary>
-internal sealed record CompletedLever(string? Drive, Bar? Bar, bool BarAssumed, Sleeve? Sleeve, Length Overlap);
+internal sealed record CompletedLever(
+    string? Drive, Bar? Bar, bool BarAssumed, bool YieldAssumed, Sleeve? Sleeve, Length Overlap);
 
 /// <summary>Fills the blanks of bar and sleeve, and refuses what does not fit together.</summary>
 internal static class LeverDefaults
@@ -26,7 +27,7 @@ internal static class LeverDefaults
         if (request.Bar is not { } length)
         {
             return request.Sleeve is null
-                ? new CompletedLever(drive, null, false, null, Length.Zero)
+                ? new CompletedLever(drive, null, false, false, null, Length.Zero)
                 : throw new InputException("sleeve", "a sleeve needs a bar to go on. Give --bar, such as 600mm.");
         }
 
@@ -35,7 +36,8 @@ internal static class LeverDefaults
         Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
         Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
         assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
-        return new CompletedLever(drive, bar, request.BarDiameter is null && bar.Diameter is not null, sleeve, overlap);
+        return new CompletedLever(
+            drive, bar, request.BarDiameter is null && bar.Diameter is not null, request.BarYield is null, sleeve, overlap);
     }
 
     private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket or ToolKind.Key, Drive: { } drive }
@@ -45,11 +47,12 @@ internal static class LeverDefaults
     private static Bar BarOf(LooseningRequest request, Length length, string? drive, List<Assumption> assumed)
     {
         TableRow? row = drive is null ? null : RowLookup.Named("handles", drive, "a drive");
+        ValueStatus status = row?.Status ?? ValueStatus.Judgement;
         Length? diameter = request.BarDiameter ?? (row is null ? null : Length.FromMillimeters(row.Number("diameter_mm")));
         Pressure yield = request.BarYield ?? Pressure.FromMegapascals(row?.Number("yield_mpa") ?? BarYieldMpa);
         if (request.BarDiameter is null && diameter is { } guess)
         {
-            assumed.Add(new Assumption("bar", guess, $"usual for a {drive} in drive; measure it"));
+            assumed.Add(new Assumption("bar", guess, $"usual for a {drive} in drive; measure it", status));
         }
         else if (diameter is null)
         {
@@ -58,7 +61,7 @@ internal static class LeverDefaults
 
         if (request.BarYield is null && diameter is not null)
         {
-            assumed.Add(new Assumption("bar yield", yield));
+            assumed.Add(new Assumption("bar yield", yield, null, status));
         }
 
         double share = row?.Number("straight_share") ?? StraightShare;
@@ -109,7 +112,14 @@ internal static class LeverDefaults
         Length overlap = request.Overlap ?? most;
         if (request.Overlap is null)
         {
-            assumed.Add(new Assumption("sleeve pushed on", overlap, "all the bar's straight handle"));
+            bool measured = request.StraightHandle is not null || room < bar.StraightHandle;
+            assumed.Add(new Assumption(
+                "sleeve pushed on", overlap, "all the bar's straight handle", measured ? ValueStatus.Published : ValueStatus.Judgement));
+        }
+
+        else if (request.StraightHandle is null)
+        {
+            assumed.Add(new Assumption("straight handle", bar.StraightHandle, "usual share of the bar", ValueStatus.Judgement));
         }
 
         Refuse(overlap, bar, sleeve);

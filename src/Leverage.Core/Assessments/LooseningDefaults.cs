@@ -41,6 +41,7 @@ public static class LooseningDefaults
             Hands = hands,
             Bar = lever.Bar,
             BarAssumed = lever.BarAssumed,
+            BarYieldAssumed = lever.YieldAssumed,
             Sleeve = lever.Sleeve,
             Overlap = lever.Overlap,
             GripFriction = GripDefaults.Friction(request, lever.Sleeve is not null, assumed),
@@ -69,7 +70,7 @@ public static class LooseningDefaults
 
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption("condition used", null, "years in service, dry"));
+            assumed.Add(new Assumption("condition used", null, "years in service, dry", Condition.Named("used").Status));
         }
 
         if (request.Thread is null)
@@ -155,7 +156,7 @@ public static class LooseningDefaults
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
-            assumed.Add(new Assumption("stance stand-push"));
+            assumed.Add(new Assumption("stance stand-push", Status: stance.Status));
         }
 
         if (request.Person is null && request.Force is null)

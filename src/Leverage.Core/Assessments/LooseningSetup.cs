@@ -45,6 +45,9 @@ public sealed record LooseningSetup
     /// <summary>Whether the bar's diameter was taken from the table by drive.</summary>
     public bool BarAssumed { get; init; }
 
+    /// <summary>Whether the bar's yield was assumed.</summary>
+    public bool BarYieldAssumed { get; init; }
+
     /// <summary>The sleeve, if one is on.</summary>
     public Sleeve? Sleeve { get; init; }
 

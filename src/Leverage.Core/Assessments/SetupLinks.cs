@@ -32,7 +32,7 @@ public static class SetupLinks
         if (setup.Bar is { } bar)
         {
             Add(links, LinkList.Pin(bar));
-            Add(links, LinkList.Bending(bar, setup.BarAssumed));
+            Add(links, LinkList.Bending(bar, setup.BarAssumed || setup.BarYieldAssumed));
         }
 
         if (setup.Sleeve is { } sleeve && lever is { } geometry)

@@ -1,6 +1,7 @@
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
+using Leverage.Loosening;
 using Leverage.Sleeves;
 using UnitsNet;
 
@@ -27,8 +28,11 @@ public sealed record SlipSetup
     /// <summary>State of the handle in words.</summary>
     public required string GripWords { get; init; }
 
+    /// <summary>State of the joint, which says what torque is left as it breaks loose.</summary>
+    public required Condition Condition { get; init; }
+
     /// <summary>q, torque once moving over torque to start.</summary>
-    public required double RunningShare { get; init; }
+    public double RunningShare => Condition.RunningShare;
 
     /// <summary>Lowest angle of the swing, below level.</summary>
     public required Angle BelowLevel { get; init; }

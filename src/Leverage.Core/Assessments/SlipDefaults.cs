@@ -26,7 +26,7 @@ public static class SlipDefaults
         Condition condition = Condition.Named(request.Condition ?? "used");
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption("at break-loose 0.7 of the torque is left", null, "condition used"));
+            assumed.Add(new Assumption("at break-loose 0.7 of the torque is left", null, "condition used", condition.Status));
         }
 
         return new SlipSetup
@@ -37,7 +37,7 @@ public static class SlipDefaults
             Hands = hands,
             GripFriction = GripDefaults.Friction(request, true, assumed),
             GripWords = GripDefaults.Words(request),
-            RunningShare = condition.RunningShare,
+            Condition = condition,
             BelowLevel = GripDefaults.Swing(request, true, assumed),
             StandOff = request.StandOff,
             Engagement = engagement,

@@ -37,6 +37,9 @@ public enum Push
 public sealed record Stance(
     string Key, string Words, Push Push, double GripOffsetMm, double MassExponent, Spread Men, Spread Women)
 {
+    /// <summary>How far its row may be trusted.</summary>
+    public ValueStatus Status { get; init; }
+
     /// <summary>Reference body mass of the men's column, kg (national survey median).</summary>
     public const double ReferenceManKg = 84.6;
 
@@ -80,7 +83,10 @@ public sealed record Stance(
         row.Number("grip_offset_mm"),
         row.Number("mass_exponent"),
         Column(row, "men"),
-        Column(row, "women"));
+        Column(row, "women"))
+    {
+        Status = row.Status,
+    };
 
     private static Push Way(string key) =>
         key is "stand-push" or "kneel-push" ? Push.Down : key == "lift-legs" ? Push.Up : Push.Across;

@@ -37,7 +37,7 @@ public static class LinkList
 
     /// <summary>The bar in bending at the nut, at first yield.</summary>
     /// <param name="bar">The bar.</param>
-    /// <param name="assumed">Whether its diameter was assumed.</param>
+    /// <param name="assumed">Whether its diameter or yield was assumed.</param>
     /// <returns>The link, or null where the handle is not round or not known.</returns>
     public static LinkLimit? Bending(Bar bar, bool assumed) => bar.Diameter is { } diameter
         ? new LinkLimit(

@@ -37,6 +37,11 @@ public static class ValueStatusWords
         _ => "derived",
     };
 
+    /// <summary>Whether an answer must mark a value: it is recalled or our own judgement.</summary>
+    /// <param name="status">The status.</param>
+    /// <returns>True for memory and judgement.</returns>
+    public static bool IsUnconfirmed(this ValueStatus status) => status is ValueStatus.Memory or ValueStatus.Judgement;
+
     /// <summary>Reads a word of the status column; case matters.</summary>
     /// <param name="word">The word.</param>
     /// <returns>The status, or null when the word is none of the accepted five.</returns>

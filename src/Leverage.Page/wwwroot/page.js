@@ -98,7 +98,7 @@ function show({ words, drawings, sliders: lines, command, answer }) {
   $("chances").replaceChildren(...chances(words.chances));
   $("links").replaceChildren(...words.links.map(link));
   $("cautions").textContent = words.cautions;
-  $("assumed").textContent = `Assumed: ${words.assumed}.`;
+  $("assumed").textContent = `Assumed: ${words.assumed}. * unconfirmed or assumed figure.`;
   $("command-label").hidden = !command;
   $("command").textContent = command;
   form.dataset.answer = JSON.stringify(answer);
