@@ -127,19 +127,23 @@ internal static class CommandLine
         command.SetAction(result => Answer(built, result, common, terminal));
     }
 
+    /// <summary>The whole answer, before any of it is written: half an answer and an error would pass for a whole one.</summary>
+    private static string Text(CommandAnswer answer, bool json, bool colour)
+    {
+        if (json)
+        {
+            return answer.Json() + "\n";
+        }
+
+        using var text = new StringWriter { NewLine = "\n" };
+        answer.Words(new Page(text, colour));
+        return text.ToString();
+    }
+
     private static int Answer(LeverageCommand command, ParseResult result, CommonOptions common, Terminal terminal)
     {
         CommandAnswer answer = command.Answer(new Given(result, common));
-        if (result.GetValue(common.Json))
-        {
-            terminal.Answers.Write(answer.Json());
-            terminal.Answers.Write('\n');
-        }
-        else
-        {
-            answer.Words(new Page(terminal.Answers, terminal.Colour));
-        }
-
+        terminal.Answers.Write(Text(answer, result.GetValue(common.Json), terminal.Colour));
         return answer.Failed ? ExitCode.Failed
             : result.GetValue(common.Strict) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
     }

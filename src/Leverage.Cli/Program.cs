@@ -13,6 +13,6 @@ internal static class Program
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
         using Terminal terminal = Terminal.OfProcess();
-        return CommandLine.Run(args, terminal);
+        return terminal.Written(CommandLine.Run(args, terminal));
     }
 }

@@ -29,8 +29,8 @@ internal static class ErrorLine
     internal static bool LooksLikeOption(string word) =>
         word.Length > 1 && word[0] == '-' && !char.IsAsciiDigit(word[1]) && word[1] is not ('.' or '∞');
 
-    /// <summary>A text on one line.</summary>
-    internal static string Single(string text) => text.ReplaceLineEndings(" ").Trim();
+    /// <summary>A text on one line, without anything a terminal would act on.</summary>
+    internal static string Single(string text) => PlainText.OneLine(text).Trim();
 
     /// <summary>Words that no option took: those left over, and those an argument took for want of better.</summary>
     private static IEnumerable<string> Words(ParseResult result) => result.UnmatchedTokens.Concat(

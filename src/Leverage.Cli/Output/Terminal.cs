@@ -2,19 +2,14 @@ using System.Text;
 
 namespace Leverage.Cli.Output;
 
-/// <summary>Where answers and errors go. Closed pipes are quiet: what nobody reads need not be said.</summary>
+/// <summary>
+/// Where answers and errors go. Those of a process are kept until it ends and written in one piece. A pipe closed at the
+/// other end is quiet, what nobody reads need not be said; an answer that cannot be written is a failure.
+/// </summary>
 internal sealed class Terminal : IDisposable
 {
-    private readonly bool _owned;
-
     /// <summary>A terminal on two writers, such as a test's.</summary>
-    internal Terminal(TextWriter answers, TextWriter errors, bool colour)
-        : this(answers, errors, colour, owned: false)
-    {
-    }
-
-    private Terminal(TextWriter answers, TextWriter errors, bool colour, bool owned) =>
-        (Answers, Errors, Colour, _owned) = (answers, errors, colour, owned);
+    internal Terminal(TextWriter answers, TextWriter errors, bool colour) => (Answers, Errors, Colour) = (answers, errors, colour);
 
     /// <summary>Standard output: answers and nothing else.</summary>
     internal TextWriter Answers { get; }
@@ -25,7 +20,7 @@ internal sealed class Terminal : IDisposable
     /// <summary>Whether answers may be coloured: a terminal, and no NO_COLOR.</summary>
     internal bool Colour { get; }
 
-    /// <summary>The terminal of this process.</summary>
+    /// <summary>The terminal of this process; <see cref="Written"/> ends it.</summary>
     internal static Terminal OfProcess()
     {
         if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
@@ -33,39 +28,52 @@ internal sealed class Terminal : IDisposable
             Console.OutputEncoding = Encoding.UTF8;
         }
 
-        return new Terminal(
-            Writer(Console.OpenStandardOutput()),
-            Writer(Console.OpenStandardError()),
-            !Console.IsOutputRedirected && Wanted(),
-            owned: true);
+        return new Terminal(new StringWriter { NewLine = "\n" }, new StringWriter { NewLine = "\n" }, !Console.IsOutputRedirected && Wanted());
     }
 
-    /// <summary>Writes what is buffered; a pipe closed at the other end is no fault.</summary>
-    public void Dispose()
+    /// <summary>Writes what the process has to say.</summary>
+    /// <param name="code">How it ended.</param>
+    /// <returns>That, or the code of a failure where an answer could not be written.</returns>
+    internal int Written(int code)
     {
-        foreach (TextWriter writer in (ReadOnlySpan<TextWriter>)[Answers, Errors])
+        if (Fault(Answers, Console.OpenStandardOutput) is { } fault)
         {
-            try
-            {
-                writer.Flush();
-            }
-            catch (IOException)
-            {
-                // The reader has gone; it has all it wanted.
-            }
+            Errors.Write($"leverage: the answer cannot be written: {fault}.\n");
+            code = ExitCode.Failed;
         }
 
-        if (_owned)
+        // Where errors cannot be written either, the exit code is all that is left to say it.
+        Fault(Errors, Console.OpenStandardError);
+        return code;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Answers.Dispose();
+        Errors.Dispose();
+    }
+
+    private static string? Fault(TextWriter text, Func<Stream> open)
+    {
+        byte[] bytes = Encoding.UTF8.GetBytes(text.ToString() ?? "");
+        try
         {
-            Answers.Dispose();
-            Errors.Dispose();
+            if (bytes.Length > 0)
+            {
+                using Stream stream = open();
+                stream.Write(bytes);
+            }
+
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return WholeFile.IsFull(e) ? "the disk is full" : "standard output is closed or refuses it";
         }
     }
 
     private static bool Wanted() =>
         string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
             && Environment.GetEnvironmentVariable("TERM") != "dumb";
-
-    private static StreamWriter Writer(Stream stream) =>
-        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 8192) { NewLine = "\n" };
 }

@@ -5,6 +5,12 @@ namespace Leverage.Cli.Output;
 /// <summary>Writes a file whole or not at all, and never over one of the user's unless told to.</summary>
 internal static class WholeFile
 {
+    private const int NoSpaceOnUnix = 28;
+    private const int OverQuotaOnUnix = 122;
+    private const int NoSpaceOnWindows = unchecked((int)0x80070070);
+    private const string Memory = "/dev/shm";
+    private static readonly string[] Devices = ["/dev", "/proc", "/sys"];
+
     /// <summary>
     /// Refuses a path that cannot be written, before any work is done: an existing file without --force-write, a folder
     /// that is not there.
@@ -20,6 +26,11 @@ internal static class WholeFile
             throw new InputException(subject, "the name of the file is empty.");
         }
 
+        if (PlainText.OneLine(path) != path)
+        {
+            throw new InputException(subject, $"cannot write '{path}': a character that does not print stands in the name.");
+        }
+
         if (Directory.Exists(path))
         {
             throw new InputException(subject, $"'{path}' is a folder: name a file in it.");
@@ -31,6 +42,11 @@ internal static class WholeFile
         }
 
         string folder = Folder(path);
+        if (Devices.Any(device => IsIn(folder, device)) && !IsIn(folder, Memory))
+        {
+            throw new InputException(subject, $"'{path}' is no ordinary file. Name one, or leave {subject} out: answers go to standard output.");
+        }
+
         if (!Directory.Exists(folder))
         {
             throw new InputException(subject, $"cannot write '{path}': there is no folder '{folder}'.");
@@ -62,9 +78,27 @@ internal static class WholeFile
         }
         finally
         {
-            File.Delete(beside);
+            Remove(beside);
         }
     }
+
+    /// <summary>Whether a failed write says that the disk is full.</summary>
+    internal static bool IsFull(Exception e) => e.HResult is NoSpaceOnUnix or NoSpaceOnWindows or OverQuotaOnUnix;
+
+    /// <summary>Takes the unfinished file away; where its folder has gone, it has gone too.</summary>
+    private static void Remove(string beside)
+    {
+        try
+        {
+            File.Delete(beside);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // What made the write fail is being said already; an unfinished file has a dot before its name and no reader.
+        }
+    }
+
+    private static bool IsIn(string folder, string outer) => folder == outer || folder.StartsWith($"{outer}/", StringComparison.Ordinal);
 
     private static string Folder(string path) =>
         Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path)) ?? ".";
@@ -73,6 +107,7 @@ internal static class WholeFile
     private static string Reason(Exception e) => e switch
     {
         UnauthorizedAccessException => "no permission there",
+        _ when IsFull(e) => "the disk is full",
         PathTooLongException => "the name is too long",
         DirectoryNotFoundException => "there is no such folder",
         _ => "the disk or the folder refuses it",

@@ -14,7 +14,7 @@ public sealed class InputException : Exception
     /// <param name="subject">What it is about: an option, or a file with its line and column.</param>
     /// <param name="message">What is wrong, why, and what to write instead.</param>
     public InputException(string? subject, string message)
-        : base(OneLine(message)) => Subject = subject;
+        : base(PlainText.OneLine(message)) => Subject = subject is null ? null : PlainText.OneLine(subject);
 
     /// <summary>What it is about: an option such as <c>--torque</c>, or <c>job.toml(12,3): torque</c>; null if not yet known.</summary>
     public string? Subject { get; }
@@ -26,17 +26,4 @@ public sealed class InputException : Exception
 
     /// <summary>The whole line: subject, then message.</summary>
     public string Line => Subject is null ? Message : $"{Subject}: {Message}";
-
-    /// <summary>The message on one line, whatever a person wrote: line breaks and control characters become spaces.</summary>
-    private static string OneLine(string message) => message.All(Plain)
-        ? message
-        : string.Create(message.Length, message, static (line, from) =>
-        {
-            for (int i = 0; i < line.Length; i++)
-            {
-                line[i] = Plain(from[i]) ? from[i] : ' ';
-            }
-        });
-
-    private static bool Plain(char letter) => !char.IsControl(letter) && letter is not ('\u2028' or '\u2029');
 }

@@ -16,7 +16,12 @@ public static class TextFile
     /// <exception cref="InputException">It is not there, cannot be read, is too large or is no text.</exception>
     public static string Read(string path, long mostBytes)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(path);
+        if (path.AsSpan().Trim().IsEmpty || path.Contains('\0', StringComparison.Ordinal))
+        {
+            throw new InputException("the name of the file is empty.");
+        }
+
         byte[] bytes = Bytes(path, mostBytes);
         ReadOnlySpan<byte> text = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? bytes.AsSpan(3) : bytes;
         try

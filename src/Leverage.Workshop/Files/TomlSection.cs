@@ -129,7 +129,7 @@ public sealed class TomlSection
 
         try
         {
-            return read(text);
+            return read(PlainText.Checked(text));
         }
         catch (InputException e)
         {

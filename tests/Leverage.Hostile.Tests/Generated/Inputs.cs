@@ -1,0 +1,62 @@
+using FsCheck;
+using FsCheck.Fluent;
+
+namespace Leverage.Hostile.Tests.Generated;
+
+/// <summary>
+/// The mix. What takes a thousand times as long (a sheet, a picture, a search through a
+/// chest) is drawn so much less often, so that ten million inputs can be run at all.
+/// </summary>
+internal static class Inputs
+{
+    private static readonly Gen<HostileInput> Readers = Gen.OneOf(
+        Read("torque", Values.Torque), Read("length", Values.Length), Read("thread", Values.Thread), Read("sleeve", Values.Tube),
+        Read("grade", Values.Grade), Read("force", Values.Of("FORCE")!), Read("mass", Values.Of("MASS")!), Read("stress", Values.Of("STRESS")!),
+        Read("angle", Values.Of("ANGLE")!), Read("share", Values.Of("SHARE")!), Read("number", Values.Of("NUMBER")!), Read("warming", Values.Of("KELVIN")!));
+
+    private static readonly Gen<HostileInput> Files = Gen.Frequency(
+        (4, FileTexts.Chest(3).Select(text => new HostileInput(Door.File, ["chest"], text))),
+        (3, FileTexts.List.Select(text => new HostileInput(Door.File, ["list"], "", text))),
+        (2, FileTexts.Job.Select(text => new HostileInput(Door.File, ["job"], text))),
+        (1, from text in FileTexts.JobWithList from list in FileTexts.List select new HostileInput(Door.File, ["job"], text, list)));
+
+    private static readonly Gen<HostileInput> Pick =
+        from words in CommandLines.With("pick", "460Nm", "--hex", "36mm", "--chest", HostileInput.TextFile)
+        from chest in FileTexts.Chest(4)
+        select new HostileInput(Door.Command, words, chest);
+
+    private static readonly Gen<HostileInput> LoosenWithChest =
+        from words in CommandLines.With("loosen", "460Nm", "--bar", "long bar", "--chest", HostileInput.TextFile)
+        from chest in FileTexts.Chest(4)
+        select new HostileInput(Door.Command, words, chest);
+
+    private static readonly Gen<HostileInput> Job =
+        from words in CommandLines.With("job", HostileInput.TextFile)
+        from job in Gen.OneOf(FileTexts.Job, FileTexts.JobWithList)
+        from list in FileTexts.List
+        select new HostileInput(Door.Command, words, job, list);
+
+    private static readonly Gen<HostileInput> WholeJob =
+        from words in CommandLines.With("job", HostileInput.TextFile)
+        from job in FileTexts.WholeJob
+        select new HostileInput(Door.Command, words, job);
+
+    /// <summary>Any input.</summary>
+    internal static Gen<HostileInput> Any { get; } = Gen.Frequency(
+        (70_000, Readers),
+        (8_000, Files),
+        (9_000, CommandLines.Of("tighten")),
+        (2_000, CommandLines.Of("check", "table")),
+        (2_500, CommandLines.Of("slip")),
+        (2_500, CommandLines.Of("loosen")),
+        (3_000, CommandLines.Strays),
+        (200, LoosenWithChest),
+        (80, Pick),
+        (80, Job),
+        (4, WholeJob),
+        (1_200, PageRequests.Refused),
+        (600, PageRequests.Opened),
+        (60, PageRequests.Whole));
+
+    private static Gen<HostileInput> Read(string reader, Gen<string> texts) => texts.Select(text => new HostileInput(Door.Reader, [reader, text]));
+}
