@@ -1,3 +1,4 @@
+using System.Text;
 using Leverage.Cli;
 using Leverage.Cli.Output;
 using Leverage.Hostile.Tests.Generated;
@@ -48,9 +49,14 @@ internal static class CommandTrial
     {
         if (text is not null)
         {
-            File.WriteAllText(file, text);
+            File.WriteAllBytes(file, Bytes(text));
         }
     }
+
+    /// <summary>UTF-8; half a surrogate pair, which has none, becomes a byte that no text has.</summary>
+    private static byte[] Bytes(string text) => text.AsSpan().IndexOfAnyInRange('\ud800', '\udfff') < 0
+        ? Encoding.UTF8.GetBytes(text)
+        : [.. text.EnumerateRunes().SelectMany(rune => rune == Rune.ReplacementChar ? [0xff] : Encoding.UTF8.GetBytes(rune.ToString()))];
 
     private static string Enter()
     {
