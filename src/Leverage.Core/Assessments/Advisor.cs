@@ -11,7 +11,7 @@ internal static class Advisor
     /// <summary>Most pieces of advice worth reading.</summary>
     private const int Most = 3;
 
-    /// <summary>Smallest gain in the chance to come undone, less what gives, that is worth a line.</summary>
+    /// <summary>Smallest gain in the chance to come undone, less what gives, that is worth a line (judgement).</summary>
     private const double LeastGain = 0.02;
 
     internal static IReadOnlyList<Advice> For(LooseningAssessment now)

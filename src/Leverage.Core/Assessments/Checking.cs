@@ -83,7 +83,7 @@ public sealed record CheckingAssessment
 /// <summary>The rule a quoted torque is judged by.</summary>
 public static class QuoteRule
 {
-    /// <summary>Least share of yield at likely friction.</summary>
+    /// <summary>Least share of yield at likely friction (judgement: less may work loose).</summary>
     public const double LeastShare = 0.45;
 
     /// <summary>Largest share of yield at likely friction.</summary>

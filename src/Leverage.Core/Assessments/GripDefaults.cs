@@ -7,7 +7,7 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of how a sleeve sits on its bar and how far it swings.</summary>
 internal static class GripDefaults
 {
-    /// <summary>Lowest angle of the swing when none is said, degrees.</summary>
+    /// <summary>Lowest angle of the swing when none is said, degrees (judgement).</summary>
     private const double BelowLevelDeg = 30;
 
     internal static Angle Swing(LooseningRequest request, bool sleeved, List<Assumption> assumed)

@@ -37,7 +37,7 @@ public readonly record struct Judgement(
     /// <param name="links">Links and their limits.</param>
     /// <param name="around">What is judged besides: hold, slip, stands.</param>
     /// <param name="gives">Filled with the chance that each link gives first.</param>
-    /// <returns>The judgement; with no bar the chances are all of staying unjudged, 0.</returns>
+    /// <returns>What it is judged to be; with no bar the chances are all of staying unjudged, 0.</returns>
     public static Judgement Of(
         NutFigures nut, HandFigures hand, double? reachMm, ReadOnlySpan<LinkLimit> links, Surroundings around, Span<double> gives)
     {

@@ -8,7 +8,7 @@ namespace Leverage.Assessments;
 /// <summary>Changes of bar, square and reach worth trying.</summary>
 internal static class LeverChanges
 {
-    /// <summary>Longest reach worth advising, mm: past it nobody can stand at the end.</summary>
+    /// <summary>Longest reach worth advising, mm: past it nobody can stand at the end (judgement).</summary>
     private const double LongestMm = 2000;
 
     /// <summary>Reach advised over reach needed, so that the likely case is not the limit (judgement).</summary>

@@ -12,7 +12,7 @@ namespace Leverage.Assessments;
 /// <summary>Judges a set-up: data goes in at the top and comes out as one assessment.</summary>
 public static class LooseningAssessor
 {
-    /// <summary>Share of yield past which a stud may twist off before its nut moves.</summary>
+    /// <summary>Share of yield past which a stud may twist off before its nut moves (judgement).</summary>
     public const double GuardYieldShare = 0.9;
 
     /// <summary>What a set-up means, with advice.</summary>

@@ -51,10 +51,10 @@ public enum VerdictRules
 /// <summary>Makes a verdict of what was found, by fixed rules.</summary>
 public static class VerdictOf
 {
-    /// <summary>Chance that something gives above which care is called for.</summary>
+    /// <summary>Chance that something gives above which care is called for (judgement).</summary>
     public const double GivesShare = 0.05;
 
-    /// <summary>Chance that it stays stuck above which care is called for.</summary>
+    /// <summary>Chance that it stays stuck above which care is called for (judgement).</summary>
     public const double StuckShare = 0.50;
 
     internal const VerdictRules Stops = VerdictRules.LinkBelowLikely | VerdictRules.HoldBelowLikely

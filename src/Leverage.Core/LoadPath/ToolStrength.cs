@@ -5,7 +5,7 @@ namespace Leverage.LoadPath;
 
 /// <summary>A torque a tool must stand, with where the figure comes from.</summary>
 /// <param name="TorqueNm">Limit, N·m.</param>
-/// <param name="Source">Standard or judgement behind it.</param>
+/// <param name="Source">Standard or estimate behind it.</param>
 /// <param name="Confirmed">False for a recalled or editable figure.</param>
 public readonly record struct ToolLimit(double TorqueNm, string Source, bool Confirmed);
 

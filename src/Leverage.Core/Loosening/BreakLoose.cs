@@ -8,7 +8,7 @@ namespace Leverage.Loosening;
 /// <summary>Builds the spread of the torque that breaks a fastener loose from what is known of it.</summary>
 public static class BreakLoose
 {
-    /// <summary>Most a joint loses of its preload by settling and relaxation: 10 % (evenly spread from 0).</summary>
+    /// <summary>Most a joint loses of its preload by settling and relaxation: 10 %, evenly spread from 0 (judgement, within published losses).</summary>
     public const double MostPreloadLost = 0.10;
 
     /// <summary>Loosening over tightening torque with no thread known: 40 % + 50 % − 10 % of the common split.</summary>

@@ -5,7 +5,7 @@ namespace Leverage.Sleeves;
 /// <summary>What happens in the quarter of a second after it lets go.</summary>
 public static class Release
 {
-    /// <summary>Time before a person can react, s.</summary>
+    /// <summary>Time before a person can react, s (judgement, within published reaction times).</summary>
     public const double ReactionS = 0.25;
 
     /// <summary>Elastic energy of bar and sleeve, E = ½·F·y.</summary>

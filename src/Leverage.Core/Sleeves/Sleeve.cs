@@ -12,7 +12,7 @@ public sealed record Sleeve(Length Bore, Length? Wall, Length Length, Pressure Y
     /// <summary>Force a trolley jack's handle carries at its end by its own standard, N (AS 2615:2016).</summary>
     public const double JackHandleForceN = 450;
 
-    /// <summary>Play over the bar's diameter above which the fit is called loose.</summary>
+    /// <summary>Play over the bar's diameter above which the fit is called loose (judgement).</summary>
     public const double LoosePlayShare = 0.15;
 
     /// <summary>Outside diameter, where the wall is known.</summary>

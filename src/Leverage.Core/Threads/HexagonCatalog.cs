@@ -15,7 +15,7 @@ public static class HexagonCatalog
     public static double? AcrossFlatsMm(ScrewThread thread) =>
         Row(thread, "nut")?.OptionalNumber("across_flats_mm") ?? Row(thread, "head")?.OptionalNumber("across_flats_mm");
 
-    /// <summary>Height of the ISO or ASME nut of a thread's size, mm; 0.8 of the diameter where the tables have none.</summary>
+    /// <summary>Height of the ISO or ASME nut of a thread's size, mm; 0.8 of the diameter where the tables have none (judgement).</summary>
     /// <param name="thread">The thread.</param>
     /// <returns>Height, mm.</returns>
     public static double NutHeightMm(ScrewThread thread) =>

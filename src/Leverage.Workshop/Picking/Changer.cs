@@ -12,7 +12,7 @@ internal sealed class Changer
     /// <summary>Sets of tools tried with each change, by standing and by chance.</summary>
     private const int Each = 12;
 
-    /// <summary>How much hotter than the rest a stud is made, K.</summary>
+    /// <summary>How much hotter than the rest a stud is made, K (judgement).</summary>
     private const double HeatK = 100;
 
     private readonly PickRequest _request;

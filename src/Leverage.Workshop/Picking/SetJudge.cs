@@ -42,7 +42,7 @@ internal sealed class SetJudge
         ? Fit.OverlapsMm(_setup, stance)
         : Fit.HasRoom(_barMm, stance) ? [0] : [];
 
-    /// <summary>The judgement at an overlap in a stance.</summary>
+    /// <summary>What an overlap in a stance is judged to be.</summary>
     internal JudgedUse Judge(StanceHands hands, double overlapMm)
     {
         LeverGeometry lever = Lever(hands.Stance, overlapMm);

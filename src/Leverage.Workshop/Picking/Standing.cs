@@ -49,7 +49,7 @@ public readonly record struct Standing(Verdict Verdict, int UndonePercent, int S
     private const double Easy = 0.5;
 
     /// <summary>The standing of a judged set-up.</summary>
-    /// <param name="judgement">Its judgement.</param>
+    /// <param name="judgement">What it was judged to be.</param>
     /// <param name="effort">Likely force needed, as a share of the likely force there is.</param>
     /// <param name="pieces">Pieces to put together.</param>
     /// <returns>The standing.</returns>
