@@ -18,3 +18,4 @@ for ending in png svg; do
   draw $leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --chart tighten.$ending
 done
 dotnet run Gallery.cs -- .
+dotnet run Icon.cs -- ../src/Leverage.Package/icon.png
