@@ -50,7 +50,7 @@ public sealed class Browsed : IAsyncLifetime
         options.ViewportSize = new() { Width = width, Height = height };
         IBrowserContext context = await _browser!.NewContextAsync(options);
         IPage page = await context.NewPageAsync();
-        page.SetDefaultTimeout(10_000);
+        page.SetDefaultTimeout(30_000);
         page.Console += (_, message) => { if (message.Type is "error" or "warning" && !IsRefusal(message)) Complaints.Enqueue(message.Text); };
         page.PageError += (_, error) => Complaints.Enqueue(error);
         page.Request += (_, request) => { if (!request.Url.StartsWith(_page.Address, StringComparison.Ordinal)) Complaints.Enqueue($"asked {request.Url}"); };
