@@ -52,7 +52,7 @@ public sealed partial class ReadmeTests
             string target = link.Groups[1].Value.Split('#')[0];
             Assert.True(
                 target.Length == 0 || target.StartsWith("http", StringComparison.Ordinal)
-                    || File.Exists(Path.Combine(Root(), target)) || Directory.Exists(Path.Combine(Root(), target)),
+                    || File.Exists(Path.Combine(Repository.Root, target)) || Directory.Exists(Path.Combine(Repository.Root, target)),
                 $"README points to {target}, which is not there");
         }
     }
@@ -80,17 +80,6 @@ public sealed partial class ReadmeTests
     }
 
     private static string Text() => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "README.md"));
-
-    private static string Root()
-    {
-        string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Leverage.sln")))
-        {
-            folder = Path.GetDirectoryName(folder)!;
-        }
-
-        return folder;
-    }
 
     [GeneratedRegex(@"^```console\n(?<run>.*?)^```$", RegexOptions.Singleline | RegexOptions.Multiline, 5000)]
     private static partial Regex Blocks();
