@@ -8,6 +8,7 @@ Run: python3 dent.py OUTPUT.csv   (needs the program `ccx`; ten minutes)
 import sys
 
 from numpy import array, interp
+from numpy.linalg import norm
 
 from rows import Rows
 from sleeve import Case, contact, run
@@ -17,28 +18,33 @@ STEP = "*STEP,NLGEOM,INC=400\n*STATIC\n0.02,1.0,1e-5,0.05"
 PRINTS = "*NODE PRINT,NSET=DENT\nU"
 
 
-def dents(text):
-    """Growth of the tube's height above the tip, one an increment."""
+def dents(text, tube, case):
+    """Growth of the tube's height above the tip, one an increment: the way from its top to its bottom, however it turns."""
+    at_top, at_bottom = (array(tube.points[node]) for node in case.dent_nodes(tube))
     found = []
     for part in text.split("displacements (vx,vy,vz)")[1:]:
-        top, bottom = sorted((line.split() for line in part.split("\n\n")[1].splitlines()), key=lambda line: int(line[0]))
-        found.append(float(top[3]) - float(bottom[3]))
+        top, bottom = sorted(([float(x) for x in line.split()] for line in part.split("\n\n")[1].splitlines()), key=lambda row: row[0])
+        found.append(norm(at_top + top[1:4] - at_bottom - bottom[1:4]) - norm(at_top - at_bottom))
     return array(found)
 
 
 def main(output):
     """Both tubes."""
     rows = Rows("Dent of a tube's wall by the end of a bar, by CalculiX", "CalculiX 2.20; tests/Engines/dent.py")
-    for name, outside, wall, drop in (("33.7x3.2", 33.7, 3.2, 6.0), ("48.3x3.2", 48.3, 3.2, 8.0)):
+    for name, outside, wall, drop in (("33.7x3.2", 33.7, 3.2, 16.0), ("48.3x3.2", 48.3, 3.2, 20.0)):
         case = Case(f"dent-{name}".replace(".", "_"), outside, wall, 120, 60, drop, free=140.0)
         text = run(case.name, case.deck(LAW, STEP, PRINTS))
-        grown, force = dents(text), contact(text, "ATTIP", case)
+        grown, force = dents(text, case.bodies()[1], case), contact(text, "ATTIP", case)
+        print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm, {100 * grown[-1] / outside:.2f} % of the diameter")
         for share in (0.005, 0.01, 0.02):
+            if grown[-1] < share * outside:
+                print(f"{name}: {share} of the diameter was not reached: no row")
+                continue
             at = interp(share * outside, grown, force)
-            print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm; {at:.0f} N at {share:.3f} of the diameter")
+            print(f"{name}: {at:.0f} N at {share:.3f} of the diameter")
             rows.add(f"tip-dent-{name}-{share}", "TubeDent.Resistance",
                      {"yield": "235MPa", "outside": f"{outside}mm", "wall": f"{wall}mm", "contact": "0mm", "depthShare": f"{share}"}, at, "N", 4)
-    rows.write(output)
+        rows.write(output)
 
 
 main(sys.argv[1])

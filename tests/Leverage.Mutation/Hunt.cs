@@ -1,0 +1,156 @@
+namespace Leverage.Mutation;
+
+/// <summary>Goes through the mutants of a folder and tells how each ended.</summary>
+internal sealed class Hunt(string root, string built, CoreCompiler compiler, TestRun tests)
+{
+    /// <summary>Files of the assessments that are rules and not wording or filling of blanks.</summary>
+    private static readonly string[] Rules = ["Judgement.cs", "Verdict.cs", "Checking.cs", "BoltedJoint.cs"];
+
+    private const string Elsewhere = "-namespace- Leverage.Tests.Tables -namespace- Leverage.Tests.Reading -namespace- Leverage.Tests.Answers "
+        + "-namespace- Leverage.Tests.Outcomes -class- Leverage.Tests.Proof.CheckRowTests "
+        + "-class- Leverage.Tests.Assessments.AnyRequestTests -class- Leverage.Tests.Assessments.AnyAssessmentLaws";
+
+    private readonly Dictionary<int, Fate> _fates = [];
+
+    /// <summary>Hunts through a folder; gives the number of survivors.</summary>
+    public int Folder(string folder)
+    {
+        _fates.Clear();
+        List<Mutant> mutants = Mutants(folder);
+        var alone = new List<Mutant>();
+        foreach (List<Mutant> group in Groups(mutants))
+        {
+            byte[] core = compiler.With(group, alone);
+            ByChecks(core, group);
+            ByTests(core, group);
+        }
+
+        foreach (Mutant mutant in alone)
+        {
+            Alone(mutant);
+        }
+
+        return Tell(folder, mutants);
+    }
+
+    /// <summary>Changes cells of tables; gives the number of changes nobody noticed.</summary>
+    public int Cells(int count)
+    {
+        int survived = 0;
+        foreach (var (table, line, was, now, text) in TableCells.Sample(root, count, 20))
+        {
+            byte[] core = compiler.Original(table, text);
+            bool dead = new CheckRun(built, core).Holds() != true || !SumsHold(core);
+            survived += dead ? 0 : 1;
+            if (!dead)
+            {
+                Say($"Survived  {table}({line}): {was} -> {now}");
+            }
+        }
+
+        Say($"tables: {count} cells changed by one digit, {survived} unnoticed");
+        return survived;
+    }
+
+    private bool SumsHold(byte[] core) => tests.OfAlone(core, "-class Leverage.Tests.Tables.ColumnSumsTests") == Fate.Survived;
+
+    private List<Mutant> Mutants(string folder)
+    {
+        string core = Path.Combine(root, "src", "Leverage.Core");
+        var found = new List<Mutant>();
+        int last = 0;
+        foreach (var (path, tree) in compiler.Trees.OrderBy(one => one.Key, StringComparer.Ordinal))
+        {
+            string file = Path.GetRelativePath(core, path);
+            bool wanted = file.Split(Path.DirectorySeparatorChar)[0] == folder && (folder != "Assessments" || Rules.Contains(Path.GetFileName(file)));
+            if (wanted)
+            {
+                var finder = new MutantFinder(compiler.Model(tree), folder, file, folder == "Assessments", () => ++last);
+                finder.Visit(tree.GetRoot());
+                found.AddRange(finder.Found);
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>Groups in which no mutant touches another.</summary>
+    private static List<List<Mutant>> Groups(List<Mutant> mutants)
+    {
+        var groups = new List<List<Mutant>>();
+        foreach (Mutant mutant in mutants)
+        {
+            List<Mutant>? free = groups.Find(group => !group.Exists(other => other.File == mutant.File && other.Whole.IntersectsWith(mutant.Whole)));
+            if (free is null)
+            {
+                groups.Add(free = []);
+            }
+
+            free.Add(mutant);
+        }
+
+        return groups;
+    }
+
+    private void ByChecks(byte[] core, List<Mutant> group)
+    {
+        var checks = new CheckRun(built, core);
+        if (checks.Holds() != true)
+        {
+            throw new InvalidOperationException("a check does not hold on the unchanged core: nothing can be shown");
+        }
+
+        foreach (Mutant mutant in group)
+        {
+            bool? holds = checks.Holds(mutant.Id);
+            _fates[mutant.Id] = holds switch { true => Fate.Open, false => Fate.KilledByCheck, null => Fate.NeverEnds };
+            checks = holds is null ? new CheckRun(built, core) : checks;
+        }
+    }
+
+    private void ByTests(byte[] core, List<Mutant> group)
+    {
+        foreach (Func<Mutant, string> which in (Func<Mutant, string>[])[Near, Far])
+        {
+            var open = group.Where(mutant => _fates[mutant.Id] is Fate.Open or Fate.Survived).Select(mutant => (mutant.Id, which(mutant))).ToList();
+            foreach (var (id, fate) in tests.Of(core, open))
+            {
+                _fates[id] = fate;
+            }
+        }
+    }
+
+    private void Alone(Mutant mutant)
+    {
+        if (compiler.With(mutant) is not { } core)
+        {
+            _fates[mutant.Id] = Fate.NotCompiled;
+            return;
+        }
+
+        bool? holds = new CheckRun(built, core).Holds();
+        Fate fate = holds switch { true => tests.OfAlone(core, Near(mutant)), false => Fate.KilledByCheck, null => Fate.NeverEnds };
+        _fates[mutant.Id] = fate == Fate.Survived ? tests.OfAlone(core, Far(mutant)) : fate;
+    }
+
+    private static string Near(Mutant mutant) => $"-namespace Leverage.Tests.{mutant.Folder}";
+
+    /// <summary>Tests of the other rooms, without those that cannot notice a formula and the slow ones that draw whole requests.</summary>
+    private static string Far(Mutant mutant) => $"-namespace- Leverage.Tests.{mutant.Folder} {Elsewhere}";
+
+    private int Tell(string folder, List<Mutant> mutants)
+    {
+        foreach (Mutant mutant in mutants.Where(mutant => _fates[mutant.Id] is Fate.Survived or Fate.NeverEnds))
+        {
+            Say($"{_fates[mutant.Id]}  {mutant}");
+        }
+
+        int Count(Fate fate) => _fates.Values.Count(one => one == fate);
+        int made = _fates.Count - Count(Fate.NotCompiled);
+        var (check, test, endless, survive) = (Count(Fate.KilledByCheck), Count(Fate.KilledByTest), Count(Fate.NeverEnds), Count(Fate.Survived));
+        Say($"{folder}: {made} mutants, {check} killed by a check, {test} by a test, {endless} never end, {survive} survive");
+        return Count(Fate.Survived);
+    }
+
+    private static void Say(FormattableString line) => Console.WriteLine(FormattableString.Invariant(line));
+}
