@@ -93,6 +93,7 @@ internal static class CommandLine
         {
             root.Add(CompletionScript.Option(terminal));
             root.Add(ManPage.Option(terminal));
+            root.Add(AnswerSchema.Option(terminal));
         }
 
         root.SetAction(help.Invoke);

@@ -77,6 +77,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
             Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
                            --force-write  --help (its options, units, what is left out)
             On its own:    --completion bash|zsh|fish|powershell  --man  --version
+                           --schema COMMAND (JSON Schema of its --json)
             {Exits}
 
             """);

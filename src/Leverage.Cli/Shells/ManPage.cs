@@ -39,7 +39,7 @@ internal sealed class ManPage
         Explain(new CommonOptions().All);
         _roff.Section("THE PROGRAM");
         var terminal = new Terminal(TextWriter.Null, TextWriter.Null, colour: false);
-        Explain([CompletionScript.Option(terminal), Option(terminal)]);
+        Explain([CompletionScript.Option(terminal), Option(terminal), AnswerSchema.Option(terminal)]);
         _roff.Section("VALUES");
         _roff.Text(HelpPage.Values);
         _roff.Section("EXIT STATUS");

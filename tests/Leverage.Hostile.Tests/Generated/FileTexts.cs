@@ -12,7 +12,9 @@ namespace Leverage.Hostile.Tests.Generated;
 /// </summary>
 internal static class FileTexts
 {
-    private static readonly string[] ChestBlocks = [.. Blocks("chest.toml"), .. Split(StarterChest.Text())];
+    private static readonly string[] Starter = [.. Split(StarterChest.Text())];
+    private static readonly string[] ChestBlocks = [.. Blocks("chest.toml"), .. Starter];
+    private static int SharedFromStarter => Starter.Length;
     private static readonly string[] JobBlocks = [.. Blocks("job.toml")];
     private static readonly string[] JobHeads = [.. JobBlocks.Where(block => !block.StartsWith('['))];
     private static readonly string[] JobFasteners = [.. JobBlocks.Where(block => block.StartsWith("[[fasteners", StringComparison.Ordinal))];
@@ -41,6 +43,13 @@ internal static class FileTexts
         from tools in Gen.Choose(0, 3).SelectMany(n => Gen.ArrayOf(Gen.Elements<string>(ChestBlocks), n))
         from text in Touched($"{Bare(head)}\n\n{Numbered([.. fasteners, .. others.Distinct(StringComparer.Ordinal)])}\n\n{InChest(Numbered(tools))}")
         select text;
+
+    /// <summary>A job of some fasteners and a few tools, untouched.</summary>
+    internal static Gen<string> SmallJob { get; } =
+        from count in Gen.Choose(2, 5)
+        from fasteners in Gen.Shuffle(JobFasteners).Select(all => all.Take(count))
+        from tools in Gen.Choose(1, 5).SelectMany(n => Gen.Shuffle(ChestBlocks[..^SharedFromStarter]).Select(all => all.Take(n)))
+        select "title = \"small\"\n\n" + string.Join("\n\n", fasteners.Append("[vehicle]\nmass = \"1450kg\"").Concat(tools.Select(InChest)));
 
     /// <summary>A job as the program ships it, touched.</summary>
     internal static Gen<string> WholeJob { get; } = Gen.Elements<string>(Whole).SelectMany(Touched);

@@ -2,6 +2,7 @@ using System.Text;
 using Leverage.Cli;
 using Leverage.Cli.Output;
 using Leverage.Hostile.Tests.Generated;
+using Leverage.Hostile.Tests.Schemas;
 
 namespace Leverage.Hostile.Tests.Running;
 
@@ -20,8 +21,15 @@ internal static class CommandTrial
         using var errors = new StringWriter();
         using var terminal = new Terminal(answers, errors, colour: false);
         int code = CommandLine.Run(words, terminal);
-        return Manners.Broken(code, answers.ToString(), errors.ToString(), words.Contains("--json", StringComparer.Ordinal)) ?? Left(code);
+        bool json = words.Contains("--json", StringComparer.Ordinal);
+        return Manners.Broken(code, answers.ToString(), errors.ToString(), json)
+            ?? (json ? Unlike(words, answers.ToString()) : null)
+            ?? Left(code);
     }
+
+    /// <summary>An answer in JSON that its command's published schema does not allow.</summary>
+    private static string? Unlike(string[] words, string answer) =>
+        answer.StartsWith('{') && words.FirstOrDefault(Published.Has) is { } command ? Published.Broken(command, answer) : null;
 
     /// <summary>A file left behind by a refusal, or half a file by anything.</summary>
     private static string? Left(int code)

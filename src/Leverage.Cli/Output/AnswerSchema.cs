@@ -1,0 +1,120 @@
+using System.CommandLine;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using Leverage.Answers;
+using Leverage.Cli.Input;
+using Leverage.Cli.Shells;
+using Leverage.Workshop.Picking;
+using Leverage.Workshop.Sheets;
+
+namespace Leverage.Cli.Output;
+
+/// <summary>
+/// <c>leverage --schema</c>: the JSON Schema of what a command answers with <c>--json</c>, made of the records the answers
+/// are written from. <c>shared/schemas</c> holds them as approved.
+/// </summary>
+internal static class AnswerSchema
+{
+    private const string Dialect = "https://json-schema.org/draft/2020-12/schema";
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private static readonly JsonSchemaExporterOptions Strict = new()
+    {
+        TreatNullObliviousAsNonNullable = true,
+        TransformSchemaNode = Closed,
+    };
+
+    private static readonly (string Command, Func<JsonTypeInfo[]> Answers)[] Known =
+    [
+        ("loosen", () => [AnswerJson.Shared.LooseningAnswer]),
+        ("tighten", () => [AnswerJson.Shared.TighteningAnswer]),
+        ("check", () => [AnswerJson.Shared.CheckingAnswer]),
+        ("slip", () => [AnswerJson.Shared.SlipAnswer]),
+        ("pick", () => [PickJson.Shared.PickAnswer, WrittenJson.Default.WrittenAnswer]),
+        ("job", () => [JobJson.Shared.JobAnswer, WrittenJson.Default.WrittenAnswer]),
+        ("table", () => [TableAnswersJson.Default.TableAnswerArray, TableAnswersJson.Default.TableNameArray]),
+        ("prove", () => [AnswerJson.Shared.ProofAnswer]),
+    ];
+
+    /// <summary>The commands that have one.</summary>
+    internal static IEnumerable<string> Commands => Known.Select(known => known.Command);
+
+    /// <summary>The option that names the command.</summary>
+    internal static Option<string?> Option(Terminal terminal)
+    {
+        Option<string?> option = NameOption.Choice<string?>(
+            "--schema", "JSON Schema of that command's --json", [.. Commands.Select(command => (command, (string?)command))]);
+        option.Action = new Printing(result => terminal.Answers.Write(Of(result.GetValue(option)!)));
+        return option;
+    }
+
+    /// <summary>The schema of a command's answer.</summary>
+    /// <param name="command">Its name.</param>
+    internal static string Of(string command)
+    {
+        JsonNode[] answers =
+            [.. Known.Single(known => known.Command == command).Answers().Select(type => JsonSchemaExporter.GetJsonSchemaAsNode(type, Strict))];
+        var schema = new JsonObject { ["$schema"] = Dialect, ["title"] = $"The answer of leverage {command} --json" };
+        if (answers.Length > 1)
+        {
+            schema["anyOf"] = new JsonArray(answers);
+        }
+        else
+        {
+            foreach (var (name, value) in answers[0].AsObject())
+            {
+                schema[name] = value?.DeepClone();
+            }
+        }
+
+        return Text(schema);
+    }
+
+    /// <summary>No field but those named; a cell of a table is a number, a text or nothing.</summary>
+    private static JsonNode Closed(JsonSchemaExporterContext context, JsonNode schema)
+    {
+        if (schema is JsonObject node && context.TypeInfo.Kind is JsonTypeInfoKind.Object or JsonTypeInfoKind.Dictionary)
+        {
+            node["additionalProperties"] = context.TypeInfo.Kind == JsonTypeInfoKind.Object
+                ? false
+                : new JsonObject { ["type"] = new JsonArray("number", "string", "null") };
+        }
+
+        return schema;
+    }
+
+    private static string Text(JsonObject schema)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, Layout))
+        {
+            schema.WriteTo(json);
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+}
+
+/// <summary>A table in the list of all of them.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Rows">How many rows it has.</param>
+internal sealed record TableName(string Name, string Title, int Rows);
+
+/// <summary>Rows of a table, each column under its name in the file; <see cref="TableJson"/> writes them cell by cell.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Notes">What its file says of it.</param>
+/// <param name="Rows">The rows that were wanted.</param>
+internal sealed record TableAnswer(string Name, string Title, IReadOnlyList<string> Notes, IReadOnlyList<Dictionary<string, JsonElement>> Rows);
+
+/// <summary>Shapes of the answers of <c>leverage table</c>, without reflection.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(TableName[]))]
+[JsonSerializable(typeof(TableAnswer[]))]
+internal sealed partial class TableAnswersJson : JsonSerializerContext;

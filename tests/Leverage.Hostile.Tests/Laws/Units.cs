@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text.Json;
+using Leverage.Answers;
+using Leverage.Assessments;
+using Leverage.Reading;
+using UnitsNet;
+
+namespace Leverage.Hostile.Tests.Laws;
+
+/// <summary>A request said again in US units, as text, read back by the program's own readers.</summary>
+internal static class Units
+{
+    /// <summary>Relative difference left by two conversions and by searches that start from them.</summary>
+    private const double Allowed = 1e-6;
+
+    /// <summary>How the answer in US units differs from the metric one; null for not at all.</summary>
+    internal static string? Differ(LooseningRequest metric, LooseningAssessment assessment)
+    {
+        LooseningAssessment other = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Said(metric)));
+        return Differ(Json(assessment), Json(other), "$");
+    }
+
+    private static JsonElement Json(LooseningAssessment assessment)
+    {
+        using JsonDocument parsed = JsonDocument.Parse(LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, UnitStyle.Metric)));
+        return parsed.RootElement.Clone();
+    }
+
+    private static string? Differ(JsonElement a, JsonElement b, string at) => (a.ValueKind, b.ValueKind) switch
+    {
+        (JsonValueKind.Object, JsonValueKind.Object) => a.EnumerateObject()
+            .Select(field => Differ(field.Value, b.GetProperty(field.Name), $"{at}.{field.Name}")).FirstOrDefault(found => found is not null),
+        (JsonValueKind.Array, JsonValueKind.Array) when a.GetArrayLength() == b.GetArrayLength() => a.EnumerateArray()
+            .Zip(b.EnumerateArray(), (x, y) => Differ(x, y, $"{at}[]")).FirstOrDefault(found => found is not null),
+        (JsonValueKind.Number, JsonValueKind.Number) => Near(a.GetDouble(), b.GetDouble()) ? null : $"{at}: {a.GetRawText()} and {b.GetRawText()}",
+        _ => a.GetRawText() == b.GetRawText() ? null : $"{at}: {a.GetRawText()} and {b.GetRawText()}",
+    };
+
+    private static bool Near(double a, double b) => Math.Abs(a - b) <= Allowed * Math.Max(Math.Abs(a), Math.Abs(b)) + 1e-9;
+
+    private static LooseningRequest Said(LooseningRequest r) => r with
+    {
+        BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", QuantityReader.Torque),
+        Prevailing = Of(r.Prevailing, x => x.PoundForceInches, "in-lb", QuantityReader.Torque),
+        AcrossFlats = Inches(r.AcrossFlats),
+        Bar = Of(r.Bar, x => x.Feet, "ft", text => QuantityReader.Length(text)),
+        BarDiameter = Inches(r.BarDiameter),
+        BarYield = Ksi(r.BarYield),
+        StraightHandle = Inches(r.StraightHandle),
+        Taper = Of(r.Taper, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
+        Sleeve = r.Sleeve is { } sleeve
+            ? new SleeveText(Inches(sleeve.Length)!.Value, Inches(sleeve.Outside), Inches(sleeve.Wall), Inches(sleeve.Bore))
+            : null,
+        SleeveYield = Ksi(r.SleeveYield),
+        Overlap = Inches(r.Overlap),
+        BelowLevel = Of(r.BelowLevel, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
+        StandOff = Inches(r.StandOff),
+        Body = Of(r.Body, x => x.Pounds, "lb", text => QuantityReader.Mass(text, 60_000)),
+        Force = Of(r.Force, x => x.PoundsForce, "lbf", QuantityReader.Force),
+        Hold = r.Hold is { } hold
+            ? hold with
+            {
+                VehicleMass = Of(hold.VehicleMass, x => x.Pounds, "lb", text => QuantityReader.Mass(text, 60_000)),
+                WheelLoad = Of(hold.WheelLoad, x => x.PoundsForce, "lbf", QuantityReader.Force),
+                TyreRadius = Inches(hold.TyreRadius),
+                ChockHeight = Inches(hold.ChockHeight),
+                StudBarDiameter = Inches(hold.StudBarDiameter),
+            }
+            : null,
+    };
+
+    private static Length? Inches(Length? length) => Of(length, x => x.Inches, "in", text => QuantityReader.Length(text));
+
+    private static Pressure? Ksi(Pressure? stress) => Of(stress, x => x.KilopoundsForcePerSquareInch, "ksi", QuantityReader.Stress);
+
+    /// <summary>The quantity read back from its text; one at the very end of its range, which rounding puts outside, stays as it is.</summary>
+    private static T? Of<T>(T? quantity, Func<T, double> number, string unit, Func<string, T> read)
+        where T : struct
+    {
+        if (quantity is not { } value)
+        {
+            return null;
+        }
+
+        try
+        {
+            return read(number(value).ToString("R", CultureInfo.InvariantCulture) + unit);
+        }
+        catch (InputException)
+        {
+            return value;
+        }
+    }
+}
