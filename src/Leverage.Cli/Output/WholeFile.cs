@@ -41,10 +41,10 @@ internal static class WholeFile
             throw new InputException(subject, $"'{path}' exists and was kept. Name another file, or add --force-write.");
         }
 
-        string folder = Folder(path);
+        string folder = Folder(subject, path);
         if (Devices.Any(device => IsIn(folder, device)) && !IsIn(folder, Memory))
         {
-            throw new InputException(subject, $"'{path}' is no ordinary file. Name one, or leave {subject} out: answers go to standard output.");
+            throw new InputException(subject, $"cannot write '{path}': no ordinary file can stand there. Name another place.");
         }
 
         if (!Directory.Exists(folder))
@@ -62,7 +62,7 @@ internal static class WholeFile
     internal static void Write(string subject, string path, bool force, Action<Stream> write)
     {
         Check(subject, path, force);
-        string beside = Path.Combine(Folder(path), $".{Path.GetFileName(path)}.{Path.GetRandomFileName()}");
+        string beside = Path.Combine(Folder(subject, path), $".{Path.GetFileName(path)}.{Path.GetRandomFileName()}");
         try
         {
             using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None))
@@ -100,8 +100,17 @@ internal static class WholeFile
 
     private static bool IsIn(string folder, string outer) => folder == outer || folder.StartsWith($"{outer}/", StringComparison.Ordinal);
 
-    private static string Folder(string path) =>
-        Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path)) ?? ".";
+    private static string Folder(string subject, string path)
+    {
+        try
+        {
+            return Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path)) ?? ".";
+        }
+        catch (IOException)
+        {
+            throw new InputException(subject, $"cannot write '{path}': the folder this was started in has gone.");
+        }
+    }
 
     // The system's own texts are cut out of the published program, so the cause is worded here.
     private static string Reason(Exception e) => e switch

@@ -28,14 +28,14 @@ public static class JobCsv
     private static void Loosening(SepWriter.Row row, PlannedLoosening planned)
     {
         row["step"].Set(planned.Task is { } task ? Whole(task.Number) : "");
-        row["fastener"].Set(planned.Fastener.Name);
-        row["place"].Set(planned.Fastener.Place ?? "");
+        row["fastener"].Set(Said(planned.Fastener.Name));
+        row["place"].Set(Said(planned.Fastener.Place ?? ""));
         row["thread"].Set(planned.Fastener.Thread?.Designation ?? "");
         row["count"].Set(Whole(planned.Fastener.Count));
         row["takes_likely_nm"].Set(Number(planned.Assessment.Nut.LikelyNmm / 1000));
         row["takes_hard_nm"].Set(Number(planned.Assessment.Nut.HighNmm / 1000));
-        row["set_up"].Set(planned.Choice is { } choice ? string.Join(" + ", JobAnswers.Pieces(choice.Place.Set)) : "");
-        row["person"].Set(planned.Choice?.Person ?? "");
+        row["set_up"].Set(planned.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.Place.Set))) : "");
+        row["person"].Set(Said(planned.Choice?.Person ?? ""));
         row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
         row["verdict"].Set(LooseningAnswers.Word(planned.Verdict));
         row["undone"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.Undone, 3));
@@ -46,11 +46,14 @@ public static class JobCsv
         row["refit_nm"].Set(Number(planned.Torque.NewtonMeters));
         row["refit_from"].Set(planned.Basis == TorqueBasis.Book ? "book" : "thread and grade");
         row["lubricant"].Set(planned.Fastener.Lubricant ?? "");
-        row["torque_wrench"].Set(planned.Wrench?.Wrench.Name ?? "");
+        row["torque_wrench"].Set(Said(planned.Wrench?.Wrench.Name ?? ""));
         row["setting_nm"].Set(planned.Wrench is { } choice ? Number(choice.Setting.NewtonMeters) : "");
-        row["new_part"].Set(planned.Fastener.NewPart ?? "");
-        row["note"].Set(planned.Fastener.Note ?? "");
+        row["new_part"].Set(Said(planned.Fastener.NewPart ?? ""));
+        row["note"].Set(Said(planned.Fastener.Note ?? ""));
     }
+
+    /// <summary>What a person wrote, as text: a spreadsheet would work out what begins like a formula, so an apostrophe goes first.</summary>
+    private static string Said(string text) => text is ['=' or '+' or '-' or '@', ..] ? $"'{text}" : text;
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
