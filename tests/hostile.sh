@@ -6,7 +6,7 @@ set -uo pipefail
 cd "$(dirname "$0")/.."
 total=${1:-10000000}
 first=${2:-1}
-chunk=100000
+chunk=${LEVERAGE_HOSTILE_CHUNK:-100000}
 folder=${LEVERAGE_HOSTILE_FOLDER:-$PWD/artifacts/hostile}
 program=${LEVERAGE_HOSTILE_PROGRAM:-$PWD/tests/Leverage.Hostile.Tests/bin/Release/net10.0/Leverage.Hostile.Tests}
 test=Leverage.Hostile.Tests.GeneratedInputTests.Any_input_is_answered_or_refused_in_one_line_and_leaves_nothing_behind

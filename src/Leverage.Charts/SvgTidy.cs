@@ -52,9 +52,10 @@ internal static partial class SvgTidy
         return Reference().Replace(named, match => names.TryGetValue(match.Groups["name"].Value, out string? name) ? $"#{name}" : match.Value);
     }
 
-    [GeneratedRegex("\\bid=\"(?<name>[^\"]+)\"", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    // Both go once over the text whatever it is, so they need no time limit; one would fail where a clock jumps.
+    [GeneratedRegex("\\bid=\"(?<name>[^\"]+)\"", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: Timeout.Infinite)]
     private static partial Regex Id();
 
-    [GeneratedRegex("#(?<name>[A-Za-z]+_[0-9A-Za-z]+)", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("#(?<name>[A-Za-z]+_[0-9A-Za-z]+)", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: Timeout.Infinite)]
     private static partial Regex Reference();
 }

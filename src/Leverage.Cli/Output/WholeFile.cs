@@ -72,7 +72,7 @@ internal static class WholeFile
 
             File.Move(beside, path, force);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             throw new InputException(subject, $"cannot write '{path}': {Reason(e)}.");
         }
@@ -117,6 +117,7 @@ internal static class WholeFile
     {
         UnauthorizedAccessException => "no permission there",
         _ when IsFull(e) => "the disk is full",
+        ArgumentOutOfRangeException => "a file as large as that is not allowed here", // What the runtime makes of EFBIG.
         PathTooLongException => "the name is too long",
         DirectoryNotFoundException => "there is no such folder",
         _ => "the disk or the folder refuses it",

@@ -30,7 +30,8 @@ internal static class NumberText
         }
 
         string rest = trimmed[end..];
-        return Fraction(value, trimmed[..end], ref rest) is { } fraction ? (fraction, rest.Trim()) : (value, rest.Trim());
+        double whole = Fraction(value, trimmed[..end], ref rest) ?? value;
+        return double.IsFinite(whole) ? (whole, rest.Trim()) : throw new InputException($"cannot use '{text}': it is not a finite number.");
     }
 
     private static void RefuseNames(string text)

@@ -7,6 +7,9 @@ namespace Leverage.Reading;
 /// <summary>Reads a number and its unit as people write them; every refusal says what, why and the cure.</summary>
 public static class QuantityReader
 {
+    /// <summary>Beyond any range in any unit, yet far from where a conversion overflows.</summary>
+    private const double Beyond = 1e30;
+
     /// <summary>A torque, such as <c>460Nm</c>, <c>340 ft-lb</c>, <c>47kgf.m</c>.</summary>
     /// <param name="text">What the person wrote.</param>
     /// <returns>The torque, 0.01 N·m to 50 kN·m.</returns>
@@ -139,7 +142,7 @@ public static class QuantityReader
         }
 
         return UnitNames.TryFind(rest, out QuantityKind found, out int unit) && found == kind
-            ? (value, unit)
+            ? (Math.Clamp(value, -Beyond, Beyond), unit)
             : throw Wrong(text, rest, kind);
     }
 

@@ -28,7 +28,7 @@ public static class TomlFile
     /// <exception cref="InputException">It is no TOML.</exception>
     public static TomlSection Parse(string path, string text)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, path, validate: true);
+        DocumentSyntax document = Parsed(path, text);
         foreach (DiagnosticMessage diagnostic in document.Diagnostics)
         {
             if (diagnostic.Kind == DiagnosticMessageKind.Error)
@@ -38,6 +38,20 @@ public static class TomlFile
         }
 
         return new SyntaxReader(path).Read(document);
+    }
+
+    /// <summary>The library's tree; its reader falls over a file that ends behind a backslash, which is told as any other end too soon.</summary>
+    private static DocumentSyntax Parsed(string path, string text)
+    {
+        try
+        {
+            return SyntaxParser.Parse(text, path, validate: true);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            int line = text.AsSpan().Count('\n') + 1;
+            throw new FilePlace(path, line, text.Length - text.LastIndexOf('\n')).Error($"the file ends within a text: a quotation mark is missing. {Cure}");
+        }
     }
 
     internal static FilePlace Place(string path, SourceSpan span) =>

@@ -1,0 +1,47 @@
+using Leverage.Hostile.Tests.Generated;
+using Leverage.Hostile.Tests.Running;
+
+namespace Leverage.Hostile.Tests;
+
+/// <summary>Inputs that once failed, each in its shortest form, so that none comes back.</summary>
+public sealed class FoundTests
+{
+    [Theory]
+    [InlineData("stress", "6E302 ksi")]
+    [InlineData("torque", "1e308kgf.m")]
+    [InlineData("length", "-1e308ft")]
+    public void A_number_that_overflows_in_another_unit_is_out_of_range(string reader, string text) =>
+        Assert.Null(Trial.Of(new HostileInput(Door.Reader, [reader, text])));
+
+    [Fact]
+    public void Digits_without_end_in_a_fraction_are_no_finite_number()
+    {
+        string digits = new('9', 400);
+        foreach (string text in (string[])[$"1/{digits}mm", $"1-{digits}/{digits}mm", $"1-{digits}/2mm"])
+        {
+            Assert.Null(Trial.Of(new HostileInput(Door.Reader, ["length", text])));
+        }
+    }
+
+    [Theory]
+    [InlineData("\"\\")]
+    [InlineData("title = \"x\\")]
+    [InlineData("note = \"\"\"\\")]
+    [InlineData("[x]\n\"a\\")]
+    public void A_file_that_ends_behind_a_backslash_is_refused_where_it_ends(string text)
+    {
+        Assert.Null(Trial.Of(new HostileInput(Door.File, ["chest"], text)));
+        Assert.Null(Trial.Of(new HostileInput(Door.File, ["job"], text)));
+    }
+
+    [Theory]
+    [InlineData("job", "")]
+    [InlineData("job", " ")]
+    [InlineData("pick", "460Nm", "--chest", "")]
+    [InlineData("\u0007")]
+    [InlineData("R\u0017", "tighten")]
+    [InlineData("tighten", "--thread", "M12", "--grade", "8\u007f.8", "--grade", "8.8")]
+    [InlineData("job", "\u0018H\u0001?o|")]
+    public void Empty_names_and_control_characters_are_refused_in_one_line(params string[] words) =>
+        Assert.Null(Trial.Of(new HostileInput(Door.Command, words)));
+}
