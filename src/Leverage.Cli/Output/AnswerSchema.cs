@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -62,7 +63,7 @@ internal static class AnswerSchema
         var schema = new JsonObject { ["$schema"] = Dialect, ["title"] = $"The answer of leverage {command} --json" };
         if (answers.Length > 1)
         {
-            schema["anyOf"] = new JsonArray(answers);
+            schema["anyOf"] = new JsonArray([.. answers.Select((answer, i) => Moved(answer, $"#/anyOf/{i.ToString(CultureInfo.InvariantCulture)}"))]);
         }
         else
         {
@@ -74,6 +75,16 @@ internal static class AnswerSchema
 
         return Text(schema);
     }
+
+    /// <summary>A schema that stands within another: what points into itself points there.</summary>
+    private static JsonNode? Moved(JsonNode? schema, string place) => schema switch
+    {
+        JsonObject node => new JsonObject(node.Select(field => KeyValuePair.Create(
+            field.Key,
+            field is { Key: "$ref", Value: JsonValue value } ? $"{place}{value.GetValue<string>()[1..]}" : Moved(field.Value, place)))),
+        JsonArray list => new JsonArray([.. list.Select(item => Moved(item, place))]),
+        _ => schema?.DeepClone(),
+    };
 
     /// <summary>No field but those named; a cell of a table is a number, a text or nothing.</summary>
     private static JsonNode Closed(JsonSchemaExporterContext context, JsonNode schema)

@@ -43,20 +43,20 @@ internal static class Inputs
 
     /// <summary>Any input.</summary>
     internal static Gen<HostileInput> Any { get; } = Gen.Frequency(
-        (70_000, Readers),
-        (8_000, Files),
-        (9_000, CommandLines.Of("tighten")),
-        (2_000, CommandLines.Of("check", "table")),
-        (2_500, CommandLines.Of("slip")),
-        (2_500, CommandLines.Of("loosen")),
-        (3_000, CommandLines.Strays),
-        (200, LoosenWithChest),
-        (80, Pick),
-        (80, Job),
-        (4, WholeJob),
-        (1_200, PageRequests.Refused),
-        (600, PageRequests.Opened),
-        (60, PageRequests.Whole));
+        (82_000, Readers),
+        (5_000, Files),
+        (6_000, CommandLines.Of("tighten")),
+        (1_000, CommandLines.Of("check", "table")),
+        (1_500, CommandLines.Of("slip")),
+        (1_500, CommandLines.Of("loosen")),
+        (2_000, CommandLines.Strays),
+        (100, LoosenWithChest),
+        (40, Pick),
+        (40, Job),
+        (2, WholeJob),
+        (600, PageRequests.Refused),
+        (200, PageRequests.Opened),
+        (20, PageRequests.Whole));
 
     private static Gen<HostileInput> Read(string reader, Gen<string> texts) => texts.Select(text => new HostileInput(Door.Reader, [reader, text]));
 }

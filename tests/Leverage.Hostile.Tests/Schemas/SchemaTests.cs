@@ -29,6 +29,7 @@ public sealed class SchemaTests
     [InlineData("check", "96Nm --thread M12x1.25 --grade 12.9")]
     [InlineData("slip", "--bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm")]
     [InlineData("pick", "460Nm --thread M24x1.5 --condition rusted --hex 36mm --chest shared/pickup/chest.toml")]
+    [InlineData("pick", "2000Nm --hex 36mm --chest shared/pickup/chest.toml")]
     [InlineData("job", "shared/pickup/job.toml")]
     [InlineData("table", "")]
     [InlineData("table", "threads M24")]
@@ -52,6 +53,15 @@ public sealed class SchemaTests
         Assert.NotNull(Published.Broken("check", Changed(answer, node => node["quotedNm"] = "130")));
     }
 
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Every_reference_in_a_schema_leads_somewhere(string command)
+    {
+        JsonNode schema = JsonNode.Parse(AnswerSchema.Of(command))!;
+        Assert.All(References(schema), reference => Assert.NotNull(reference.TrimStart('#').Split('/', StringSplitOptions.RemoveEmptyEntries)
+            .Aggregate<string, JsonNode?>(schema, (at, step) => at is JsonArray list ? list[int.Parse(step, null)] : at?[step])));
+    }
+
     [Fact]
     public void A_command_without_a_schema_is_refused_with_those_that_have_one()
     {
@@ -60,6 +70,13 @@ public sealed class SchemaTests
         Assert.Equal(2, CommandLine.Run(["--schema", "loosn"], terminal));
         Assert.StartsWith("leverage: --schema: 'loosn' is not accepted here: write loosen or tighten", errors.ToString(), StringComparison.Ordinal);
     }
+
+    private static IEnumerable<string> References(JsonNode? node) => node switch
+    {
+        JsonObject fields => fields.SelectMany(field => field.Key == "$ref" ? [field.Value!.GetValue<string>()] : References(field.Value)),
+        JsonArray list => list.SelectMany(References),
+        _ => [],
+    };
 
     private static string Changed(string answer, Action<JsonObject> change)
     {
