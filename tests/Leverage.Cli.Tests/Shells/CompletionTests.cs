@@ -48,6 +48,26 @@ public sealed class CompletionTests
         Assert.Equal([], Bash("leverage pick 460Nm --chest ", "sha"));
 
     [Theory]
+    [InlineData("leverage ti", "tighten")]
+    [InlineData("leverage tighten --thread M24x", "M24x1.5")]
+    [InlineData("leverage tighten --grade ", "SAE 5")]
+    [InlineData("leverage pick 460Nm --chest sha", "files")]
+    public void Zsh_is_told_what_may_follow_and_offers_files_where_nothing_is_known(string typed, string told)
+    {
+        Shell.Need("zsh");
+        const string Script = """
+            compdef() { [[ $1$2 == _leverageleverage ]] }
+            compadd() { shift; print -l -- "$@" }
+            _files() { print files }
+            source <(leverage --completion zsh) || exit 9
+            words=("${(@s: :)1}")
+            CURRENT=$#words
+            _leverage
+            """;
+        Assert.Contains(told, Lines(Shell.Run("zsh", ["-f", "-c", Script, "zsh", typed])));
+    }
+
+    [Theory]
     [MemberData(nameof(SomeTyped))]
     public void Fish_completes_commands_options_and_names(string typed, string offered, string not)
     {
