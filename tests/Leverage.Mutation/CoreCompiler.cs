@@ -14,7 +14,8 @@ internal sealed class CoreCompiler
         public static class Mutants
         {
             public static int Awake = -1;
-            public static bool On(int id) => Awake == id;
+            public static bool Tired;
+            public static bool On(int id) => Tired ? throw new System.TimeoutException() : Awake == id;
         }
         """;
 
@@ -64,11 +65,27 @@ internal sealed class CoreCompiler
                 return image;
             }
 
-            var bad = group.Where(mutant => errors.Exists(error => Reaches(mutant, group, error))).ToList();
-            leftOut.AddRange(bad.Count > 0 ? bad : group);
-            group.RemoveAll(mutant => bad.Count == 0 || bad.Contains(mutant));
+            var bad = errors.SelectMany(error => Blamed(group, error)).ToHashSet();
+            leftOut.AddRange(bad);
+            group.RemoveAll(bad.Contains);
+            if (bad.Count == 0)
+            {
+                throw new InvalidOperationException("no mutant is to blame for an error in " + errors[0].File);
+            }
         }
     }
+
+    /// <summary>The mutants an error lies in; else the last one before it in its file, whose names reach on; else all of the file.</summary>
+    private static List<Mutant> Blamed(List<Mutant> group, (string File, int At) error)
+    {
+        var inFile = group.Where(mutant => error.File.EndsWith(mutant.File, StringComparison.Ordinal)).OrderBy(mutant => mutant.Whole.Start).ToList();
+        Mutant? last = inFile.LastOrDefault(mutant => Start(mutant, inFile) <= error.At);
+        return last is not null ? [last] : inFile;
+    }
+
+    /// <summary>Where a mutant's text starts once those before it have grown.</summary>
+    private static int Start(Mutant mutant, List<Mutant> inFile) =>
+        mutant.Whole.Start + inFile.Where(other => other.Whole.Start < mutant.Whole.Start).Sum(Growth);
 
     /// <summary>The core with one mutant awake; null where that does not compile.</summary>
     public byte[]? With(Mutant mutant)
@@ -99,19 +116,6 @@ internal sealed class CoreCompiler
         string changed = whole[..at] + mutant.Change.NewText + whole[(at + mutant.Change.Span.Length)..];
         string id = mutant.Id.ToString(System.Globalization.CultureInfo.InvariantCulture);
         return new TextChange(mutant.Whole, $"(global::Leverage.Mutants.On({id}) ? ({changed}) : ({whole}))");
-    }
-
-    /// <summary>Whether an error lies in the changed text of a mutant.</summary>
-    private static bool Reaches(Mutant mutant, List<Mutant> group, (string File, int At) error)
-    {
-        if (!error.File.EndsWith(mutant.File, StringComparison.Ordinal))
-        {
-            return false;
-        }
-
-        int before = group.Where(other => other.File == mutant.File && other.Whole.Start < mutant.Whole.Start).Sum(Growth);
-        int start = mutant.Whole.Start + before;
-        return error.At >= start && error.At <= start + mutant.Whole.Length + Growth(mutant);
     }
 
     private static int Growth(Mutant mutant) =>

@@ -1,6 +1,6 @@
 namespace Leverage.Mutation;
 
-/// <summary>Goes through the mutants of a folder and tells how each ended.</summary>
+/// <summary>Goes through the mutants of folders and tells how each ended.</summary>
 internal sealed class Hunt(string root, string built, CoreCompiler compiler, TestRun tests)
 {
     /// <summary>Files of the assessments that are rules and not wording or filling of blanks.</summary>
@@ -12,25 +12,29 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
 
     private readonly Dictionary<int, Fate> _fates = [];
 
-    /// <summary>Hunts through a folder; gives the number of survivors.</summary>
-    public int Folder(string folder)
+    /// <summary>Hunts through folders; gives the number of survivors.</summary>
+    public int Folders(string[] folders)
     {
-        _fates.Clear();
-        List<Mutant> mutants = Mutants(folder);
+        List<Mutant> mutants = Mutants(folders);
         var alone = new List<Mutant>();
-        foreach (List<Mutant> group in Groups(mutants))
+        List<List<Mutant>> groups = Groups(mutants);
+        Say($"{mutants.Count} mutants in {groups.Count} groups");
+        foreach (List<Mutant> group in groups)
         {
             byte[] core = compiler.With(group, alone);
             ByChecks(core, group);
             ByTests(core, group);
+            Say($"group of {group.Count}: {group.Count(mutant => _fates[mutant.Id] == Fate.Survived)} survive; {alone.Count} cannot sleep so far");
+            Told(group);
         }
 
         foreach (Mutant mutant in alone)
         {
             Alone(mutant);
+            Told([mutant]);
         }
 
-        return Tell(folder, mutants);
+        return folders.Sum(folder => Tell(folder, mutants));
     }
 
     /// <summary>Changes cells of tables; gives the number of changes nobody noticed.</summary>
@@ -54,7 +58,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
 
     private bool SumsHold(byte[] core) => tests.OfAlone(core, "-class Leverage.Tests.Tables.ColumnSumsTests") == Fate.Survived;
 
-    private List<Mutant> Mutants(string folder)
+    private List<Mutant> Mutants(string[] folders)
     {
         string core = Path.Combine(root, "src", "Leverage.Core");
         var found = new List<Mutant>();
@@ -62,7 +66,8 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
         foreach (var (path, tree) in compiler.Trees.OrderBy(one => one.Key, StringComparer.Ordinal))
         {
             string file = Path.GetRelativePath(core, path);
-            bool wanted = file.Split(Path.DirectorySeparatorChar)[0] == folder && (folder != "Assessments" || Rules.Contains(Path.GetFileName(file)));
+            string folder = file.Split(Path.DirectorySeparatorChar)[0];
+            bool wanted = folders.Contains(folder) && (folder != "Assessments" || Rules.Contains(Path.GetFileName(file)));
             if (wanted)
             {
                 var finder = new MutantFinder(compiler.Model(tree), folder, file, folder == "Assessments", () => ++last);
@@ -138,18 +143,21 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     /// <summary>Tests of the other rooms, without those that cannot notice a formula and the slow ones that draw whole requests.</summary>
     private static string Far(Mutant mutant) => $"-namespace- Leverage.Tests.{mutant.Folder} {Elsewhere}";
 
-    private int Tell(string folder, List<Mutant> mutants)
+    private void Told(List<Mutant> mutants)
     {
         foreach (Mutant mutant in mutants.Where(mutant => _fates[mutant.Id] is Fate.Survived or Fate.NeverEnds))
         {
             Say($"{_fates[mutant.Id]}  {mutant}");
         }
+    }
 
-        int Count(Fate fate) => _fates.Values.Count(one => one == fate);
-        int made = _fates.Count - Count(Fate.NotCompiled);
+    private int Tell(string folder, List<Mutant> mutants)
+    {
+        var fates = mutants.Where(mutant => mutant.Folder == folder).Select(mutant => _fates[mutant.Id]).Where(fate => fate != Fate.NotCompiled).ToList();
+        int Count(Fate fate) => fates.Count(one => one == fate);
         var (check, test, endless, survive) = (Count(Fate.KilledByCheck), Count(Fate.KilledByTest), Count(Fate.NeverEnds), Count(Fate.Survived));
-        Say($"{folder}: {made} mutants, {check} killed by a check, {test} by a test, {endless} never end, {survive} survive");
-        return Count(Fate.Survived);
+        Say($"{folder}: {fates.Count} mutants, {check} killed by a check, {test} by a test, {endless} never end, {survive} survive");
+        return survive;
     }
 
     private static void Say(FormattableString line) => Console.WriteLine(FormattableString.Invariant(line));

@@ -11,5 +11,5 @@ string[] folders = [.. args[2..(at < 0 ? args.Length : at)]];
 var compiler = new CoreCompiler(root, built);
 using var tests = new TestRun(root, built);
 var hunt = new Hunt(root, built, compiler, tests);
-int survived = folders.Sum(hunt.Folder);
+int survived = folders.Length > 0 ? hunt.Folders(folders) : 0;
 return survived + (cells > 0 ? hunt.Cells(cells) : 0) == 0 ? 0 : 1;

@@ -16,13 +16,16 @@ internal static class StartupHook
 
         using var results = new StreamWriter(list + ".results", append: true) { AutoFlush = true };
         FieldInfo? awake = Assembly.Load("Leverage.Core").GetType("Leverage.Mutants")?.GetField("Awake");
-        MethodInfo run = Assembly.Load("xunit.v3.runner.inproc.console")
-            .GetType("Xunit.Runner.InProc.SystemConsole.ConsoleRunner")!.GetMethod("Run", [typeof(string[])])!;
+        // Not its static Run, which waits for threads and then ends the program.
+        Type runner = Assembly.Load("xunit.v3.runner.inproc.console").GetType("Xunit.Runner.InProc.SystemConsole.ConsoleRunner")!;
+        MethodInfo run = runner.GetMethod("EntryPoint", [typeof(TextReader), typeof(TextWriter)])!;
+        Assembly tests = Assembly.Load("Leverage.Core.Tests");
         foreach (string line in File.ReadAllLines(list))
         {
             string[] parts = line.Split(' ');
             awake?.SetValue(null, int.Parse(parts[0], CultureInfo.InvariantCulture));
-            int code = ((Task<int>)run.Invoke(null, [parts[1..]])!).GetAwaiter().GetResult();
+            object one = Activator.CreateInstance(runner, parts[1..], tests)!;
+            int code = ((Task<int>)run.Invoke(one, [TextReader.Null, Console.Out])!).GetAwaiter().GetResult();
             results.WriteLine($"{parts[0]} {(code == 0 ? "survived" : "killed")}");
         }
 

@@ -38,13 +38,22 @@ internal sealed class TestRun : IDisposable
             File.WriteAllLines(List, left.Select(one => one.Tests).Distinct(StringComparer.Ordinal).Select(tests => $"-1 -noColor {tests}")
                 .Concat(left.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Id} -stopOnFail -noColor {one.Tests}"))));
             File.Delete(Results);
+            int before = fates.Count;
             bool ended = Run();
             Gather(fates);
             left.RemoveAll(one => fates.ContainsKey(one.Id));
             if (left.Count > 0)
             {
-                fates[left[0].Id] = ended ? Fate.KilledByTest : Fate.NeverEnds;
-                left.RemoveAt(0);
+                if (ended && fates.Count == before)
+                {
+                    throw new InvalidOperationException($"the tests' program ended without a result: see {_folder}/run.log");
+                }
+
+                if (!ended)
+                {
+                    fates[left[0].Id] = Fate.NeverEnds;
+                    left.RemoveAt(0);
+                }
             }
         }
 
