@@ -12,7 +12,7 @@ readers=("$@")
 [ ${#readers[@]} -gt 0 ] || readers=(quantity thread chest job list)
 folder=$PWD/artifacts/fuzz
 command -v afl-fuzz >/dev/null || { echo "afl-fuzz is not installed: apt-get install afl++"; exit 2; }
-mkdir -p "$folder"
+mkdir -p "$folder/out"
 [ -x "$folder/tool/sharpfuzz" ] || dotnet tool install SharpFuzz.CommandLine --version 2.3.0 --tool-path "$folder/tool" || exit 2
 rm -rf "$folder/bin"
 dotnet build -c Release tests/Leverage.Fuzz -o "$folder/bin" -v q || exit 2

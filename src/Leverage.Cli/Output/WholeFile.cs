@@ -21,35 +21,9 @@ internal static class WholeFile
     /// <exception cref="InputException">The file may not or cannot be written.</exception>
     internal static void Check(string subject, string path, bool force)
     {
-        if (path.Trim().Length == 0)
+        if (Refusal(subject, path, force) is { } reason)
         {
-            throw new InputException(subject, "the name of the file is empty.");
-        }
-
-        if (PlainText.OneLine(path) != path)
-        {
-            throw new InputException(subject, $"cannot write '{path}': a character that does not print stands in the name.");
-        }
-
-        if (Directory.Exists(path))
-        {
-            throw new InputException(subject, $"'{path}' is a folder: name a file in it.");
-        }
-
-        if (File.Exists(path) && !force)
-        {
-            throw new InputException(subject, $"'{path}' exists and was kept. Name another file, or add --force-write.");
-        }
-
-        string folder = Folder(subject, path);
-        if (Devices.Any(device => IsIn(folder, device)) && !IsIn(folder, Memory))
-        {
-            throw new InputException(subject, $"cannot write '{path}': no ordinary file can stand there. Name another place.");
-        }
-
-        if (!Directory.Exists(folder))
-        {
-            throw new InputException(subject, $"cannot write '{path}': there is no folder '{folder}'.");
+            throw new InputException(subject, reason);
         }
     }
 
@@ -97,6 +71,16 @@ internal static class WholeFile
             // What made the write fail is being said already; an unfinished file has a dot before its name and no reader.
         }
     }
+
+    private static string? Refusal(string subject, string path, bool force) =>
+        path.Trim().Length == 0 ? "the name of the file is empty."
+        : PlainText.OneLine(path) != path ? $"cannot write '{path}': a character that does not print stands in the name."
+        : Directory.Exists(path) ? $"'{path}' is a folder: name a file in it."
+        : File.Exists(path) && !force ? $"'{path}' exists and was kept. Name another file, or add --force-write."
+        : Folder(subject, path) is var folder && Devices.Any(device => IsIn(folder, device)) && !IsIn(folder, Memory)
+            ? $"cannot write '{path}': no ordinary file can stand there. Name another place."
+        : !Directory.Exists(folder) ? $"cannot write '{path}': there is no folder '{folder}'."
+        : null;
 
     private static bool IsIn(string folder, string outer) => folder == outer || folder.StartsWith($"{outer}/", StringComparison.Ordinal);
 

@@ -25,12 +25,12 @@ internal static partial class Manners
     internal static string? BrokenLine(string errors) =>
         !errors.EndsWith('\n') || errors.AsSpan(0, errors.Length - 1).ContainsAny('\n', '\r') ? $"not one line: {errors}"
         : errors.Any(letter => letter != '\n' && char.IsControl(letter)) ? $"control characters in: {errors}"
-        : errors.Contains("Exception", StringComparison.Ordinal) || errors.Contains("   at ", StringComparison.Ordinal) ? $"a stack trace: {errors}"
+        : IsTrace(errors) ? $"a stack trace: {errors}"
         : null;
 
     /// <summary>What is wrong with an answer in words.</summary>
     internal static string? BrokenWords(string answer) =>
-        answer.Contains("   at Leverage", StringComparison.Ordinal) ? $"a stack trace: {answer}"
+        IsTrace(answer) ? $"a stack trace: {answer}"
         : answer.Any(letter => letter is not ('\n' or '\t') && char.IsControl(letter)) ? $"control characters in: {answer}"
         : NoNumber().Match(answer) is { Success: true } found ? $"'{found.Value}' in: {answer}"
         : null;
@@ -48,6 +48,11 @@ internal static partial class Manners
             return $"no JSON ({e.Message}): {answer}";
         }
     }
+
+    /// <summary>The runtime's own words; "at" behind blanks alone may be what somebody wrote.</summary>
+    private static bool IsTrace(string text) =>
+        text.Contains("Exception", StringComparison.Ordinal)
+            || text.Contains("   at Leverage.", StringComparison.Ordinal) || text.Contains("   at System.", StringComparison.Ordinal);
 
     private static string Number(int code) => code.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
