@@ -129,9 +129,10 @@ def results(rows, case):
                     "outside": f"{case.outside}mm", "wall": f"{case.wall}mm"}
     print(f"{case.name}: {force:.2f} N, reactions over the two-point form: tip {tip / force / lever:.4f}, "
           f"mouth {mouth / force / (lever - 1):.4f}; far moment over force times way {moment / force / distance:.5f}")
-    near = "sharp edges, elastic: contact spreads a little about the edges: reactions 0.5 % below to 1.1 % above the two-point form"
-    rows.add(f"{case.name}-solid-tip", "SleeveBearing.TipReaction", given, tip, "N", 5, "1.5%", near)
-    rows.add(f"{case.name}-solid-mouth", "SleeveBearing.MouthReaction", given, mouth, "N", 5, "1.5%", near)
+    near, why = ("1.5%", "sharp edges, elastic: contact spreads a little about the edges") if case.tilt < 0.1 else (
+        "6%", "a loose tube leans on the bar, so the mouth's force leans too and its lever is longer: the two-point form is on the safe side")
+    rows.add(f"{case.name}-solid-tip", "SleeveBearing.TipReaction", given, tip, "N", 5, near, why)
+    rows.add(f"{case.name}-solid-mouth", "SleeveBearing.MouthReaction", given, mouth, "N", 5, near, why)
     rows.add(f"{case.name}-solid-moment", "SleeveBearing.TubeMoment", {"force": f"{force:.3f}N", "handToTip": f"{distance:.3f}mm"},
              moment, "Nmm", 6, "0.5%", "moment in the tube at that way from the hand, from the stresses of a ring of bricks")
     rows.add(f"{case.name}-solid-deflection", "LeverDeflection.AtHand", beam, case.drop, "mm", 4, "4%",

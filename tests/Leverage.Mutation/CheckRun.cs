@@ -18,7 +18,7 @@ internal sealed class CheckRun
             : null;
         Assembly loaded = _context.LoadFromStream(new MemoryStream(core));
         _prover = loaded.GetType("Leverage.Proof.Prover")!;
-        _awake = loaded.GetType("Leverage.Mutants")?.GetField("Awake");
+        _awake = loaded.GetType("Leverage.Mutants")?.GetField("Awake", BindingFlags.NonPublic | BindingFlags.Static);
     }
 
     /// <summary>Whether all rows hold, and no known disagreement has moved; null where it does not end.</summary>
@@ -33,7 +33,7 @@ internal sealed class CheckRun
         if (!ended)
         {
             // The next mutant it passes ends the loop.
-            _awake?.DeclaringType!.GetField("Tired")!.SetValue(null, true);
+            _awake?.DeclaringType!.GetField("Tired", BindingFlags.NonPublic | BindingFlags.Static)!.SetValue(null, true);
         }
 
         return ended ? holds : null;

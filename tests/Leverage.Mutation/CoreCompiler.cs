@@ -11,11 +11,11 @@ internal sealed class CoreCompiler
 {
     private const string Switch = """
         namespace Leverage;
-        public static class Mutants
+        internal static class Mutants
         {
-            public static int Awake = -1;
-            public static bool Tired;
-            public static bool On(int id) => Tired ? throw new System.TimeoutException() : Awake == id;
+            internal static int Awake = -1;
+            internal static bool Tired;
+            internal static bool On(int id) => Tired ? throw new System.TimeoutException() : Awake == id;
         }
         """;
 

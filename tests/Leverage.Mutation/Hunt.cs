@@ -19,15 +19,21 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
         var alone = new List<Mutant>();
         List<List<Mutant>> groups = Groups(mutants);
         Say($"{mutants.Count} mutants in {groups.Count} groups");
-        foreach (List<Mutant> group in groups)
+        List<byte[]> cores = [.. groups.Select(group => compiler.With(group, alone))];
+        foreach (var (core, group) in cores.Zip(groups))
         {
-            byte[] core = compiler.With(group, alone);
             ByChecks(core, group);
-            ByTests(core, group);
-            Say($"group of {group.Count}: {group.Count(mutant => _fates[mutant.Id] == Fate.Survived)} survive; {alone.Count} cannot sleep so far");
+            ByTests(core, group, Near);
+            Say($"group of {group.Count}: {group.Count(mutant => _fates[mutant.Id] == Fate.Survived)} left to the tests of the other rooms");
+        }
+
+        foreach (var (core, group) in cores.Zip(groups))
+        {
+            ByTests(core, group, Far);
             Told(group);
         }
 
+        Say($"{alone.Count} that cannot sleep, one by one");
         foreach (Mutant mutant in alone)
         {
             Alone(mutant);
@@ -113,15 +119,12 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
         }
     }
 
-    private void ByTests(byte[] core, List<Mutant> group)
+    private void ByTests(byte[] core, List<Mutant> group, Func<Mutant, string> which)
     {
-        foreach (Func<Mutant, string> which in (Func<Mutant, string>[])[Near, Far])
+        var open = group.Where(mutant => _fates[mutant.Id] is Fate.Open or Fate.Survived).Select(mutant => (mutant.Id, which(mutant))).ToList();
+        foreach (var (id, fate) in tests.Of(core, open))
         {
-            var open = group.Where(mutant => _fates[mutant.Id] is Fate.Open or Fate.Survived).Select(mutant => (mutant.Id, which(mutant))).ToList();
-            foreach (var (id, fate) in tests.Of(core, open))
-            {
-                _fates[id] = fate;
-            }
+            _fates[id] = fate;
         }
     }
 

@@ -15,7 +15,7 @@ internal static class StartupHook
         }
 
         using var results = new StreamWriter(list + ".results", append: true) { AutoFlush = true };
-        FieldInfo? awake = Assembly.Load("Leverage.Core").GetType("Leverage.Mutants")?.GetField("Awake");
+        FieldInfo? awake = Assembly.Load("Leverage.Core").GetType("Leverage.Mutants")?.GetField("Awake", BindingFlags.NonPublic | BindingFlags.Static);
         // Not its static Run, which waits for threads and then ends the program.
         Type runner = Assembly.Load("xunit.v3.runner.inproc.console").GetType("Xunit.Runner.InProc.SystemConsole.ConsoleRunner")!;
         MethodInfo run = runner.GetMethod("EntryPoint", [typeof(TextReader), typeof(TextWriter)])!;

@@ -84,7 +84,8 @@ internal sealed class TestRun : IDisposable
             }
             else if (parts[1] != "survived")
             {
-                throw new InvalidOperationException($"the tests do not pass on the unchanged core: see {_folder}/run.log");
+                string failed = string.Join('\n', File.ReadLines(Path.Combine(_folder, "run.log")).Where(line => line.Contains("[FAIL]", StringComparison.Ordinal)));
+                throw new InvalidOperationException($"the tests do not pass on the unchanged core:\n{failed}");
             }
         }
     }
