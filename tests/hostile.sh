@@ -17,11 +17,13 @@ touch "$folder/done.txt"
 one() {
   local seed=$1
   grep -q "seed $seed," "$folder/done.txt" && return 0
+  rm -f "$folder/$seed.finding"
   if LEVERAGE_HOSTILE_COUNT=$chunk LEVERAGE_HOSTILE_SEED=$seed nice -n 10 "$program" -diagnostics -method "$test" >"$folder/$seed.log" 2>&1; then
     grep -oE "seed $seed, .*" "$folder/$seed.log" | sed 's/\x1b\[[0-9;]*m//g' | tee -a "$folder/done.txt"
     rm "$folder/$seed.log"
   else
-    printf 'FINDING with seed %s: %s\n' "$seed" "$folder/$seed.log"
+    mv "$folder/$seed.log" "$folder/$seed.finding"
+    printf 'FINDING with seed %s: %s\n' "$seed" "$folder/$seed.finding"
   fi
 }
 export -f one
@@ -29,6 +31,6 @@ export folder program test chunk
 seq "$first" $((first + total / chunk - 1)) | xargs -P "$(nproc)" -I{} bash -c 'one {}'
 
 done=$(awk -F'[, ]+' '{ sum += $3 } END { print sum + 0 }' "$folder/done.txt")
-findings=$(find "$folder" -name '*.log' | wc -l)
+findings=$(find "$folder" -name '*.finding' | wc -l)
 printf '%s inputs done, %s chunks with a finding\n' "$done" "$findings"
 [ "$findings" -eq 0 ]

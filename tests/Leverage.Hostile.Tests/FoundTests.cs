@@ -44,4 +44,12 @@ public sealed class FoundTests
     [InlineData("job", "\u0018H\u0001?o|")]
     public void Empty_names_and_control_characters_are_refused_in_one_line(params string[] words) =>
         Assert.Null(Trial.Of(new HostileInput(Door.Command, words)));
+
+    [Theory]
+    [InlineData("tighten", "--thread", "M20", "--dw", "2.2cm")]
+    [InlineData("tighten", "--thread", "M20", "--dw", "22mm", "--dh", "0.022m")]
+    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--sleeve", "2.2cmx11mmx1m")]
+    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--sleeve", "5.6cmx28mmx1m")]
+    public void Sizes_that_are_equal_but_for_rounding_are_equal(params string[] words) =>
+        Assert.Null(Trial.Of(new HostileInput(Door.Command, words)));
 }

@@ -11,6 +11,9 @@ namespace Leverage.Cli.Input;
 /// <summary>Friction and bearing face of a joint, for the commands that tighten one.</summary>
 internal sealed class JointOptions
 {
+    /// <summary>A ring narrower than this is none: 2.2cm and 22mm differ by rounding alone.</summary>
+    private const double LeastRingMm = 1e-3;
+
     private readonly Option<double?> _friction = QuantityOption.Number(
         "--friction", "coefficient, thread and face (0.14; 0.10 to 0.196)", 0.02, 1);
 
@@ -48,7 +51,7 @@ internal sealed class JointOptions
 
         face ??= Known(_washerFace, HexagonCatalog.WasherFaceMm(thread), thread);
         hole ??= Known(_hole, HexagonCatalog.ClearanceHoleMm(thread), thread);
-        return face > hole
+        return face.Value.Millimeters - hole.Value.Millimeters > LeastRingMm
             ? new FaceRing(face.Value, hole.Value)
             : throw new InputException(_washerFace.Name, $"the washer face, {UnitStyle.Trim(face.Value.Millimeters, 2)} mm, "
                 + $"must be larger than the hole, {UnitStyle.Trim(hole.Value.Millimeters, 2)} mm.");

@@ -6,6 +6,9 @@ namespace Leverage.Reading;
 /// <summary>Reads a sleeve as people write it: outside × wall × length, or a jack handle by its length.</summary>
 public static class SleeveReader
 {
+    /// <summary>A bore smaller than this is none: 2.2cm and twice 11mm differ by rounding alone.</summary>
+    private const double LeastBoreMm = 1e-3;
+
     private const string Jack = "jack:";
     private const string Cure = "Write outside × wall × length, such as 33.7x3.2x1200mm, or jack:1100mm for a jack handle.";
 
@@ -32,7 +35,7 @@ public static class SleeveReader
         Length outside = QuantityReader.Length(WithUnit(parts[0], unit, text));
         Length wall = QuantityReader.Length(WithUnit(parts[1], unit, text));
         Length length = QuantityReader.Length(parts[2]);
-        return outside > 2 * wall
+        return outside.Millimeters - 2 * wall.Millimeters > LeastBoreMm
             ? new SleeveText(length, outside, wall)
             : throw new InputException($"cannot use '{text}': the wall leaves no bore. {Cure}");
     }
