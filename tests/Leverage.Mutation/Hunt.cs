@@ -25,6 +25,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
             ByChecks(core, group);
             ByTests(core, group, Near);
             Say($"group of {group.Count}: {group.Count(mutant => _fates[mutant.Id] == Fate.Survived)} left to the tests of the other rooms");
+            Told(group);
         }
 
         foreach (var (core, group) in cores.Zip(groups))

@@ -46,7 +46,10 @@ public readonly record struct Growth(double Median, double Sigma)
         var (low, median, high) = (SoakedAt(0.1, clean), SoakedAt(0.5, clean), SoakedAt(0.9, clean));
 
         // As wide above the median as below it at least: else the fit would make the easiest case harder than before.
-        return Through(low, median, Math.Max(high, median * median / low));
+        Growth fit = Through(low, median, Math.Max(high, median * median / low));
+
+        // A clean joint that scatters more than this one would lift the hardest case: a soak never widens the spread.
+        return fit with { Sigma = Math.Min(fit.Sigma, Sigma) };
     }
 
     private double SoakedAt(double share, Growth clean)

@@ -70,6 +70,14 @@ public sealed class PenetrantTests
     }
 
     [Fact]
+    public void A_soak_does_not_widen_a_joint_that_scatters_less_than_a_clean_one()
+    {
+        Growth soaked = new Growth(1.2, 0.01).Soaked(new Growth(1.2, 0.3));
+        Assert.InRange(soaked.Sigma, 0, 0.01);
+        Near.Equal(1.2, soaked.Median, 1e-12);
+    }
+
+    [Fact]
     public void A_growth_passes_through_its_median_and_spreads_as_its_outer_percentiles_do()
     {
         var growth = Growth.Through(0.86, 1.37, 2.18);
