@@ -34,8 +34,18 @@ internal sealed class MutantFinder(SemanticModel model, string folder, string fi
 
     private static readonly Dictionary<string, string> Functions = new(StringComparer.Ordinal)
     {
-        ["Min"] = "Max", ["Max"] = "Min", ["Sin"] = "Cos", ["Cos"] = "Sin", ["Tan"] = "Sin", ["Sqrt"] = "Abs", ["Atan"] = "Sin", ["Abs"] = "Exp",
-        ["Exp"] = "Abs", ["Log"] = "Exp", ["Floor"] = "Ceiling", ["Ceiling"] = "Floor",
+        ["Min"] = "Max",
+        ["Max"] = "Min",
+        ["Sin"] = "Cos",
+        ["Cos"] = "Sin",
+        ["Tan"] = "Sin",
+        ["Sqrt"] = "Abs",
+        ["Atan"] = "Sin",
+        ["Abs"] = "Exp",
+        ["Exp"] = "Abs",
+        ["Log"] = "Exp",
+        ["Floor"] = "Ceiling",
+        ["Ceiling"] = "Floor",
     };
 
     private static readonly SyntaxKind[] Comparisons =
