@@ -19,7 +19,7 @@ public sealed class LoosenTests : IDisposable
         JsonElement json = Ran.Here(Ran.Words($"{Whole} --json")).Json();
         Assert.Equal(
             ["bookTorqueNm", "breakaway", "hand", "lever", "loadPath", "weakestLink", "sleeve", "hold", "release", "outcomes",
-                "verdict", "reasons", "advice", "assumed"],
+                "verdict", "reasons", "advice", "assumed", "unconfirmed"],
             Ran.Names(json));
         Assert.Equal(["lowNm", "likelyNm", "highNm"], Ran.Names(json.GetProperty("breakaway")));
         Assert.Equal(["stance", "lowN", "likelyN", "highN"], Ran.Names(json.GetProperty("hand")));
