@@ -7,7 +7,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     private static readonly string[] Rules = ["Judgement.cs", "Verdict.cs", "Checking.cs", "BoltedJoint.cs"];
 
     private const string Elsewhere = "-namespace- Leverage.Tests.Tables -namespace- Leverage.Tests.Reading -namespace- Leverage.Tests.Answers "
-        + "-namespace- Leverage.Tests.Outcomes -class- Leverage.Tests.Proof.CheckRowTests "
+        + "-class- Leverage.Tests.Proof.CheckRowTests "
         + "-class- Leverage.Tests.Assessments.AnyRequestTests -class- Leverage.Tests.Assessments.AnyAssessmentLaws";
 
     private readonly Dictionary<int, Fate> _fates = [];
@@ -16,8 +16,8 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     public int Folders(string[] folders)
     {
         List<Mutant> mutants = Mutants(folders);
-        var alone = new List<Mutant>();
-        List<List<Mutant>> groups = Groups(mutants);
+        var alone = mutants.Where(mutant => mutant.AtStart).ToList();
+        List<List<Mutant>> groups = Groups(mutants.Where(mutant => !mutant.AtStart));
         Say($"{mutants.Count} mutants in {groups.Count} groups");
         List<byte[]> cores = [.. groups.Select(group => compiler.With(group, alone))];
         foreach (var (core, group) in cores.Zip(groups))
@@ -87,7 +87,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     }
 
     /// <summary>Groups in which no mutant touches another.</summary>
-    private static List<List<Mutant>> Groups(List<Mutant> mutants)
+    private static List<List<Mutant>> Groups(IEnumerable<Mutant> mutants)
     {
         var groups = new List<List<Mutant>>();
         foreach (Mutant mutant in mutants)
@@ -145,7 +145,8 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     private static string Near(Mutant mutant) => $"-namespace Leverage.Tests.{mutant.Folder}";
 
     /// <summary>Tests of the other rooms, without those that cannot notice a formula and the slow ones that draw whole requests.</summary>
-    private static string Far(Mutant mutant) => $"-namespace- Leverage.Tests.{mutant.Folder} {Elsewhere}";
+    private static string Far(Mutant mutant) => $"-namespace- Leverage.Tests.{mutant.Folder} {Elsewhere}"
+        + (mutant.Folder is "Loosening" or "Levers" or "LoadPath" ? "" : " -namespace- Leverage.Tests.Outcomes");
 
     private void Told(List<Mutant> mutants)
     {

@@ -10,7 +10,8 @@ namespace Leverage.Mutation;
 /// <param name="Change">The text change.</param>
 /// <param name="Whole">The smallest expression around the change.</param>
 /// <param name="Was">What stood there.</param>
-internal sealed record Mutant(int Id, string Folder, string File, int Line, TextChange Change, TextSpan Whole, string Was)
+/// <param name="AtStart">Whether it works when the program starts, in a static value, so that it cannot be woken later.</param>
+internal sealed record Mutant(int Id, string Folder, string File, int Line, TextChange Change, TextSpan Whole, string Was, bool AtStart)
 {
     /// <summary>File, line and change in one line.</summary>
     public override string ToString() => $"{File}({Line}): {Was} -> {Change.NewText}";

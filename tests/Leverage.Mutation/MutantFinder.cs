@@ -142,6 +142,11 @@ internal sealed class MutantFinder(SemanticModel model, string folder, string fi
         }
 
         int line = token.GetLocation().GetLineSpan().StartLinePosition.Line + 1;
-        Found.Add(new Mutant(next(), folder, file, line, new TextChange(token.Span, text), whole.Span, token.Text));
+        Found.Add(new Mutant(next(), folder, file, line, new TextChange(token.Span, text), whole.Span, token.Text, AtStart(token)));
     }
+
+    private static bool AtStart(SyntaxToken token) =>
+        token.Parent!.FirstAncestorOrSelf<EqualsValueClauseSyntax>() is { Parent: var owner }
+            && owner is PropertyDeclarationSyntax or VariableDeclaratorSyntax { Parent.Parent: FieldDeclarationSyntax }
+            && owner.FirstAncestorOrSelf<MemberDeclarationSyntax>()!.Modifiers.Any(one => one.Kind() is SyntaxKind.StaticKeyword or SyntaxKind.ConstKeyword);
 }
