@@ -35,7 +35,8 @@ public sealed class QuoteRuleTests
     {
         CheckingAssessment fits = CheckingAssessor.Assess(new CheckingSetup
         {
-            Quoted = Torque.FromNewtonMeters(110), Thread = ThreadCatalog.Named("M12"),
+            Quoted = Torque.FromNewtonMeters(110),
+            Thread = ThreadCatalog.Named("M12"),
         });
         Assert.Equal(QuoteVerdict.High, fits.Quote);
         Assert.Equal(verdict, (fits with { Buys = fits.Buys with { YieldShare = new ShareRange(0.8, likely, 1.2) } }).Verdict);
