@@ -54,6 +54,19 @@ public sealed class SideViewTests
         Assert.Contains("Play of the sleeve 7.3 mm, drawn 3 times too large: it really hangs 1.7° below the bar.", words, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("stand-push", null)]
+    [InlineData("lift-legs", "Lifting, turn it half round")]
+    [InlineData("stand-pull", "Turn it until the blue arrow points the way you pull")]
+    public void A_stance_that_does_not_push_down_is_told_how_to_turn_the_picture(string stance, string? told)
+    {
+        LooseningRequest request = Cases.Sleeved with { Stance = stance };
+        LeverSketch sketch = LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)))!;
+        string words = Plain(SideView.Draw(sketch, "case", UnitStyle.Metric));
+        Assert.Equal(told is not null, words.Contains("Drawn for a push down.", StringComparison.Ordinal));
+        Assert.Contains(told ?? "to scale", words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_part_that_gives_is_ringed_named_and_told_with_its_limit()
     {

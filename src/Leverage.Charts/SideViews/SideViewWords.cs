@@ -1,5 +1,6 @@
 using Leverage.Answers;
 using Leverage.Assessments;
+using Leverage.Levers;
 using UnitsNet;
 
 namespace Leverage.Charts.SideViews;
@@ -38,16 +39,22 @@ internal static class SideViewWords
     internal static IReadOnlyList<string> Notes(SketchGeometry place, UnitStyle units)
     {
         LeverSketch sketch = place.Sketch;
+        string[] other = sketch.Push switch
+        {
+            Push.Up => ["Drawn for a push down. Lifting, turn it half round: bar on the other side, angles above level."],
+            Push.Across => ["Drawn for a push down. Turn it until the blue arrow points the way you pull or push."],
+            _ => [],
+        };
         string scale = "Lengths and angle of the bar to scale; the stronger a force, the longer its arrow.";
         if (sketch.Sleeve is not { } sleeve)
         {
-            return place.HandsFit ? [scale] : [scale, "Both hands do not fit on so short a lever: count on one."];
+            return place.HandsFit ? [scale, .. other] : [scale, .. other, "Both hands do not fit on so short a lever: count on one."];
         }
 
         string tilt = UnitStyle.Fixed(double.RadiansToDegrees(sleeve.TiltRad), 1);
         string play = units.Length(Length.FromMillimeters(sleeve.BoreMm - 2 * place.BarHalf));
         string drawn = place.PlayFactor > 1 ? $", drawn {UnitStyle.Trim(place.PlayFactor, 0)} times too large" : ", to scale";
-        return [scale, $"Play of the sleeve {play}{drawn}: it really hangs {tilt}° below the bar."];
+        return [scale, $"Play of the sleeve {play}{drawn}: it really hangs {tilt}° below the bar.", .. other];
     }
 
     /// <summary>A force with no break inside it.</summary>

@@ -67,7 +67,7 @@ public static class AdviceWords
         AdviceKind.Helper => "a helper on the foot brake",
         AdviceKind.ChockAndHelper => $"chock the wheel, {style.Any(advice.Value!)} high, and a helper on the foot brake",
         AdviceKind.Soak => "soak it overnight",
-        AdviceKind.HeatStud => $"heat the stud by {style.Any(advice.Value!)}, if nothing near minds",
+        AdviceKind.HeatStud => $"heat the stud by {style.Any(advice.Value!)}, with no seal, bearing, grease or tyre near",
         _ => "lower it: wheels on the ground",
     };
 

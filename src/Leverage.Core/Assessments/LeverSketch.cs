@@ -64,6 +64,9 @@ public sealed record LeverSketch
     /// <summary>Left-hand thread: facing the nut, a push down undoes it with the lever at three o'clock, not at nine.</summary>
     public bool LeftHand { get; init; }
 
+    /// <summary>Way the hands really push in the stance chosen; the sketch itself shows a push down.</summary>
+    public Push Push { get; init; }
+
     /// <summary>The sleeve; null with none on.</summary>
     public SleeveSketch? Sleeve { get; init; }
 
@@ -93,6 +96,7 @@ public static class LeverSketcher
         {
             AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
             LeftHand = assessment.Setup.Fastener.LeftHand,
+            Push = assessment.Setup.Hands.Stance.Push,
             Gives = assessment.Judgement.Rules.HasFlag(VerdictRules.LinkBelowLikely) ? assessment.Weakest?.Limit : null,
         };
         return assessment is { Sleeve: { } judged, Setup.Sleeve: { } sleeve }
@@ -110,7 +114,7 @@ public static class LeverSketcher
         var lever = LeverGeometry.Sleeved(
             setup.Bar.Length.Millimeters, setup.Sleeve.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
         double square = slip.HandN * Math.Cos(Lean(setup.BelowLevel, slip.Here.TiltRad));
-        LeverSketch sketch = Bare(setup.Bar, lever, setup.BelowLevel, square);
+        LeverSketch sketch = Bare(setup.Bar, lever, setup.BelowLevel, square) with { Push = setup.Hands.Stance.Push };
         return WithSleeve(sketch, setup.Sleeve, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
     }
 

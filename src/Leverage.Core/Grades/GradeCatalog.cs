@@ -85,6 +85,12 @@ public static class GradeCatalog
                 + $"gives {range}. See: leverage table grades.");
         }
 
+        string sae = $"SAE {Plain(text)}";
+        if (thread.Family == ThreadFamily.Unified && table.Rows.Any(row => row.Key == sae))
+        {
+            return new InputException($"'{text}' on an inch thread is written {sae}: grades of metric bolts are written 8.8, 10.9.");
+        }
+
         return nut is not null
             ? new InputException($"'{text}' is a nut class: a nut strips, its bolt yields. Give the bolt's grade, such as {nut.Key}.8.")
             : RowLookup.Unknown(text, "a bolt grade", table.Rows.Select(row => row.Key).Distinct(StringComparer.Ordinal), "grades");

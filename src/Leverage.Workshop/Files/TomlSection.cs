@@ -75,12 +75,18 @@ public sealed class TomlSection
     /// <returns>The place.</returns>
     public FilePlace PlaceOf(string key) => Find(key)?.Place ?? Place;
 
-    /// <summary>The refusal of a table that lacks a key.</summary>
+    /// <summary>The refusal of a table that lacks a key: where one that is misspelt stands in its stead, the refusal of that.</summary>
     /// <param name="key">Name of the key.</param>
     /// <param name="example">A value as one might write it: <c>600mm</c>.</param>
     /// <returns>The error.</returns>
     public InputException Missing(string key, string example)
     {
+        string? meant = _values.Keys.FirstOrDefault(there => !_asked.Contains(there) && NearestNames.Distance(there, key) <= (key.Length < 6 ? 1 : 2));
+        if (meant is not null)
+        {
+            return _values[meant].Key.Error(meant, $"is no key known {Here}. Nearest: {key}. Write for example {key} = \"{example}\".");
+        }
+
         string message = $"{key} is missing. Write for example {key} = \"{example}\".";
         return Name.Length > 0 ? Place.Error(Name, message) : Place.Error(message);
     }
@@ -112,12 +118,13 @@ public sealed class TomlSection
         return Peek(key);
     }
 
+    private string Here => Name.Length > 0 ? $"in {Name}" : "here";
+
     private InputException Unknown(string key, FilePlace place)
     {
         IReadOnlyList<string> near = NearestNames.Of(key, _asked, 1);
         string cure = near.Count > 0 ? $"Nearest: {near[0]}. " : "";
-        string where = Name.Length > 0 ? $"in {Name}" : "here";
-        return place.Error(key, $"is no key known {where}. {cure}Known: {string.Join(", ", _asked)}.");
+        return place.Error(key, $"is no key known {Here}. {cure}Known: {string.Join(", ", _asked)}.");
     }
 
     private static T ReadOne<T>(string key, TomlValue value, Func<string, T> read)

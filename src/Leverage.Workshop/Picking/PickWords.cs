@@ -125,7 +125,7 @@ public static class PickWords
             { Kind: AdviceKind.Helper } => "a helper on the foot brake",
             { Kind: AdviceKind.OnTheGround } => "lower it: wheels on the ground",
             { Kind: AdviceKind.Soak } => "soak it overnight",
-            _ => $"heat the stud by {style.Warming(Heat(change.Then))}, if nothing near minds",
+            _ => $"heat the stud by {style.Warming(Heat(change.Then))}, with no seal, bearing, grease or tyre near",
         };
         return $"{what}: {Outcome(change.Then, style)}";
     }

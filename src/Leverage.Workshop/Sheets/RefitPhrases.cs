@@ -28,9 +28,10 @@ public static class RefitPhrases
     {
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
+        string[] held = planned.Fastener.Wheel is null ? [] : ["full torque on the ground, chocked; on stands only snug"];
         if (planned.Sequence.Count == 0)
         {
-            return [planned.Fastener.Count > 1 ? "each in one go" : "in one go"];
+            return [planned.Fastener.Count > 1 ? "each in one go" : "in one go", .. held];
         }
 
         string order = string.Join('-', planned.Sequence.Select(FastenerPhrases.Whole));
@@ -40,6 +41,7 @@ public static class RefitPhrases
         [
             string.Join(" · ", planned.Stages.Select(units.TorqueNumber)) + $" {units.TorqueUnit}",
             $"{pattern} {order}",
+            .. held,
         ];
     }
 
@@ -88,10 +90,12 @@ public static class RefitPhrases
         };
         if (check.Quote == QuoteVerdict.Low)
         {
-            lines.Add("right only where it need not clamp: a plug, a union");
+            lines.Add(planned.Fastener.Wheel is null
+                ? "right only where it need not clamp: a plug, a union"
+                : "usual where it seats a hub or bearing: the book rules");
         }
 
-        if (check.ReadsBetterAs is { } unit)
+        if (planned.Fastener.Wheel is null && check.ReadsBetterAs is { } unit)
         {
             lines.Add($"fits as {CheckingAnswer.UnitWord(unit)}: misread?");
         }

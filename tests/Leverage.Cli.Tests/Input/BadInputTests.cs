@@ -34,6 +34,7 @@ public sealed class BadInputTests
         ("tighten --thread M12x1.2", "--thread", "Nearest: M12x1.25"),
         ("tighten --thread M12 --grade 8.9", "--grade", "Nearest: 8.8"),
         ("tighten --thread M12 --grade 8", "--grade", "nut class"),
+        ("tighten --thread 1/2-20 --grade 8", "--grade", "is written SAE 8"),
         ("tighten --thread M12 --lubrication oil", "--lubrication", "Nearest: oiled"),
         ("tighten --thread M12 --tapped aluminium --engagement 15mm", "--tapped", "Nearest: cast-aluminium"),
         ("tighten --thread M12 --torsion elastc", "--torsion", "write plastic or elastic"),

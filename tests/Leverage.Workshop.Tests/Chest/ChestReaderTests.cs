@@ -18,6 +18,7 @@ public sealed class ChestReaderTests
         { "[[bars]]\nname = \"b\"\ndrive = \"1/2\"\nlength = \"600kg\"\n", "c(4,10): length: cannot read '600kg' as a length. kg is a mass. Write for example 600mm or 24in." },
         { "[[bars]]\nname = \"b\"\ndrive = \"1/3\"\nlength = \"600mm\"\n", "c(3,9): drive: '1/3' is not a drive square known here. Nearest: 1/4, 1/2, 3/8, 3/4. All of them: leverage table drive-squares." },
         { "[[bars]]\nname = \"b\"\ndrive = \"1/2\"\n", "c(1,3): bars: length is missing. Write for example length = \"600mm\"." },
+        { "[[bars]]\nname = \"b\"\nlenght = \"1m\"\n", "c(3,1): lenght: is no key known in bars. Nearest: length. Write for example length = \"600mm\"." },
         { "[[bars]]\ndrive = \"1/2\"\nlength = \"600mm\"\n", "c(1,3): bars: name is missing. Write for example name = \"red breaker bar\"." },
         { "[[bars]]\nname = \" \"\n", "c(2,8): name: is blank." },
         { "[[bars]]\nname = \"a\\nb\"\n", "c(2,8): name: a name stands on one line." },

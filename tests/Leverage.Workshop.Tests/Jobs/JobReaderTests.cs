@@ -80,7 +80,7 @@ public static class JobReaderTests
     }
 
     [Theory]
-    [InlineData("tile = \"x\"", "job.toml(1,1): title is missing.")]
+    [InlineData("tile = \"x\"", "job.toml(1,1): tile: is no key known here. Nearest: title.")]
     [InlineData("title = \"x\"", "job.toml(1,1): fasteners are missing.")]
     [InlineData("title = \"x\"\nfasteners = []", "job.toml(1,1): fasteners are missing.")]
     [InlineData("title = \"x\"\nfastener_list = \"none.csv\"", "job.toml(2,17): fastener_list: there is no file 'none.csv' beside this one.")]

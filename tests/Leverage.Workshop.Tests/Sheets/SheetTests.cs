@@ -24,6 +24,19 @@ public static partial class SheetTests
     }
 
     [Fact]
+    public static void What_a_wheel_holds_gets_its_full_torque_on_the_ground_and_its_book_is_not_called_a_misreading()
+    {
+        foreach (PlannedTightening planned in Demo.Refit)
+        {
+            bool wheel = planned.Fastener.Wheel is not null;
+            Assert.Equal(wheel, RefitPhrases.Order(planned, UnitStyle.Metric).Contains("full torque on the ground, chocked; on stands only snug"));
+            Assert.True(!wheel || !RefitPhrases.Believable(planned).Any(line => line.Contains("misread", StringComparison.Ordinal)));
+        }
+
+        Assert.Contains(Demo.Refit, planned => planned.Fastener.Wheel is not null);
+    }
+
+    [Fact]
     public static void The_page_leads_nowhere_and_runs_nothing()
     {
         string html = HtmlSheet.Write(JobSheet.Of(Demo, UnitStyle.Metric, [new SheetDrawing(Svg, "a drawing")]));
