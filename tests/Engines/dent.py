@@ -7,7 +7,7 @@ Run: python3 dent.py OUTPUT.csv   (needs the program `ccx`; ten minutes)
 
 import sys
 
-from numpy import array, interp
+from numpy import argmax, array, max as most
 from numpy.linalg import norm
 
 from rows import Rows
@@ -28,6 +28,14 @@ def dents(text, tube, case):
     return array(found)
 
 
+def first_at(depth, grown, force):
+    """Force at which the dent first is so deep, between two increments in proportion."""
+    after = int(argmax(grown >= depth))
+    before = max(0, after - 1)
+    share = (depth - grown[before]) / (grown[after] - grown[before]) if after > before else 0
+    return force[before] + share * (force[after] - force[before])
+
+
 def main(output):
     """Both tubes."""
     rows = Rows("Dent of a tube's wall by the end of a bar, by CalculiX", "CalculiX 2.20; tests/Engines/dent.py")
@@ -35,12 +43,13 @@ def main(output):
         case = Case(f"dent-{name}".replace(".", "_"), outside, wall, 120, 60, drop, free=140.0)
         text = run(case.name, case.deck(LAW, STEP, PRINTS), partly=True)
         grown, force = dents(text, case.bodies()[1], case), contact(text, "ATTIP", case)
+        print("dent mm:force N  " + "  ".join(f"{x:.3f}:{y:.0f}" for x, y in zip(grown, force)))
         print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm, {100 * grown[-1] / outside:.2f} % of the diameter")
         for share in (0.005, 0.01, 0.02):
-            if grown[-1] < share * outside:
+            if most(grown) < share * outside:
                 print(f"{name}: {share} of the diameter was not reached: no row")
                 continue
-            at = interp(share * outside, grown, force)
+            at = first_at(share * outside, grown, force)
             print(f"{name}: {at:.0f} N at {share:.3f} of the diameter")
             rows.add(f"tip-dent-{name}-{share}", "TubeDent.Resistance",
                      {"yield": "235MPa", "outside": f"{outside}mm", "wall": f"{wall}mm", "contact": "0mm", "depthShare": f"{share}"}, at, "N", 4)
