@@ -7,7 +7,7 @@ Run: python3 dent.py OUTPUT.csv   (needs the program `ccx`; ten minutes)
 
 import sys
 
-from numpy import argmax, array, max as most
+from numpy import array
 from numpy.linalg import norm
 
 from rows import Rows
@@ -19,21 +19,13 @@ PRINTS = "*NODE PRINT,NSET=DENT\nU"
 
 
 def dents(text, tube, case):
-    """Growth of the tube's height above the tip, one an increment: the way from its top to its bottom, however it turns."""
+    """Growth of the tube's height above the tip at the end of the step: the way from its top to its bottom, however it turns."""
     at_top, at_bottom = (array(tube.points[node]) for node in case.dent_nodes(tube))
     found = []
     for part in text.split("displacements (vx,vy,vz)")[1:]:
         top, bottom = sorted(([float(x) for x in line.split()] for line in part.split("\n\n")[1].splitlines()), key=lambda row: row[0])
         found.append(norm(at_top + top[1:4] - at_bottom - bottom[1:4]) - norm(at_top - at_bottom))
     return array(found)
-
-
-def first_at(depth, grown, force):
-    """Force at which the dent first is so deep, between two increments in proportion."""
-    after = int(argmax(grown >= depth))
-    before = max(0, after - 1)
-    share = (depth - grown[before]) / (grown[after] - grown[before]) if after > before else 0
-    return force[before] + share * (force[after] - force[before])
 
 
 def main(output):
@@ -43,17 +35,11 @@ def main(output):
         case = Case(f"dent-{name}".replace(".", "_"), outside, wall, 120, 60, drop, free=140.0)
         text = run(case.name, case.deck(LAW, STEP, PRINTS), partly=True)
         grown, force = dents(text, case.bodies()[1], case), contact(text, "ATTIP", case)
-        print("dent mm:force N  " + "  ".join(f"{x:.3f}:{y:.0f}" for x, y in zip(grown, force)))
-        print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm, {100 * grown[-1] / outside:.2f} % of the diameter")
-        for share in (0.005, 0.01, 0.02):
-            if most(grown) < share * outside:
-                print(f"{name}: {share} of the diameter was not reached: no row")
-                continue
-            at = first_at(share * outside, grown, force)
-            print(f"{name}: {at:.0f} N at {share:.3f} of the diameter")
-            rows.add(f"tip-dent-{name}-{share}", "TubeDent.Resistance",
-                     {"yield": "235MPa", "outside": f"{outside}mm", "wall": f"{wall}mm", "contact": "0mm", "depthShare": f"{share}"}, at, "N", 4)
-        rows.write(output)
+        share = f"{grown[-1] / outside:.3g}"
+        print(f"{name}: {force[-1]:.0f} N at {grown[-1]:.3f} mm, {share} of the diameter")
+        rows.add(f"tip-dent-{name}", "TubeDent.Resistance",
+                 {"yield": "235MPa", "outside": f"{outside}mm", "wall": f"{wall}mm", "contact": "0mm", "depthShare": share}, force[-1], "N", 4)
+    rows.write(output)
 
 
 main(sys.argv[1])
