@@ -8,8 +8,11 @@ public sealed class CheckReader
 {
     private const string Accepted = "name=value[unit]; … with each name once and known units";
 
-    private readonly HashSet<string> _names = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, (double Value, string Unit)> _values = new(StringComparer.Ordinal);
+    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> _names =
+        new HashSet<string>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+
+    private readonly Dictionary<string, (double Value, string Unit)>.AlternateLookup<ReadOnlySpan<char>> _values =
+        new Dictionary<string, (double Value, string Unit)>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
 
     /// <summary>Reads one row.</summary>
     /// <param name="row">A row of a checks file.</param>
@@ -20,10 +23,11 @@ public sealed class CheckReader
         ArgumentNullException.ThrowIfNull(row);
         var formula = CheckedFormulas.Find(row.Text("formula"))
             ?? throw row.Error("formula", "a formula of CheckedFormulas");
-        _ = row.Number("expected");
+        string expected = row.Text("expected");
+        double printed = row.Number("expected");
         return new CheckRow(
-            row.Key, formula, Inputs(row), row.Text("expected"), Unit(row), CheckTolerance.Of(row), row.Source,
-            row.Status, row.OptionalText("note") ?? string.Empty);
+            row.Key, formula, Inputs(row), expected, printed, Unit(row), CheckTolerance.Of(row, printed),
+            row.Source, row.Status, row.OptionalText("note") ?? string.Empty);
     }
 
     private static string Unit(TableRow row)
@@ -76,10 +80,10 @@ public sealed class CheckReader
 
     private string Name(ReadOnlySpan<char> text)
     {
-        if (!_names.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text, out string? name))
+        if (!_names.TryGetValue(text, out string? name))
         {
             name = text.ToString();
-            _names.Add(name);
+            _names.Set.Add(name);
         }
 
         return name;
@@ -87,7 +91,7 @@ public sealed class CheckReader
 
     private (double Value, string Unit) Value(TableRow row, ReadOnlySpan<char> text)
     {
-        if (_values.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text, out var known))
+        if (_values.TryGetValue(text, out var known))
         {
             return known;
         }
@@ -96,7 +100,7 @@ public sealed class CheckReader
         {
             string written = text.ToString();
             var (value, unit) = NumberText.Split(written);
-            return _values[written] = (value * PrintedUnit.Factor(unit), unit);
+            return _values.Dictionary[written] = (value * PrintedUnit.Factor(unit), unit);
         }
         catch (Exception error) when (error is InputException or ArgumentException)
         {

@@ -13,17 +13,9 @@ public static class CheckTolerance
     public static double OfLastDigit(string printed)
     {
         ArgumentNullException.ThrowIfNull(printed);
-        if (!TableRow.TryNumber(printed, out _))
-        {
-            throw new FormatException($"'{printed}' is no number");
-        }
-
-        int exponent = printed.IndexOfAny(['e', 'E']);
-        string digits = exponent < 0 ? printed : printed[..exponent];
-        int power = exponent < 0 ? 0 : int.Parse(printed[(exponent + 1)..], CultureInfo.InvariantCulture);
-        int point = digits.IndexOf('.', StringComparison.Ordinal);
-        int decimals = point < 0 ? 0 : digits.Length - point - 1;
-        return 0.5 * Math.Pow(10, power - decimals);
+        return TableRow.TryNumber(printed, out _)
+            ? OfLastDigit(printed.AsSpan())
+            : throw new FormatException($"'{printed}' is no number");
     }
 
     /// <summary>The tolerance of a row: an amount or a percentage as written, else that of the last digit.</summary>
@@ -33,14 +25,30 @@ public static class CheckTolerance
     public static double Of(TableRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
+        return Of(row, row.Number("expected"));
+    }
+
+    /// <summary>The tolerance of a row whose printed number is read already.</summary>
+    internal static double Of(TableRow row, double printed)
+    {
         if (row.OptionalText("tolerance") is not { } written)
         {
-            return OfLastDigit(row.Text("expected"));
+            return OfLastDigit(row.Text("expected").AsSpan());
         }
 
         bool share = written.EndsWith('%');
         return TableRow.TryNumber(share ? written[..^1] : written, out double amount) && amount > 0
-            ? share ? Math.Abs(row.Number("expected")) * amount / 100 : amount
+            ? share ? Math.Abs(printed) * amount / 100 : amount
             : throw row.Error("tolerance", "nothing, an amount such as 0.5, or a percentage such as 1%");
+    }
+
+    private static double OfLastDigit(ReadOnlySpan<char> printed)
+    {
+        int exponent = printed.IndexOfAny('e', 'E');
+        var digits = exponent < 0 ? printed : printed[..exponent];
+        int power = exponent < 0 ? 0 : int.Parse(printed[(exponent + 1)..], CultureInfo.InvariantCulture);
+        int point = digits.IndexOf('.');
+        int decimals = point < 0 ? 0 : digits.Length - point - 1;
+        return 0.5 * Math.Pow(10, power - decimals);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Leverage.Reading;
 using UnitsNet;
 using UnitsNet.Units;
@@ -9,6 +10,12 @@ namespace Leverage.Proof;
 /// </summary>
 public static class PrintedUnit
 {
+    private static readonly ConcurrentDictionary<string, (string Kind, double Factor)> Met = new(StringComparer.Ordinal);
+
+    private static double Centimeter => Length.FromCentimeters(1).Millimeters;
+
+    private static double Inch => Length.FromInches(1).Millimeters;
+
     /// <summary>What kind of quantity the unit is for, in words; energy and torque are one kind.</summary>
     /// <param name="unit">The unit as printed, such as <c>lbfft</c> or <c>cm3</c>; nothing for a bare number.</param>
     /// <returns>The kind.</returns>
@@ -21,7 +28,10 @@ public static class PrintedUnit
     /// <exception cref="ArgumentException">The unit is not known.</exception>
     public static double Factor(string unit) => Find(unit).Factor;
 
-    private static (string Kind, double Factor) Find(string unit) => unit switch
+    private static (string Kind, double Factor) Find(string unit) =>
+        Met.TryGetValue(unit, out var met) ? met : Met.GetOrAdd(unit, Read(unit));
+
+    private static (string Kind, double Factor) Read(string unit) => unit switch
     {
         "" => ("number", 1),
         "mm" => ("length", 1),
@@ -34,15 +44,15 @@ public static class PrintedUnit
     private static (string Kind, double Factor)? Section(string unit) => unit switch
     {
         "mm2" => ("area", 1),
-        "cm2" => ("area", Area.FromSquareCentimeters(1).SquareMillimeters),
-        "in2" => ("area", Area.FromSquareInches(1).SquareMillimeters),
+        "cm2" => ("area", Math.Pow(Centimeter, 2)),
+        "in2" => ("area", Math.Pow(Inch, 2)),
         "mm3" => ("volume", 1),
-        "cm3" => ("volume", Volume.FromCubicCentimeters(1).CubicMillimeters),
-        "in3" => ("volume", Volume.FromCubicInches(1).CubicMillimeters),
+        "cm3" => ("volume", Math.Pow(Centimeter, 3)),
+        "in3" => ("volume", Math.Pow(Inch, 3)),
         "mm4" => ("inertia", 1),
         "1e6mm4" => ("inertia", 1e6),
-        "cm4" => ("inertia", AreaMomentOfInertia.FromCentimetersToTheFourth(1).MillimetersToTheFourth),
-        "in4" => ("inertia", AreaMomentOfInertia.FromInchesToTheFourth(1).MillimetersToTheFourth),
+        "cm4" => ("inertia", Math.Pow(Centimeter, 4)),
+        "in4" => ("inertia", Math.Pow(Inch, 4)),
         "kg/m" => ("mass of a metre", 1),
         "lb/ft" => ("mass of a metre", Mass.FromPounds(1).Kilograms / Length.FromFeet(1).Meters),
         _ => null,

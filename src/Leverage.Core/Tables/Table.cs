@@ -57,7 +57,18 @@ public sealed class Table
         }
     }
 
-    internal int IndexOf(string column) => Array.IndexOf(_columns, column);
+    internal int IndexOf(string column)
+    {
+        for (var i = 0; i < _columns.Length; i++)
+        {
+            if (_columns[i] == column)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 
     internal TableRow Add(int line, string[] cells)
     {

@@ -31,6 +31,7 @@ public static class TableReader
         ArgumentNullException.ThrowIfNull(text);
         var comments = TakeComments(text);
         var table = default(Table);
+        string[] above = [];
         using var reader = Sep.New(',')
             .Reader(o => o with
             {
@@ -43,12 +44,13 @@ public static class TableReader
         {
             if (table is null)
             {
-                table = Header(file, comments, Cells(row, file, comments.Count + 1, []));
+                table = Header(file, comments, Cells(row, file, comments.Count + 1, above));
             }
             else
             {
                 var line = comments.Count + row.LineNumberFrom;
-                Check(table, line, Cells(row, file, line, table.Rows.Count > 0 ? table.Rows[^1].Cells : []));
+                above = Cells(row, file, line, above);
+                Check(table, line, above);
             }
         }
 
@@ -72,14 +74,14 @@ public static class TableReader
     }
 
     // Sources and the like repeat from row to row: the cell above is shared where it says the same.
-    private static string[] Cells(SepReader.Row row, string file, int line, IReadOnlyList<string> above)
+    private static string[] Cells(SepReader.Row row, string file, int line, string[] above)
     {
         var cells = new string[row.ColCount];
         for (var i = 0; i < cells.Length; i++)
         {
             var cell = row[i].Span;
             cells[i] = cell.Contains('"') ? Unquoted(cell, file, line)
-                : i < above.Count && cell.SequenceEqual(above[i]) ? above[i] : cell.ToString();
+                : i < above.Length && cell.SequenceEqual(above[i]) ? above[i] : cell.ToString();
         }
 
         return cells;

@@ -31,9 +31,10 @@ public static class HexagonCatalog
     /// <returns>dh, mm, or null where the tables do not know it.</returns>
     public static double? ClearanceHoleMm(ScrewThread thread)
     {
+        string size = thread.Size;
         foreach (TableRow row in TableCatalog.Tables["clearance-holes"].Rows)
         {
-            if (row.Key == thread.Size)
+            if (row.Key == size)
             {
                 return row.OptionalNumber("medium_mm");
             }
@@ -52,10 +53,11 @@ public static class HexagonCatalog
 
     private static TableRow? Row(ScrewThread thread, string item)
     {
+        string size = thread.Size;
         string wanted = thread.Family == ThreadFamily.Unified ? $"inch {item}" : item;
         foreach (TableRow row in TableCatalog.Tables["hexagons"].Rows)
         {
-            if (row.Key == thread.Size && row.Text("item") == wanted)
+            if (row.Key == size && row.Text("item") == wanted)
             {
                 return row;
             }
