@@ -144,9 +144,9 @@ internal static class CommandLine
     private static int Answer(LeverageCommand command, ParseResult result, CommonOptions common, Terminal terminal)
     {
         CommandAnswer answer = command.Answer(new Given(result, common));
-        terminal.Answers.Write(Text(answer, result.GetValue(common.Json), terminal.Colour));
+        terminal.Answers.Write(Text(answer, common.Json.IsIn(result), terminal.Colour));
         return answer.Failed ? ExitCode.Failed
-            : result.GetValue(common.Strict) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
+            : common.Strict.IsIn(result) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
     }
 }
 

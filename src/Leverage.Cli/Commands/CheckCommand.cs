@@ -14,11 +14,11 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage check</c>: is a quoted torque believable for this thread and grade.</summary>
 internal sealed class CheckCommand : LeverageCommand
 {
-    private readonly Argument<Torque?> _quoted = ReadOption.Argument<Torque?>(
+    private readonly AskedArgument<Torque?> _quoted = new AskedArgument<Torque?>(
         "TORQUE", "the torque quoted, such as 130Nm or 96ft-lb", required: true, text => QuantityReader.Torque(text));
 
-    private readonly Option<ScrewThread?> _thread = NameOption.Thread("size: M12x1.25, M12 (coarse), 1/2-20");
-    private readonly Option<string?> _grade = NameOption.Grade("of the bolt: 8.8, SAE 5, A2-70 (8.8; inch SAE 5)");
+    private readonly Asked<ScrewThread?> _thread = NameOption.Thread("size: M12x1.25, M12 (coarse), 1/2-20");
+    private readonly Asked<string?> _grade = NameOption.Grade("of the bolt: 8.8, SAE 5, A2-70 (8.8; inch SAE 5)");
     private readonly JointOptions _joint = new();
 
     /// <inheritdoc/>

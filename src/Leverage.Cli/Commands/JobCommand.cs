@@ -17,15 +17,15 @@ internal sealed class JobCommand : LeverageCommand
     /// <summary>Drawings on a sheet: a page of paper of them.</summary>
     private const int Drawings = 3;
 
-    private readonly Argument<string?> _file = ReadOption.Argument<string?>(
+    private readonly AskedArgument<string?> _file = new AskedArgument<string?>(
         "FILE", "the job file, such as shared/pickup/job.toml", required: false, text => text);
 
-    private readonly Option<string?> _out = ReadOption.Of<string?>(
+    private readonly Asked<string?> _out = new Asked<string?>(
         "--out", "FILE", "the sheet to print: .html, or .md", text => Format(text) is not null
             ? text
             : throw new InputException($"'{text}' ends in neither .html nor .md. Write for example --out sheet.html."));
 
-    private readonly Option<bool> _csv = new("--csv") { Description = "a line a fastener, as CSV", Arity = ArgumentArity.Zero };
+    private readonly Flag _csv = new("--csv", "a line a fastener, as CSV");
     private readonly NewFile _new = new("--new", "write a commented starter file");
 
     /// <inheritdoc/>

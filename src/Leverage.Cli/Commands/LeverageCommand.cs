@@ -1,6 +1,6 @@
 // How to add a command, in three steps.
 //  1. A file here, XxxCommand.cs: a class that derives from LeverageCommand. Its options and arguments are fields, made
-//     by QuantityOption (numbers with units), NameOption (names of threads, grades, table rows, words) and ReadOption
+//     by QuantityOption (numbers with units), NameOption (names of threads, grades, table rows, words) and Asked
 //     (anything else). Symbols lists them in the order the help shows them. Answer reads them with given.Get(...), builds
 //     a Setup, has Core assess it, and returns a CommandAnswer. It computes no mechanics and formats nothing.
 //  2. A file in Output/, XxxWords.cs: lays the assessment out on a Page.

@@ -13,17 +13,17 @@ namespace Leverage.Cli.Commands;
 internal sealed class LoosenCommand : LeverageCommand
 {
     private readonly NutOptions _nut = new("what turns it (socket)");
-    private readonly Option<string?> _drive = NameOption.Row("--drive", "square, inches: 1/4 3/8 1/2 3/4 1", "drive-squares", "a drive square");
+    private readonly Asked<string?> _drive = NameOption.Row("--drive", "square, inches: 1/4 3/8 1/2 3/4 1", "drive-squares", "a drive square");
     private readonly LeverOptions _lever = new();
     private readonly HoldOptions _hold;
     private readonly Picture _chart = new("--chart", "force against length");
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
-    private readonly Option<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
-    private readonly Option<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
+    private readonly Asked<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
+    private readonly Asked<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
 
     private readonly Picture _tornado = new("--tornado", "what matters, as bars");
-    private readonly Option<bool> _whatMatters = Flag("--what-matters", "which input moves the answer most: what to go and measure");
+    private readonly Flag _whatMatters = new("--what-matters", "which input moves the answer most: what to go and measure");
 
     /// <summary>The command with its options.</summary>
     internal LoosenCommand() => _hold = new HoldOptions(_lever.Chest);
@@ -85,7 +85,4 @@ internal sealed class LoosenCommand : LeverageCommand
 
     private LooseningRequest Request(Given given) =>
         _lever.Into(_nut.Read(given) with { Drive = given.Get(_drive), Hold = _hold.Read(given) }, given);
-
-    private static Option<bool> Flag(string name, string description) =>
-        new(name) { Description = description, Arity = ArgumentArity.Zero };
 }

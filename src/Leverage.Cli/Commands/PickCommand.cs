@@ -15,10 +15,10 @@ internal sealed class PickCommand : LeverageCommand
 {
     private readonly NutOptions _nut = new("what has to turn it (socket or spanner, the best)");
     private readonly ChestOption _chest = new("your own tools");
-    private readonly Option<IReadOnlyList<string>?> _stances = ReadOption.Of<IReadOnlyList<string>?>(
+    private readonly Asked<IReadOnlyList<string>?> _stances = new Asked<IReadOnlyList<string>?>(
         "--stance", "LIST", "how you can stand there: table stances, commas between (any)", Stances);
 
-    private readonly Option<Length?> _recess = QuantityOption.Length("--recess", "how far the nut sits back: extensions must reach it");
+    private readonly Asked<Length?> _recess = QuantityOption.Length("--recess", "how far the nut sits back: extensions must reach it");
     private readonly PersonOptions _person;
     private readonly HandleOptions _handle = new();
     private readonly HoldOptions _hold;

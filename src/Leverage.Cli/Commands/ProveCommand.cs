@@ -11,7 +11,7 @@ namespace Leverage.Cli.Commands;
 internal sealed class ProveCommand : LeverageCommand
 {
     private readonly Func<ProofReport> _report;
-    private readonly Option<bool> _all = new("--all") { Description = "every row, with its source", Arity = ArgumentArity.Zero };
+    private readonly Flag _all = new("--all", "every row, with its source");
 
     /// <summary>The command on the checks the program carries.</summary>
     internal ProveCommand()

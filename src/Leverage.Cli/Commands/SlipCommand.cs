@@ -12,12 +12,12 @@ namespace Leverage.Cli.Commands;
 internal sealed class SlipCommand : LeverageCommand
 {
     private readonly LeverOptions _lever = new();
-    private readonly Option<string?> _drive = NameOption.Row("--drive", "square, for the usual bar of it", "drive-squares", "a drive square");
-    private readonly Option<string?> _condition = NameOption.Row(
+    private readonly Asked<string?> _drive = NameOption.Row("--drive", "square, for the usual bar of it", "drive-squares", "a drive square");
+    private readonly Asked<string?> _condition = NameOption.Row(
         "--condition", "state of the joint: torque left at break-loose (used)", "conditions", "a condition");
 
-    private readonly Option<Length?> _standOff = QuantityOption.Length("--stand-off", "lever's plane to the nut's: socket depth, extension", true);
-    private readonly Option<Length?> _engagement = QuantityOption.Length("--engagement", "how deep the socket sits on the nut");
+    private readonly Asked<Length?> _standOff = QuantityOption.Length("--stand-off", "lever's plane to the nut's: socket depth, extension", true);
+    private readonly Asked<Length?> _engagement = QuantityOption.Length("--engagement", "how deep the socket sits on the nut");
     private readonly Picture _chart = new("--chart", "safe angle against overlap");
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 

@@ -10,7 +10,7 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage table</c>: what the published tables say, with source and status.</summary>
 internal sealed class TableCommand : LeverageCommand
 {
-    private readonly Argument<string?> _name = ReadOption.Argument<string?>(
+    private readonly AskedArgument<string?> _name = new AskedArgument<string?>(
         "NAME", "a table, or how its name begins; without it, all tables", required: false, text => text);
 
     private readonly Argument<string[]> _filter = new("FILTER")
@@ -21,7 +21,7 @@ internal sealed class TableCommand : LeverageCommand
         CustomParser = result => [.. result.Tokens.Select(token => token.Value)],
     };
 
-    private readonly Option<bool> _csv = new("--csv") { Description = "as CSV, all columns", Arity = ArgumentArity.Zero };
+    private readonly Flag _csv = new("--csv", "as CSV, all columns");
 
     /// <summary>Names are completed from the tables there are.</summary>
     internal TableCommand() => _name.CompletionSources.Add(_ => TableCatalog.Tables.Names);

@@ -17,24 +17,24 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage tighten</c>: what torque for this thread and grade, and what preload it buys.</summary>
 internal sealed class TightenCommand : LeverageCommand
 {
-    private readonly Option<ScrewThread?> _thread = NameOption.Thread("size: M12x1.25, M12 (coarse), 1/2-20");
-    private readonly Option<string?> _grade = NameOption.Grade("of the bolt: 8.8, SAE 5, A2-70 (8.8; inch SAE 5)");
+    private readonly Asked<ScrewThread?> _thread = NameOption.Thread("size: M12x1.25, M12 (coarse), 1/2-20");
+    private readonly Asked<string?> _grade = NameOption.Grade("of the bolt: 8.8, SAE 5, A2-70 (8.8; inch SAE 5)");
     private readonly JointOptions _joint = new();
-    private readonly Option<double?> _yieldShare = QuantityOption.Share("--yield-share", "share of yield to tighten to (90%)");
-    private readonly Option<double?> _torsion = NameOption.Choice<double?>(
+    private readonly Asked<double?> _yieldShare = QuantityOption.Share("--yield-share", "share of yield to tighten to (90%)");
+    private readonly Asked<double?> _torsion = NameOption.Choice<double?>(
         "--torsion",
         "how torsion counts (plastic; older tables elastic)",
         ("plastic", TensionAndTorsion.Plastic),
         ("elastic", TensionAndTorsion.Elastic));
 
-    private readonly Option<Torque?> _torque = QuantityOption.Torque("--torque", "what does this torque buy?");
-    private readonly Option<Mass?> _byWeight = QuantityOption.Mass("--by-weight", "where on a level bar to hang this mass?", 500);
-    private readonly Option<Length?> _adapter = QuantityOption.Length("--adapter", "wrench square to nut: what to set?", orZero: true);
-    private readonly Option<Length?> _wrench = QuantityOption.Length("--wrench", "wrench square to middle of its grip");
-    private readonly Option<Angle?> _angle = QuantityOption.Angle("--angle", "adapter against the wrench (0deg)", 180);
+    private readonly Asked<Torque?> _torque = QuantityOption.Torque("--torque", "what does this torque buy?");
+    private readonly Asked<Mass?> _byWeight = QuantityOption.Mass("--by-weight", "where on a level bar to hang this mass?", 500);
+    private readonly Asked<Length?> _adapter = QuantityOption.Length("--adapter", "wrench square to nut: what to set?", orZero: true);
+    private readonly Asked<Length?> _wrench = QuantityOption.Length("--wrench", "wrench square to middle of its grip");
+    private readonly Asked<Angle?> _angle = QuantityOption.Angle("--angle", "adapter against the wrench (0deg)", 180);
 
-    private readonly Option<Length?> _engagement = QuantityOption.Length("--engagement", "thread engaged in a tapped hole: will it strip?");
-    private readonly Option<string?> _tapped = NameOption.Row(
+    private readonly Asked<Length?> _engagement = QuantityOption.Length("--engagement", "thread engaged in a tapped hole: will it strip?");
+    private readonly Asked<string?> _tapped = NameOption.Row(
         "--tapped", "what it is tapped into: table tapped-materials", "tapped-materials", "a tapped material");
 
     private readonly Picture _chart = new("--chart", "torque against friction");

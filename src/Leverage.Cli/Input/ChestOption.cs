@@ -7,15 +7,15 @@ namespace Leverage.Cli.Input;
 /// <summary>The chest whose pieces' names may stand for quantities.</summary>
 internal sealed class ChestOption
 {
-    private readonly Option<ToolChest?> _chest;
+    private readonly Asked<ToolChest?> _chest;
 
     /// <summary>The option.</summary>
     /// <param name="description">One line for the help.</param>
     internal ChestOption(string description) =>
-        _chest = ReadOption.Of<ToolChest?>("--chest", "F.toml", description, ToolChest.Read);
+        _chest = new Asked<ToolChest?>("--chest", "F.toml", description, ToolChest.Read);
 
     /// <summary>The option, for the help.</summary>
-    internal Option<ToolChest?> Symbol => _chest;
+    internal Asked<ToolChest?> Symbol => _chest;
 
     /// <summary>The chest, or null when none was given.</summary>
     internal ToolChest? Read(Given given) => given.Get(_chest);
@@ -30,7 +30,7 @@ internal sealed class ChestOption
     /// <exception cref="InputException">A name of no piece, or a name and no chest.</exception>
     internal T? Piece<T>(
         Given given,
-        Option<string?> option,
+        Asked<string?> option,
         Func<ToolChest, IReadOnlyList<T>> shelf,
         Func<ToolChest, string, T> find,
         Func<string, bool> isWritten,

@@ -14,27 +14,33 @@ internal sealed class Given
     internal Given(ParseResult result, CommonOptions common) => (_result, _common) = (result, common);
 
     /// <summary>Whether files may be replaced.</summary>
-    internal bool ForceWrite => _result.GetValue(_common.ForceWrite);
+    internal bool ForceWrite => _common.ForceWrite.IsIn(_result);
 
     /// <summary>Whether the answer is wanted as JSON.</summary>
-    internal bool Json => _result.GetValue(_common.Json);
+    internal bool Json => _common.Json.IsIn(_result);
 
     /// <summary>Units of the words.</summary>
-    internal UnitStyle Units => _result.GetValue(_common.Units) ?? UnitStyle.Metric;
+    internal UnitStyle Units => Get(_common.Units) ?? UnitStyle.Metric;
+
+    /// <summary>Whether a flag was given.</summary>
+    internal bool Get(Flag flag) => flag.IsIn(_result);
 
     /// <summary>The value of an option, or its type's nothing when it was left out.</summary>
-    internal T? Get<T>(Option<T> option) => _result.GetValue(option);
+    internal T? Get<T>(Asked<T> option) => (T?)_result.GetValue(option);
 
     /// <summary>The value of an argument, or its type's nothing when it was left out.</summary>
-    internal T? Get<T>(Argument<T> argument) => _result.GetValue(argument);
+    internal T? Get<T>(AskedArgument<T> argument) => (T?)_result.GetValue(argument);
+
+    /// <summary>The words of an argument that takes several, or null when it was left out.</summary>
+    internal string[]? Get(Argument<string[]> argument) => _result.GetValue(argument);
 
     /// <summary>The value of an option that this question cannot do without.</summary>
     /// <param name="option">The option.</param>
     /// <param name="cure">What to write, such as "write for example --thread M12x1.25."</param>
     /// <exception cref="InputException">It was left out.</exception>
-    internal T Need<T>(Option<T?> option, string cure)
+    internal T Need<T>(Asked<T?> option, string cure)
         where T : class =>
-        _result.GetValue(option) ?? throw new InputException(option.Name, $"is needed here: {cure}");
+        Get(option) ?? throw new InputException(option.Name, $"is needed here: {cure}");
 
     /// <summary>Runs a part of Core whose refusals name a thing by its plain name: here that is the option of that name.</summary>
     internal static T Options<T>(Func<T> read)

@@ -7,11 +7,11 @@ namespace Leverage.Cli.Input;
 /// <summary>How well a sleeve grips its bar, and how low the bar swings.</summary>
 internal sealed class HandleOptions
 {
-    private readonly Option<string?> _handle = NameOption.Row(
+    private readonly Asked<string?> _handle = NameOption.Row(
         "--handle", "dry, chrome, rusty, oily, greasy (dry)", "handle-friction", "a state of the handle");
 
-    private readonly Option<double?> _grip = QuantityOption.Number("--grip-friction", "of sleeve on bar, instead of --handle", 0.01, 1);
-    private readonly Option<Angle?> _below = QuantityOption.Angle("--below-level", "lowest angle of the swing (30deg)", 80);
+    private readonly Asked<double?> _grip = QuantityOption.Number("--grip-friction", "of sleeve on bar, instead of --handle", 0.01, 1);
+    private readonly Asked<Angle?> _below = QuantityOption.Angle("--below-level", "lowest angle of the swing (30deg)", 80);
 
     /// <summary>The options, in the order the help shows them.</summary>
     internal IEnumerable<Option> Symbols => [_handle, _grip, _below];

@@ -12,26 +12,22 @@ namespace Leverage.Cli.Input;
 internal sealed class HoldOptions
 {
     private readonly ChestOption _chest;
-    private readonly Option<string?> _by = ReadOption.Of<string?>(
+    private readonly Asked<string?> _by = new Asked<string?>(
         "--held-by", "LIST", "brake,old-brake,gear,chock,helper,bar; none", text => text);
 
-    private readonly Option<Mass?> _mass = QuantityOption.Mass("--mass", "of the vehicle, laden", 60_000);
-    private readonly Option<Force?> _load = QuantityOption.Force("--wheel-load", "on that wheel (a quarter of --mass)");
-    private readonly Option<Length?> _radius = QuantityOption.Length("--tyre-radius", "axle to ground (300mm)");
-    private readonly Option<Length?> _chock = QuantityOption.Length("--chock", "height of the chock");
-    private readonly Option<string?> _ground = NameOption.Row("--ground", "table ground (dry-concrete)", "ground", "a ground");
-    private readonly Option<HalfShafts?> _shafts = NameOption.Choice<HalfShafts?>(
+    private readonly Asked<Mass?> _mass = QuantityOption.Mass("--mass", "of the vehicle, laden", 60_000);
+    private readonly Asked<Force?> _load = QuantityOption.Force("--wheel-load", "on that wheel (a quarter of --mass)");
+    private readonly Asked<Length?> _radius = QuantityOption.Length("--tyre-radius", "axle to ground (300mm)");
+    private readonly Asked<Length?> _chock = QuantityOption.Length("--chock", "height of the chock");
+    private readonly Asked<string?> _ground = NameOption.Row("--ground", "table ground (dry-concrete)", "ground", "a ground");
+    private readonly Asked<HalfShafts?> _shafts = NameOption.Choice<HalfShafts?>(
         "--half-shafts", "still in (both)", ("both", HalfShafts.Both), ("one", HalfShafts.One));
 
-    private readonly Option<Length?> _bar = QuantityOption.Length("--hold-bar", "diameter of a bar across the wheel studs");
-    private readonly Option<Side?> _side = NameOption.Choice<Side?>(
+    private readonly Asked<Length?> _bar = QuantityOption.Length("--hold-bar", "diameter of a bar across the wheel studs");
+    private readonly Asked<Side?> _side = NameOption.Choice<Side?>(
         "--side", "of the vehicle, from the driver's seat", ("left", Side.Left), ("right", Side.Right));
 
-    private readonly Option<bool> _stands = new("--on-stands")
-    {
-        Description = "the vehicle is on support stands",
-        Arity = ArgumentArity.Zero,
-    };
+    private readonly Flag _stands = new("--on-stands", "the vehicle is on support stands");
 
     /// <summary>Options whose names the chest knows.</summary>
     internal HoldOptions(ChestOption chest) => _chest = chest;

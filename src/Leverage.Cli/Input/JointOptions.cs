@@ -14,14 +14,14 @@ internal sealed class JointOptions
     /// <summary>A ring narrower than this is none: 2.2cm and 22mm differ by rounding alone.</summary>
     private const double LeastRingMm = 1e-3;
 
-    private readonly Option<double?> _friction = QuantityOption.Number(
+    private readonly Asked<double?> _friction = QuantityOption.Number(
         "--friction", "coefficient, thread and face (0.14; 0.10 to 0.196)", 0.02, 1);
 
-    private readonly Option<string?> _lubrication = NameOption.Row(
+    private readonly Asked<string?> _lubrication = NameOption.Row(
         "--lubrication", "its range by lubricant: table friction", "friction", "a lubrication");
 
-    private readonly Option<Length?> _washerFace = QuantityOption.Length("--dw", "washer face's outer diameter (ISO 4014)");
-    private readonly Option<Length?> _hole = QuantityOption.Length("--dh", "clearance hole (ISO 273 medium)");
+    private readonly Asked<Length?> _washerFace = QuantityOption.Length("--dw", "washer face's outer diameter (ISO 4014)");
+    private readonly Asked<Length?> _hole = QuantityOption.Length("--dh", "clearance hole (ISO 273 medium)");
 
     /// <summary>The options, in the order the help shows them.</summary>
     internal IEnumerable<Option> Symbols => [_friction, _lubrication, _washerFace, _hole];

@@ -10,16 +10,16 @@ namespace Leverage.Cli.Input;
 internal sealed class LeverOptions
 {
     private readonly ChestOption _chest = new("your own tools; their names may stand for bar, sleeve, person, hold");
-    private readonly Option<string?> _bar = Named("--bar", "LENGTH", "bar, square to end (spanner or key: its length)");
-    private readonly Option<Length?> _diameter = QuantityOption.Length("--bar-diameter", "of its handle (by drive)");
-    private readonly Option<Pressure?> _yield = QuantityOption.Stress("--bar-yield", "yield of its steel (900MPa)");
-    private readonly Option<Angle?> _taper = QuantityOption.Angle("--bar-taper", "taper of the handle to its end (0deg)", 20);
-    private readonly Option<string?> _sleeve = Named("--sleeve", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm");
-    private readonly Option<Length?> _bore = QuantityOption.Length("--bore", "measured bore of sleeve or jack handle");
-    private readonly Option<Pressure?> _sleeveYield = QuantityOption.Stress("--sleeve-yield", "yield of its steel (235MPa)");
-    private readonly Option<Length?> _overlap = QuantityOption.Length("--overlap", "how far it goes on (all the straight handle)");
+    private readonly Asked<string?> _bar = Named("--bar", "LENGTH", "bar, square to end (spanner or key: its length)");
+    private readonly Asked<Length?> _diameter = QuantityOption.Length("--bar-diameter", "of its handle (by drive)");
+    private readonly Asked<Pressure?> _yield = QuantityOption.Stress("--bar-yield", "yield of its steel (900MPa)");
+    private readonly Asked<Angle?> _taper = QuantityOption.Angle("--bar-taper", "taper of the handle to its end (0deg)", 20);
+    private readonly Asked<string?> _sleeve = Named("--sleeve", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm");
+    private readonly Asked<Length?> _bore = QuantityOption.Length("--bore", "measured bore of sleeve or jack handle");
+    private readonly Asked<Pressure?> _sleeveYield = QuantityOption.Stress("--sleeve-yield", "yield of its steel (235MPa)");
+    private readonly Asked<Length?> _overlap = QuantityOption.Length("--overlap", "how far it goes on (all the straight handle)");
     private readonly HandleOptions _handle = new();
-    private readonly Option<string?> _stance = NameOption.Row("--stance", "how you stand: table stances (stand-push)", "stances", "a stance");
+    private readonly Asked<string?> _stance = NameOption.Row("--stance", "how you stand: table stances (stand-push)", "stances", "a stance");
     private readonly PersonOptions _person;
 
     /// <summary>The options.</summary>
@@ -90,6 +90,6 @@ internal sealed class LeverOptions
     private static bool IsTube(string text) =>
         ChestOption.StartsAsNumber(text) || text.TrimStart().StartsWith("jack:", StringComparison.OrdinalIgnoreCase);
 
-    private static Option<string?> Named(string name, string value, string description) =>
-        ReadOption.Of<string?>(name, value, description, text => text);
+    private static Asked<string?> Named(string name, string value, string description) =>
+        new Asked<string?>(name, value, description, text => text);
 }

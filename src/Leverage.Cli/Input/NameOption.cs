@@ -9,17 +9,17 @@ namespace Leverage.Cli.Input;
 internal static class NameOption
 {
     /// <summary>A thread, such as M24x1.5 or 1/2-20.</summary>
-    internal static Option<ScrewThread?> Thread(string description)
+    internal static Asked<ScrewThread?> Thread(string description)
     {
-        Option<ScrewThread?> option = ReadOption.Of<ScrewThread?>("--thread", "SIZE", description, ThreadCatalog.Named);
+        Asked<ScrewThread?> option = new Asked<ScrewThread?>("--thread", "SIZE", description, ThreadCatalog.Named);
         option.CompletionSources.Add(_ => Keys("threads-metric").Concat(Keys("threads-unified")));
         return option;
     }
 
     /// <summary>A bolt's grade, kept as text: its strength depends on the thread.</summary>
-    internal static Option<string?> Grade(string description)
+    internal static Asked<string?> Grade(string description)
     {
-        Option<string?> option = ReadOption.Of<string?>("--grade", "GRADE", description, text => text);
+        Asked<string?> option = new Asked<string?>("--grade", "GRADE", description, text => text);
         option.CompletionSources.Add(_ => Keys("grades"));
         return option;
     }
@@ -29,28 +29,44 @@ internal static class NameOption
     /// <param name="description">One line for the help.</param>
     /// <param name="table">Name of the table.</param>
     /// <param name="what">What the name should be, for the refusal: "a condition".</param>
-    internal static Option<string?> Row(string name, string description, string table, string what)
+    internal static Asked<string?> Row(string name, string description, string table, string what)
     {
-        Option<string?> option = ReadOption.Of<string?>(
+        Asked<string?> option = new Asked<string?>(
             name, "NAME", description, text => RowLookup.Named(table, text, what).Key);
         option.CompletionSources.Add(_ => Keys(table));
         return option;
     }
 
     /// <summary>One of a few words, each standing for a value.</summary>
-    internal static Option<T> Choice<T>(string name, string description, params (string Word, T Value)[] choices)
+    /// <param name="name">Name of the option.</param>
+    /// <param name="description">One line for the help.</param>
+    /// <param name="choices">The words with their values, each a <typeparamref name="T"/>.</param>
+    internal static Asked<T> Choice<T>(string name, string description, params (string Word, object Value)[] choices)
     {
-        string[] words = [.. choices.Select(choice => choice.Word)];
-        Option<T> option = ReadOption.Of(name, string.Join('|', words), description, text =>
-        {
-            int found = Array.FindIndex(words, word => word.Equals(text, StringComparison.OrdinalIgnoreCase));
-            return found >= 0
-                ? choices[found].Value
-                : throw new InputException($"'{text}' is not accepted here: write {string.Join(" or ", words)}.");
-        });
+        string[] words = Words(choices);
+        var option = new Asked<T>(name, string.Join('|', words), description, Reader(words, choices));
         option.CompletionSources.Add(words);
         return option;
     }
+
+    private static string[] Words((string Word, object Value)[] choices)
+    {
+        string[] words = new string[choices.Length];
+        for (int i = 0; i < words.Length; i++)
+        {
+            words[i] = choices[i].Word;
+        }
+
+        return words;
+    }
+
+    private static Func<string, object> Reader(string[] words, (string Word, object Value)[] choices) => text =>
+    {
+        int found = Array.FindIndex(words, word => word.Equals(text, StringComparison.OrdinalIgnoreCase));
+        return found >= 0
+            ? choices[found].Value
+            : throw new InputException($"'{text}' is not accepted here: write {string.Join(" or ", words)}.");
+    };
 
     private static IEnumerable<string> Keys(string table) =>
         TableCatalog.Tables[table].Rows.Select(row => row.Key).Distinct(StringComparer.Ordinal);

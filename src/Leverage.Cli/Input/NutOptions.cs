@@ -11,26 +11,26 @@ namespace Leverage.Cli.Input;
 /// <summary>The nut or bolt to undo, for the commands that break one loose.</summary>
 internal sealed class NutOptions
 {
-    private readonly Argument<Torque?> _book = ReadOption.Argument<Torque?>(
+    private readonly AskedArgument<Torque?> _book = new AskedArgument<Torque?>(
         "BOOK_TORQUE", "what it was tightened to (75 % of proof load)", false, text => QuantityReader.Torque(text));
 
-    private readonly Option<ScrewThread?> _thread = NameOption.Thread("size: M24x1.5, M24 (coarse), 1/2-20");
-    private readonly Option<string?> _grade = NameOption.Grade("of bolt or stud: 8.8, SAE 5 (8.8; inch SAE 5)");
-    private readonly Option<double?> _friction = QuantityOption.Number("--friction", "at assembly (0.14, and 1.4 each way)", 0.02, 1);
-    private readonly Option<string?> _condition = NameOption.Row(
+    private readonly Asked<ScrewThread?> _thread = NameOption.Thread("size: M24x1.5, M24 (coarse), 1/2-20");
+    private readonly Asked<string?> _grade = NameOption.Grade("of bolt or stud: 8.8, SAE 5 (8.8; inch SAE 5)");
+    private readonly Asked<double?> _friction = QuantityOption.Number("--friction", "at assembly (0.14, and 1.4 each way)", 0.02, 1);
+    private readonly Asked<string?> _condition = NameOption.Row(
         "--condition", "clean, used, rusted, salted, … : table conditions (used)", "conditions", "a condition");
 
-    private readonly Option<Torque?> _prevailing = QuantityOption.Torque("--prevailing", "a locknut's own grip");
-    private readonly Option<bool> _leftHand = Flag("--left-hand", "left-hand thread: turn clockwise to undo");
-    private readonly Option<bool> _soaked = Flag("--soaked", "soaked in penetrant for a day");
-    private readonly Option<HeatedPart?> _heat = NameOption.Choice<HeatedPart?>(
+    private readonly Asked<Torque?> _prevailing = QuantityOption.Torque("--prevailing", "a locknut's own grip");
+    private readonly Flag _leftHand = new("--left-hand", "left-hand thread: turn clockwise to undo");
+    private readonly Flag _soaked = new("--soaked", "soaked in penetrant for a day");
+    private readonly Asked<HeatedPart?> _heat = NameOption.Choice<HeatedPart?>(
         "--heat", "part heated", ("stud", HeatedPart.Stud), ("nut", HeatedPart.Nut), ("housing", HeatedPart.Housing));
 
-    private readonly Option<TemperatureDelta?> _by = ReadOption.Of<TemperatureDelta?>(
+    private readonly Asked<TemperatureDelta?> _by = new Asked<TemperatureDelta?>(
         "--by", "KELVIN", "how much hotter than the rest: 150K", text => QuantityReader.Warming(text));
 
-    private readonly Option<Length?> _hex = QuantityOption.Length("--hex", "width across flats (standard nut of the thread)");
-    private readonly Option<ToolKind?> _tool;
+    private readonly Asked<Length?> _hex = QuantityOption.Length("--hex", "width across flats (standard nut of the thread)");
+    private readonly Asked<ToolKind?> _tool;
 
     /// <summary>The options.</summary>
     /// <param name="tool">What the help says of <c>--tool</c>.</param>
@@ -68,7 +68,4 @@ internal sealed class NutOptions
         (_, null, _) => throw new InputException(_heat.Name, "needs --by, how much hotter than the rest, such as --by 150K."),
         _ => throw new InputException(_heat.Name, "needs the thread. Give --thread too, such as M24x1.5."),
     };
-
-    private static Option<bool> Flag(string name, string description) =>
-        new(name) { Description = description, Arity = ArgumentArity.Zero };
 }

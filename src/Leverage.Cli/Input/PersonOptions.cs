@@ -10,11 +10,11 @@ namespace Leverage.Cli.Input;
 internal sealed class PersonOptions
 {
     private readonly ChestOption _chest;
-    private readonly Option<string?> _person = ReadOption.Of<string?>(
+    private readonly Asked<string?> _person = new Asked<string?>(
         "--person", "man|woman", "column of the stance table (man), or a name of the chest", text => text);
 
-    private readonly Option<Mass?> _body = QuantityOption.Mass("--body", "your mass (84.6kg; woman 66.8kg)", 250);
-    private readonly Option<Force?> _force = QuantityOption.Force("--force", "your own, read off a bathroom scale pushed so");
+    private readonly Asked<Mass?> _body = QuantityOption.Mass("--body", "your mass (84.6kg; woman 66.8kg)", 250);
+    private readonly Asked<Force?> _force = QuantityOption.Force("--force", "your own, read off a bathroom scale pushed so");
 
     /// <summary>Options whose names the chest knows.</summary>
     internal PersonOptions(ChestOption chest)
@@ -27,7 +27,7 @@ internal sealed class PersonOptions
     internal IEnumerable<Option> Symbols => [_person, _body, _force];
 
     /// <summary>The force given for one stance, if any.</summary>
-    internal Option<Force?> Force => _force;
+    internal Asked<Force?> Force => _force;
 
     /// <summary>Whether a column, a mass or a force was written out.</summary>
     internal bool IsWritten(Given given) =>

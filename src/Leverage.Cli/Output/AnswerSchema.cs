@@ -46,11 +46,11 @@ internal static class AnswerSchema
     internal static IEnumerable<string> Commands => Known.Select(known => known.Command);
 
     /// <summary>The option that names the command.</summary>
-    internal static Option<string?> Option(Terminal terminal)
+    internal static Asked<string?> Option(Terminal terminal)
     {
-        Option<string?> option = NameOption.Choice<string?>(
-            "--schema", "JSON Schema of that command's --json", [.. Commands.Select(command => (command, (string?)command))]);
-        option.Action = new Printing(result => terminal.Answers.Write(Of(result.GetValue(option)!)));
+        Asked<string?> option = NameOption.Choice<string?>(
+            "--schema", "JSON Schema of that command's --json", [.. Commands.Select(command => (command, (object)command))]);
+        option.Action = new Printing(result => terminal.Answers.Write(Of((string)result.GetValue(option)!)));
         return option;
     }
 

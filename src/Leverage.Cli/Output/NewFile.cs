@@ -13,10 +13,10 @@ internal sealed class NewFile
 {
     /// <summary>A file named by an option.</summary>
     internal NewFile(string option, string description) =>
-        Option = ReadOption.Of<string?>(option, "FILE", description, text => text);
+        Option = new Asked<string?>(option, "FILE", description, text => text);
 
     /// <summary>The option that names the file.</summary>
-    internal Option<string?> Option { get; }
+    internal Asked<string?> Option { get; }
 
     /// <summary>Writes the file if it was asked for, and says so.</summary>
     /// <param name="given">What was given.</param>

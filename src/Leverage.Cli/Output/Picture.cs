@@ -9,10 +9,10 @@ internal sealed class Picture
 {
     /// <summary>A picture named by an option.</summary>
     internal Picture(string option, string description) =>
-        Option = ReadOption.Of<string?>(option, "FILE", $"{description}, .png or .svg", Named);
+        Option = new Asked<string?>(option, "FILE", $"{description}, .png or .svg", Named);
 
     /// <summary>The option that names the file.</summary>
-    internal Option<string?> Option { get; }
+    internal Asked<string?> Option { get; }
 
     /// <summary>Refuses a file that may not or cannot be written, before any work is done.</summary>
     internal void Check(Given given)

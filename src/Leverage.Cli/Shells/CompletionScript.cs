@@ -14,11 +14,11 @@ internal static class CompletionScript
     private static readonly string[] Shells = ["bash", "zsh", "fish", "powershell"];
 
     /// <summary>The option that names the shell.</summary>
-    internal static Option<string?> Option(Terminal terminal)
+    internal static Asked<string?> Option(Terminal terminal)
     {
-        Option<string?> option = NameOption.Choice<string?>(
-            "--completion", "script for that shell", [.. Shells.Select(shell => (shell, (string?)shell))]);
-        option.Action = new Printing(result => terminal.Answers.Write(Of(result.GetValue(option)!)));
+        Asked<string?> option = NameOption.Choice<string?>(
+            "--completion", "script for that shell", [.. Shells.Select(shell => (shell, (object)shell))]);
+        option.Action = new Printing(result => terminal.Answers.Write(Of((string)result.GetValue(option)!)));
         return option;
     }
 

@@ -14,10 +14,8 @@ internal sealed class ManPage
     private ManPage(TextWriter text) => _roff = new Roff(text);
 
     /// <summary>The option that asks for it.</summary>
-    internal static Option<bool> Option(Terminal terminal) => new("--man")
+    internal static Flag Option(Terminal terminal) => new("--man", "the manual page")
     {
-        Description = "the manual page",
-        Arity = ArgumentArity.Zero,
         Action = new Printing(_ => new ManPage(terminal.Answers).Write()),
     };
 

@@ -60,7 +60,16 @@ public static class Reasons
         ? $"{UnitStyle.Angle(Angle.FromRadians(-angleRad))} above level"
         : $"{UnitStyle.Angle(Angle.FromRadians(angleRad))} below level";
 
-    private static string MostGiving(LooseningAssessment a) => a.Links.MaxBy(link => link.Gives).Limit.Part;
+    private static string MostGiving(LooseningAssessment a)
+    {
+        JudgedLink most = a.Links[0];
+        for (int i = 1; i < a.Links.Count; i++)
+        {
+            most = a.Links[i].Gives > most.Gives ? a.Links[i] : most;
+        }
+
+        return most.Limit.Part;
+    }
 
     private static string Weakest(LooseningAssessment a) => a.Weakest!.Value.Limit.Part;
 

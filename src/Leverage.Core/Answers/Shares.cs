@@ -13,14 +13,28 @@ public static class Shares
     public static (string First, string Second, string Third) Percent(double first, double second, double third)
     {
         double[] exact = [100 * first, 100 * second, 100 * third];
-        int[] whole = [.. exact.Select(share => (int)Math.Floor(share + 1e-9))];
-        int left = (int)Math.Round(exact.Sum()) - whole.Sum();
-        foreach (int i in Enumerable.Range(0, 3).OrderByDescending(i => exact[i] - whole[i]).Take(Math.Clamp(left, 0, 3)))
+        int[] whole = [Floor(exact[0]), Floor(exact[1]), Floor(exact[2])];
+        int left = (int)Math.Round(exact[0] + exact[1] + exact[2]) - (whole[0] + whole[1] + whole[2]);
+        for (left = Math.Min(left, whole.Length); left > 0; left--)
         {
-            whole[i]++;
+            whole[LargestRemainder(exact, whole)]++;
         }
 
         return (Text(whole[0]), Text(whole[1]), Text(whole[2]));
+    }
+
+    private static int Floor(double percent) => (int)Math.Floor(percent + 1e-9);
+
+    /// <summary>The first of the largest; one rounded up already has none left.</summary>
+    private static int LargestRemainder(double[] exact, int[] whole)
+    {
+        int largest = 0;
+        for (int i = 1; i < exact.Length; i++)
+        {
+            largest = exact[i] - whole[i] > exact[largest] - whole[largest] ? i : largest;
+        }
+
+        return largest;
     }
 
     private static string Text(int percent) => percent.ToString(CultureInfo.InvariantCulture);

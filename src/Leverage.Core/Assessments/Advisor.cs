@@ -32,7 +32,7 @@ internal static class Advisor
     /// <summary>For every stop that fired the best change that clears it, then the best of the rest.</summary>
     private static List<Advice> Chosen(LooseningAssessment now, List<Advice> ranked)
     {
-        var chosen = new HashSet<Advice>();
+        var chosen = new HashSet<Advice>(ReferenceEqualityComparer.Instance);
         foreach (VerdictRules stop in Enum.GetValues<VerdictRules>())
         {
             bool fired = stop != VerdictRules.None && (now.Judgement.Rules & VerdictOf.Stops & stop) == stop;
@@ -53,12 +53,12 @@ internal static class Advisor
         return [.. ranked.Where(chosen.Contains)];
     }
 
-    private static IEnumerable<(AdviceKind Kind, IQuantity? Value, string? Name, LooseningSetup Setup)> Changes(LooseningAssessment now)
+    private static IEnumerable<Change> Changes(LooseningAssessment now)
     {
         LooseningSetup setup = now.Setup;
         if (setup.Hold is { OnStands: true } stands)
         {
-            yield return (AdviceKind.OnTheGround, null, null, setup with { Hold = stands with { OnStands = false } });
+            yield return new Change(AdviceKind.OnTheGround, null, null, setup with { Hold = stands with { OnStands = false } });
         }
 
         foreach (var change in LeverChanges.Of(now).Concat(SleeveChanges.Of(now)).Concat(HoldChanges(setup)).Concat(JointChanges(setup)))
@@ -67,7 +67,7 @@ internal static class Advisor
         }
     }
 
-    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> HoldChanges(LooseningSetup setup)
+    private static IEnumerable<Change> HoldChanges(LooseningSetup setup)
     {
         if (setup.Hold is not { OnStands: false } hold)
         {
@@ -81,31 +81,31 @@ internal static class Advisor
         bool helped = hold.By.Contains(Restraint.Helper);
         if (!chocked)
         {
-            yield return (AdviceKind.Chock, height, null, With(Restraint.Chock));
+            yield return new Change(AdviceKind.Chock, height, null, With(Restraint.Chock));
         }
 
         if (!helped)
         {
-            yield return (AdviceKind.Helper, null, null, With(Restraint.Helper));
+            yield return new Change(AdviceKind.Helper, null, null, With(Restraint.Helper));
         }
 
         if (!chocked && !helped)
         {
-            yield return (AdviceKind.ChockAndHelper, height, null, With(Restraint.Chock, Restraint.Helper));
+            yield return new Change(AdviceKind.ChockAndHelper, height, null, With(Restraint.Chock, Restraint.Helper));
         }
     }
 
-    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> JointChanges(LooseningSetup setup)
+    private static IEnumerable<Change> JointChanges(LooseningSetup setup)
     {
         if (!setup.Fastener.Soaked && setup.Fastener.Condition.LockerNm == 0)
         {
-            yield return (AdviceKind.Soak, null, null, setup with { Fastener = setup.Fastener with { Soaked = true } });
+            yield return new Change(AdviceKind.Soak, null, null, setup with { Fastener = setup.Fastener with { Soaked = true } });
         }
 
         if (setup.Fastener is { Heating: null, Thread: not null, Grade: not null })
         {
             var heating = new Heating(HeatedPart.Stud, 100);
-            yield return (AdviceKind.HeatStud, TemperatureDelta.FromKelvins(100), null, setup with { Fastener = setup.Fastener with { Heating = heating } });
+            yield return new Change(AdviceKind.HeatStud, TemperatureDelta.FromKelvins(100), null, setup with { Fastener = setup.Fastener with { Heating = heating } });
         }
     }
 

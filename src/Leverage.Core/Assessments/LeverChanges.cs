@@ -14,14 +14,14 @@ internal static class LeverChanges
     /// <summary>Reach advised over reach needed, so that the likely case is not the limit (judgement).</summary>
     private const double Spare = 1.15;
 
-    internal static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Of(LooseningAssessment now)
+    internal static IEnumerable<Change> Of(LooseningAssessment now)
     {
         if (NextSquare(now.Setup) is { } square)
         {
             yield return square;
-            if (Longer(now, square.Item4) is { } set)
+            if (Longer(now, square.Setup) is { } set)
             {
-                yield return (AdviceKind.BiggerSet, set.Bar!.Length, square.Item3, set);
+                yield return new Change(AdviceKind.BiggerSet, set.Bar!.Length, square.Name, set);
             }
         }
 
@@ -31,7 +31,7 @@ internal static class LeverChanges
         }
     }
 
-    private static (AdviceKind, IQuantity?, string?, LooseningSetup)? NextSquare(LooseningSetup setup)
+    private static Change? NextSquare(LooseningSetup setup)
     {
         if (setup.Tool.Drive is not { } drive)
         {
@@ -46,7 +46,7 @@ internal static class LeverChanges
         }
 
         LooseningSetup bigger = setup with { Tool = setup.Tool with { Drive = drives[next], Adapters = [] } };
-        return (AdviceKind.NextSquare, null, drives[next], WithUsualBar(bigger, drives[next]));
+        return new Change(AdviceKind.NextSquare, null, drives[next], WithUsualBar(bigger, drives[next]));
     }
 
     /// <summary>The usual bar of a bigger square, never thinner than the present one, and no sleeve that would not fit it.</summary>
@@ -71,7 +71,7 @@ internal static class LeverChanges
             : null;
     }
 
-    private static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Reaches(LooseningAssessment now)
+    private static IEnumerable<Change> Reaches(LooseningAssessment now)
     {
         if (now is not { Lever: { } lever, Setup: { Bar: { } bar } setup })
         {
@@ -81,13 +81,13 @@ internal static class LeverChanges
         double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare);
         if (wanted > lever.ReachMm + 50)
         {
-            yield return (AdviceKind.LongerLever, By(wanted - lever.ReachMm), null, Reached(setup, bar, lever.ReachMm, wanted));
+            yield return new Change(AdviceKind.LongerLever, By(wanted - lever.ReachMm), null, Reached(setup, bar, lever.ReachMm, wanted));
         }
 
         double strong = 0.95 * now.Judgement.LowestLimitNmm / now.Hand.Quantile(0.9);
         if (strong < lever.ReachMm - 50 && strong > 150)
         {
-            yield return (AdviceKind.ShorterReach, By(lever.ReachMm - strong), null, Reached(setup, bar, lever.ReachMm, strong));
+            yield return new Change(AdviceKind.ShorterReach, By(lever.ReachMm - strong), null, Reached(setup, bar, lever.ReachMm, strong));
         }
     }
 

@@ -47,13 +47,24 @@ public static class LooseningAssessor
             Hand = hand,
             Lever = lever,
             Judgement = judgement,
-            Links = [.. links.Select((link, i) => new JudgedLink(link, gives[i]))],
+            Links = Judged(CollectionsMarshal.AsSpan(links), gives),
             Sleeve = SleeveAssessor.Assess(setup, nut, judgement, lever),
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
             StudGuard = Guard(setup.Fastener),
             Heat = HeatAssessment.Of(setup.Fastener),
         };
+    }
+
+    private static JudgedLink[] Judged(ReadOnlySpan<LinkLimit> links, double[] gives)
+    {
+        var judged = new JudgedLink[links.Length];
+        for (int i = 0; i < judged.Length; i++)
+        {
+            judged[i] = new JudgedLink(links[i], gives[i]);
+        }
+
+        return judged;
     }
 
     private static Roll? Roll(LooseningSetup setup) => setup.Hold is { Side: not Side.Unknown } hold

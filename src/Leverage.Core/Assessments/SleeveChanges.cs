@@ -8,7 +8,7 @@ internal static class SleeveChanges
 {
     private static readonly Length OneWallUp = Length.FromMillimeters(0.8);
 
-    internal static IEnumerable<(AdviceKind, IQuantity?, string?, LooseningSetup)> Of(LooseningAssessment now)
+    internal static IEnumerable<Change> Of(LooseningAssessment now)
     {
         if (now is not { Sleeve: { } sleeve, Setup: { Sleeve: { } tube } setup })
         {
@@ -18,24 +18,24 @@ internal static class SleeveChanges
         if (tube.Wall is { } wall)
         {
             Length thicker = wall + OneWallUp;
-            yield return (AdviceKind.ThickerSleeve, thicker, null, setup with { Sleeve = tube with { Wall = thicker } });
+            yield return new Change(AdviceKind.ThickerSleeve, thicker, null, setup with { Sleeve = tube with { Wall = thicker } });
         }
 
         if ((sleeve.BestOverlap - setup.Overlap).Abs() > Length.FromMillimeters(10))
         {
-            yield return (AdviceKind.Overlap, sleeve.BestOverlap, null, setup with { Overlap = sleeve.BestOverlap });
+            yield return new Change(AdviceKind.Overlap, sleeve.BestOverlap, null, setup with { Overlap = sleeve.BestOverlap });
         }
 
         if (setup.GripWords is "oily" or "greasy")
         {
-            yield return (AdviceKind.Degrease, null, null, setup with { GripFriction = FrictionRange.OnHandle("dry"), GripWords = "dry" });
+            yield return new Change(AdviceKind.Degrease, null, null, setup with { GripFriction = FrictionRange.OnHandle("dry"), GripWords = "dry" });
         }
 
         double last = double.RadiansToDegrees(sleeve.Checked.ReleaseRad);
         if (last < setup.BelowLevel.Degrees && last > 2)
         {
             var lowest = Angle.FromDegrees(Math.Floor(last) - 1);
-            yield return (AdviceKind.StartAboveLevel, lowest, null, setup with { BelowLevel = lowest });
+            yield return new Change(AdviceKind.StartAboveLevel, lowest, null, setup with { BelowLevel = lowest });
         }
     }
 }

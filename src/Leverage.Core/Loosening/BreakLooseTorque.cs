@@ -19,21 +19,23 @@ public sealed class BreakLooseTorque
     private readonly double _extraNmm;
     private readonly SurvivalCurve? _curve;
 
-    internal BreakLooseTorque(IReadOnlyList<(double ScaleNmm, double Weight)> scales, Growth growth, double extraNmm)
+    internal BreakLooseTorque((double ScaleNmm, double Weight)[] scales, Growth growth, double extraNmm)
     {
-        _logMedians = new double[scales.Count];
-        _weights = new double[scales.Count];
-        for (int i = 0; i < scales.Count; i++)
+        _logMedians = new double[scales.Length];
+        _weights = new double[scales.Length];
+        var (lowest, highest) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (int i = 0; i < scales.Length; i++)
         {
             _logMedians[i] = Math.Log(scales[i].ScaleNmm * growth.Median);
             _weights[i] = scales[i].Weight;
+            (lowest, highest) = (Math.Min(lowest, _logMedians[i]), Math.Max(highest, _logMedians[i]));
         }
 
         _sigma = Math.Max(growth.Sigma, 1e-3);
         _extraNmm = extraNmm;
-        double least = Math.Exp(_logMedians.Min());
+        double least = Math.Exp(lowest);
         LogLow = Log(least * Math.Exp(-6 * _sigma));
-        LogHigh = Log(Math.Exp(_logMedians.Max() + 6 * _sigma));
+        LogHigh = Log(Math.Exp(highest + 6 * _sigma));
         Narrowest = _sigma * least / Math.Max(least, least + _extraNmm);
     }
 

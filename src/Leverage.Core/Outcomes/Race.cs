@@ -142,6 +142,12 @@ internal ref struct Race
     private static (double Abscissa, double Weight)[] Nodes()
     {
         var rule = new GaussLegendreRule(0, 1, Points);
-        return [.. Enumerable.Range(0, Points).Select(i => (rule.GetAbscissa(i), rule.GetWeight(i)))];
+        var nodes = new (double Abscissa, double Weight)[Points];
+        for (int i = 0; i < nodes.Length; i++)
+        {
+            nodes[i] = (rule.GetAbscissa(i), rule.GetWeight(i));
+        }
+
+        return nodes;
     }
 }

@@ -5,7 +5,7 @@ namespace Leverage.Reading;
 /// <summary>The spellings of units a person may write, one table for all kinds; letter case counts.</summary>
 public static class UnitNames
 {
-    private static readonly Dictionary<string, (QuantityKind Kind, int Unit)> Known = Build();
+    private static readonly Dictionary<string, Meaning> Known = Build();
 
     /// <summary>Every spelling there is, in no order.</summary>
     public static IEnumerable<string> All => Known.Keys;
@@ -13,9 +13,9 @@ public static class UnitNames
     /// <summary>The kind and UnitsNet unit a spelling stands for.</summary>
     internal static bool TryFind(string spelling, out QuantityKind kind, out int unit)
     {
-        bool found = Known.TryGetValue(spelling, out var entry);
-        (kind, unit) = entry;
-        return found;
+        Meaning? found = Known.GetValueOrDefault(spelling);
+        (kind, unit) = found is null ? default : (found.Kind, found.Unit);
+        return found is not null;
     }
 
     /// <summary>Every spelling of a kind, as written.</summary>
@@ -36,7 +36,7 @@ public static class UnitNames
     {
         foreach (var (spelling, entry) in Known)
         {
-            if (entry == (kind, unit))
+            if (entry.Kind == kind && entry.Unit == unit)
             {
                 return spelling;
             }
@@ -45,9 +45,9 @@ public static class UnitNames
         throw new ArgumentException("This unit is not read here.", nameof(unit));
     }
 
-    private static Dictionary<string, (QuantityKind Kind, int Unit)> Build()
+    private static Dictionary<string, Meaning> Build()
     {
-        var names = new Dictionary<string, (QuantityKind, int)>(160, StringComparer.Ordinal);
+        var names = new Dictionary<string, Meaning>(160, StringComparer.Ordinal);
         AddTorques(names);
         AddLengths(names);
         Add(names, QuantityKind.Force, (int)ForceUnit.Newton, "N");
@@ -75,7 +75,7 @@ public static class UnitNames
         return names;
     }
 
-    private static void AddTorques(Dictionary<string, (QuantityKind, int)> names)
+    private static void AddTorques(Dictionary<string, Meaning> names)
     {
         Pairs(names, TorqueUnit.NewtonMeter, "N", "m");
         Pairs(names, TorqueUnit.NewtonCentimeter, "N", "cm");
@@ -98,7 +98,7 @@ public static class UnitNames
         Pairs(names, TorqueUnit.PoundForceInch, "lbs", "in");
     }
 
-    private static void AddLengths(Dictionary<string, (QuantityKind, int)> names)
+    private static void AddLengths(Dictionary<string, Meaning> names)
     {
         Add(names, QuantityKind.Length, (int)LengthUnit.Millimeter, "mm");
         Add(names, QuantityKind.Length, (int)LengthUnit.Centimeter, "cm");
@@ -108,21 +108,26 @@ public static class UnitNames
         Add(names, QuantityKind.Length, (int)LengthUnit.Foot, "ft", "'", "foot", "feet");
     }
 
-    private static void Pairs(Dictionary<string, (QuantityKind, int)> names, TorqueUnit unit, string first, string second)
+    private static void Pairs(Dictionary<string, Meaning> names, TorqueUnit unit, string first, string second)
     {
         Add(names, QuantityKind.Torque, (int)unit, first + second);
         foreach (string joint in (ReadOnlySpan<string>)["·", ".", "-", "*", " ", "⋅"])
         {
-            names.TryAdd(first + joint + second, (QuantityKind.Torque, (int)unit));
+            names.TryAdd(first + joint + second, new Meaning(QuantityKind.Torque, (int)unit));
         }
     }
 
     private static void Add(
-        Dictionary<string, (QuantityKind, int)> names, QuantityKind kind, int unit, params ReadOnlySpan<string> spellings)
+        Dictionary<string, Meaning> names, QuantityKind kind, int unit, params ReadOnlySpan<string> spellings)
     {
         foreach (string spelling in spellings)
         {
-            names.Add(spelling, (kind, unit));
+            names.Add(spelling, new Meaning(kind, unit));
         }
     }
+
+    /// <summary>What a spelling stands for.</summary>
+    /// <param name="Kind">The kind of quantity.</param>
+    /// <param name="Unit">UnitsNet's unit of that kind.</param>
+    private sealed record Meaning(QuantityKind Kind, int Unit);
 }
