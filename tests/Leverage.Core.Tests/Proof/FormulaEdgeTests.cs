@@ -24,6 +24,7 @@ public sealed class FormulaEdgeTests
         { "share of yield", x => AssemblyPreload.AtYieldShare(x, 640, Section), 1.5 },
         { "torsion factor", x => AssemblyPreload.AtYieldShare(0.9, 640, Section with { TorsionFactor = x }), 2 },
         { "torque left once moving", x => Release.HandSpeed(500, x, 85), 1 },
+        { "torque left as it breaks loose", x => SlipLimit.AngleBelowLevel(1.2, 0.05, x), 1 },
         { "power of body mass", x => HandForce.Scaled(500, 80, 84.6, x), 1 },
         { "wheels braked", x => ParkingBrake.WheelTorque(1200, 300, x), 8 },
     };
@@ -93,7 +94,7 @@ public sealed class FormulaEdgeTests
     [Theory]
     [InlineData("m99", "'M99' is not a thread known here")]
     [InlineData("\"", "'\"' is not a thread known here")]
-    [InlineData("x", "'x' is not a thread known here")]
+    [InlineData("y", "'Y' is not a thread known here")]
     public void A_thread_that_is_none_is_named_as_it_was_understood(string text, string says) =>
         Assert.StartsWith(says, Assert.Throws<InputException>(() => ThreadCatalog.Named(text)).Line, StringComparison.Ordinal);
 }
