@@ -1,23 +1,24 @@
 using System.Text.Json;
-using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;
 
-public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
+public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsyncDisposable
 {
+    public async ValueTask DisposeAsync() => await browser.Shut();
+
     [Fact]
     public async Task It_opens_with_a_go_and_a_slider_turns_it_to_stop_with_the_side_view_saying_why()
     {
         IPage page = await browser.Open("/");
         Assert.Equal("go", await Browsed.Verdict(page));
-        await Drag(page, "slide-overlap", 100);
+        await Browsed.Drag(page, "slide-overlap", 100);
         await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("stop");
         Assert.Equal("100mm", await page.InputValueAsync("[name=overlap]"));
         Assert.Contains("dent", await page.TextContentAsync("#sentence"), StringComparison.Ordinal);
-        await Drag(page, "slide-overlap", 400);
-        await Drag(page, "slide-below-level", 45);
+        await Browsed.Drag(page, "slide-overlap", 400);
+        await Browsed.Drag(page, "slide-below-level", 45);
         await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("stop");
         Assert.Contains("it slides off", await page.Locator("#side desc").TextContentAsync(), StringComparison.Ordinal);
         browser.NoComplaint();
@@ -116,8 +117,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
               .map(each => each.outerHTML.slice(0, 80))
             """);
         Assert.Empty(small);
-        AxeResult axe = await page.RunAxe();
-        Assert.Empty(axe.Violations.Select(violation => $"{violation.Id}: {violation.Help} {string.Join(" | ", violation.Nodes.Select(node => node.Html))}"));
+        Assert.Empty(await ShutOut(page));
         browser.NoComplaint();
     }
 
@@ -125,8 +125,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
     public async Task Dark_screens_shut_nobody_out_either()
     {
         IPage page = await browser.Open("/", 390, 844, new() { ColorScheme = ColorScheme.Dark });
-        AxeResult axe = await page.RunAxe();
-        Assert.Empty(axe.Violations.Select(violation => $"{violation.Id}: {string.Join(" | ", violation.Nodes.Select(node => node.Html))}"));
+        Assert.Empty(await ShutOut(page));
     }
 
     [Fact]
@@ -180,22 +179,9 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>
         browser.NoComplaint();
     }
 
-    private static Task<string> Focused(IPage page) => page.EvaluateAsync<string>("document.activeElement.id");
+    /// <summary>What shuts somebody out, by the rules of WCAG a program can look at.</summary>
+    private static async Task<string[]> ShutOut(IPage page) =>
+        [.. (await page.RunAxe()).Violations.Select(each => $"{each.Id}: {each.Help} {string.Join(" | ", each.Nodes.Select(node => node.Html))}")];
 
-    /// <summary>Drags a slider's thumb to a value with the mouse.</summary>
-    private static async Task Drag(IPage page, string id, double value)
-    {
-        ILocator slider = page.Locator($"#{id}");
-        await slider.ScrollIntoViewIfNeededAsync();
-        LocatorBoundingBoxResult box = (await slider.BoundingBoxAsync())!;
-        float At(double share) => (float)(box.X + 8 + (box.Width - 16) * share);
-        double[] range = await slider.EvaluateAsync<double[]>("each => [Number(each.min), Number(each.max), Number(each.value)]");
-        double Share(double at) => (at - range[0]) / (range[1] - range[0]);
-        float middle = box.Y + box.Height / 2;
-        await page.Mouse.MoveAsync(At(Share(range[2])), middle);
-        await page.Mouse.DownAsync();
-        await page.Mouse.MoveAsync(At(Share(value)), middle, new() { Steps = 8 });
-        await page.Mouse.UpAsync();
-        await Assertions.Expect(page.Locator($"#{id}")).ToHaveJSPropertyAsync("value", value.ToString(System.Globalization.CultureInfo.InvariantCulture));
-    }
+    private static Task<string> Focused(IPage page) => page.EvaluateAsync<string>("document.activeElement.id");
 }
