@@ -150,7 +150,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
 
     private void Told(List<Mutant> mutants)
     {
-        foreach (Mutant mutant in mutants.Where(mutant => _fates[mutant.Id] is Fate.Survived or Fate.NeverEnds))
+        foreach (Mutant mutant in mutants.Where(mutant => _fates[mutant.Id] is Fate.Survived or Fate.NeverEnds or Fate.Crashed))
         {
             Say($"{_fates[mutant.Id]}  {mutant}");
         }
@@ -160,8 +160,8 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     {
         var fates = mutants.Where(mutant => mutant.Folder == folder).Select(mutant => _fates[mutant.Id]).Where(fate => fate != Fate.NotCompiled).ToList();
         int Count(Fate fate) => fates.Count(one => one == fate);
-        var (check, test, endless, survive) = (Count(Fate.KilledByCheck), Count(Fate.KilledByTest), Count(Fate.NeverEnds), Count(Fate.Survived));
-        Say($"{folder}: {fates.Count} mutants, {check} killed by a check, {test} by a test, {endless} never end, {survive} survive");
+        var (check, test, endless, survive) = (Count(Fate.KilledByCheck), Count(Fate.KilledByTest), Count(Fate.NeverEnds) + Count(Fate.Crashed), Count(Fate.Survived));
+        Say($"{folder}: {fates.Count} mutants, {check} killed by a check, {test} by a test, {endless} never end or crash, {survive} survive");
         return survive;
     }
 

@@ -35,6 +35,9 @@ internal enum Fate
     /// <summary>It runs on without end: noticed.</summary>
     NeverEnds,
 
+    /// <summary>It takes the tests' program down: noticed.</summary>
+    Crashed,
+
     /// <summary>No test notices it.</summary>
     Survived,
 }
