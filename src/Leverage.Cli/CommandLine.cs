@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Leverage.Assessments;
 using Leverage.Cli.Commands;
@@ -58,11 +57,16 @@ internal static class CommandLine
     }
 
     /// <summary>The root with every command's name, but with the options of the asked one only: they cost time to build.</summary>
-    private static RootCommand Root(string[] args, Terminal terminal, IReadOnlyList<CommandEntry> commands)
+    /// <remarks>
+    /// A shell that completes asks by a directive, which only a RootCommand knows. An ordinary start does without one: it looks its own
+    /// name and the words of its help up by reflection, a tenth of the whole start.
+    /// </remarks>
+    private static Command Root(string[] args, Terminal terminal, IReadOnlyList<CommandEntry> commands)
     {
         var common = new CommonOptions();
-        var root = new RootCommand(HelpPage.Purpose);
         bool all = args.Length > 0 && args[0].StartsWith('[');
+        Command root = all ? new RootCommand(HelpPage.Purpose) : new Command("leverage", HelpPage.Purpose);
+        root.Options.Clear();
         var help = new HelpPage(terminal);
         foreach (CommandEntry entry in commands)
         {
@@ -75,15 +79,8 @@ internal static class CommandLine
             root.Add(command);
         }
 
-        foreach (Option option in root.Options)
-        {
-            if (option is HelpOption)
-            {
-                option.Action = help;
-                Offered(option, all);
-            }
-        }
-
+        root.Add(help.Option(completing: all));
+        root.Add(VersionLine.Option(terminal));
         foreach (Option option in common.All)
         {
             root.Add(option);
@@ -98,15 +95,6 @@ internal static class CommandLine
 
         root.SetAction(help.Invoke);
         return root;
-    }
-
-    /// <summary>A shell that completes is offered <c>--help</c> and <c>-h</c>, not its other spellings.</summary>
-    private static void Offered(Option help, bool completing)
-    {
-        foreach (string alias in completing ? (string[])["/h", "/?", "-?"] : [])
-        {
-            help.Aliases.Remove(alias);
-        }
     }
 
     private static void Fill(

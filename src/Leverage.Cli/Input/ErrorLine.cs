@@ -10,7 +10,7 @@ internal static class ErrorLine
     /// <summary>The line for the first thing wrong; the others wait until it is put right.</summary>
     internal static string Of(ParseResult result)
     {
-        string? unknown = result.CommandResult.Command is RootCommand && result.UnmatchedTokens.Count > 0
+        string? unknown = result.CommandResult.Parent is null && result.UnmatchedTokens.Count > 0
             ? result.UnmatchedTokens[0]
             : Words(result).FirstOrDefault(LooksLikeOption);
         if (unknown is not null)
@@ -69,7 +69,7 @@ internal static class ErrorLine
     private static string Unknown(ParseResult result, string token)
     {
         Command command = result.CommandResult.Command;
-        bool root = command is RootCommand;
+        bool root = result.CommandResult.Parent is null;
         if (root && !token.StartsWith('-'))
         {
             string near = Near(token, command.Subcommands.Select(sub => sub.Name));
@@ -83,7 +83,7 @@ internal static class ErrorLine
     }
 
     private static IEnumerable<string> Options(ParseResult result) =>
-        result.CommandResult.Command.Options.Concat(result.RootCommandResult.Command.Options).Select(option => option.Name);
+        result.CommandResult.Command.Options.Concat(result.RootCommandResult.Command.Options.Where(option => option.Recursive)).Select(option => option.Name);
 
     private static string Near(string token, IEnumerable<string> names)
     {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using Leverage.Cli.Commands;
+using Leverage.Cli.Input;
 
 namespace Leverage.Cli.Output;
 
@@ -37,6 +38,18 @@ internal sealed class HelpPage : SynchronousCommandLineAction
 
     /// <inheritdoc/>
     public override bool ClearsParseErrors => true;
+
+    /// <summary>The option that asks for help. A shell that completes is offered <c>--help</c> and <c>-h</c>, not its other spellings.</summary>
+    internal Flag Option(bool completing)
+    {
+        var option = new Flag("--help", "show help and usage") { Action = this, Recursive = true };
+        foreach (string alias in completing ? (string[])["-h"] : ["-h", "/h", "-?", "/?"])
+        {
+            option.Aliases.Add(alias);
+        }
+
+        return option;
+    }
 
     /// <summary>Lets the help of a command know the command behind it.</summary>
     internal void Knows(Command command, LeverageCommand built) => _commands[command] = built;

@@ -80,7 +80,7 @@ internal sealed class ProveWords
 
     private void Failures(Page page)
     {
-        foreach (CheckOutcome outcome in _report.Topics.SelectMany(t => t.Outcomes).Where(o => !o.Holds))
+        foreach (CheckOutcome outcome in _report.Topics.Where(t => !t.Holds).SelectMany(t => t.Outcomes).Where(o => !o.Holds))
         {
             CheckRow row = outcome.Row;
             page.Space();

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Reflection;
 using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
@@ -21,7 +20,7 @@ internal sealed class ManPage
 
     private void Write()
     {
-        _roff.Title("leverage", Version());
+        _roff.Title("leverage", VersionLine.Text);
         _roff.Section("NAME");
         _roff.Text($"leverage - {HelpPage.Purpose}");
         _roff.Section("SYNOPSIS");
@@ -68,7 +67,4 @@ internal sealed class ManPage
             _roff.Tagged(HelpPage.Start(symbol), symbol.Description ?? "");
         }
     }
-
-    private static string Version() =>
-        typeof(ManPage).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 }

@@ -129,7 +129,7 @@ public static class UnconfirmedWords
     /// <summary>A row by its first cell, where the table has it and the row is unconfirmed.</summary>
     private static void Row(List<string> found, string table, string key, string what)
     {
-        TableRow? row = TableCatalog.Tables[table].Rows.FirstOrDefault(one => one.Key == key);
+        TableRow? row = TableCatalog.Tables[table].Rows.FirstOrDefault(one => one.IsNamed(key));
         if (row is not null && row.Status.IsUnconfirmed())
         {
             found.Add($"{what} {key} ({row.Status.Word()})");

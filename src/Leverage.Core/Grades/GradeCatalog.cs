@@ -27,7 +27,7 @@ public static class GradeCatalog
                 continue;
             }
 
-            if (row.Text("kind") == "nut")
+            if (row.Says("kind", "nut"))
             {
                 nut = row;
             }
@@ -50,13 +50,13 @@ public static class GradeCatalog
     public static IReadOnlyList<Grade> BoltsFor(ScrewThread thread) =>
     [
         .. TableCatalog.Tables["grades"].Rows
-            .Where(row => row.Text("kind") == "bolt" && Holds(row, thread.DiameterMm) && Suits(row, thread))
+            .Where(row => row.Says("kind", "bolt") && Holds(row, thread.DiameterMm) && Suits(row, thread))
             .Select(Read)
             .OrderBy(grade => grade.YieldMpa),
     ];
 
     private static bool Suits(TableRow row, ScrewThread thread) =>
-        row.Text("standard").StartsWith("ISO", StringComparison.Ordinal) == (thread.Family == ThreadFamily.Metric);
+        row.Part("standard").StartsWith("ISO") == (thread.Family == ThreadFamily.Metric);
 
     private static bool Holds(TableRow row, double diameterMm) =>
         diameterMm >= (row.OptionalNumber("from_mm") ?? 0) - 0.01
@@ -86,7 +86,7 @@ public static class GradeCatalog
         }
 
         string sae = $"SAE {Plain(text)}";
-        if (thread.Family == ThreadFamily.Unified && table.Rows.Any(row => row.Key == sae))
+        if (thread.Family == ThreadFamily.Unified && table.Rows.Any(row => row.IsNamed(sae)))
         {
             return new InputException($"'{text}' on an inch thread is written {sae}: grades of metric bolts are written 8.8, 10.9.");
         }

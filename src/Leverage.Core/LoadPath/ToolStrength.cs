@@ -27,7 +27,7 @@ public static class ToolStrength
         TableRow? below = null;
         foreach (TableRow row in TableCatalog.Tables["tool-torques"].Rows)
         {
-            if (row.Key != tool)
+            if (!row.IsNamed(tool))
             {
                 continue;
             }

@@ -3,7 +3,7 @@ using Leverage.Tables;
 
 namespace Leverage.Proof;
 
-/// <summary>Reads rows of the checks files; names and values that come again and again are read once.</summary>
+/// <summary>Reads rows of the checks files; names and units that come again and again are read once.</summary>
 public sealed class CheckReader
 {
     private const string Accepted = "name=value[unit]; … with each name once and known units";
@@ -11,8 +11,10 @@ public sealed class CheckReader
     private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> _names =
         new HashSet<string>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
 
-    private readonly Dictionary<string, (double Value, string Unit)>.AlternateLookup<ReadOnlySpan<char>> _values =
-        new Dictionary<string, (double Value, string Unit)>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+    private readonly Dictionary<string, (string Name, double Factor)>.AlternateLookup<ReadOnlySpan<char>> _units =
+        new Dictionary<string, (string Name, double Factor)>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+
+    private CheckColumns? _columns;
 
     /// <summary>Reads one row.</summary>
     /// <param name="row">A row of a checks file.</param>
@@ -21,22 +23,25 @@ public sealed class CheckReader
     public CheckRow Read(TableRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        var formula = CheckedFormulas.Find(row.Text("formula"))
+        if (_columns?.Table != row.Table)
+        {
+            _columns = CheckColumns.Of(row.Table);
+        }
+
+        var formula = CheckedFormulas.Find(row.Part(_columns.Formula))
             ?? throw row.Error("formula", "a formula of CheckedFormulas");
-        string expected = row.Text("expected");
-        double printed = row.Number("expected");
+        double printed = row.Part(_columns.Expected).Length > 0
+            ? row.NumberAt(_columns.Expected) : throw row.Error("expected", "a number such as 12.5");
         return new CheckRow(
-            row.Key, formula, Inputs(row), expected, printed, Unit(row), CheckTolerance.Of(row, printed),
-            row.Source, row.Status, row.OptionalText("note") ?? string.Empty);
+            row, formula, Inputs(row, row.Part(_columns.Inputs)), printed, Unit(row, row.Part(_columns.Unit)),
+            CheckTolerance.Of(row, _columns, printed), Name(row.Part(_columns.Source)));
     }
 
-    private static string Unit(TableRow row)
+    private (string Name, double Factor) Unit(TableRow row, ReadOnlySpan<char> text)
     {
-        string unit = row.OptionalText("unit") ?? string.Empty;
         try
         {
-            _ = PrintedUnit.Factor(unit);
-            return unit;
+            return Unit(text);
         }
         catch (ArgumentException)
         {
@@ -44,9 +49,24 @@ public sealed class CheckReader
         }
     }
 
-    private CheckInputs Inputs(TableRow row)
+    private (string Name, double Factor) Unit(ReadOnlySpan<char> text)
     {
-        var text = row.Text("inputs").AsSpan();
+        if (text.IsEmpty)
+        {
+            return (string.Empty, 1);
+        }
+
+        if (!_units.TryGetValue(text, out var known))
+        {
+            string unit = text.ToString();
+            _units.Dictionary[unit] = known = (unit, PrintedUnit.Factor(unit));
+        }
+
+        return known;
+    }
+
+    private CheckInputs Inputs(TableRow row, ReadOnlySpan<char> text)
+    {
         var given = new (string Name, double Value, string Unit)[text.Count(';') + 1];
         int count = 0;
         foreach (var range in text.Split(';'))
@@ -91,16 +111,23 @@ public sealed class CheckReader
 
     private (double Value, string Unit) Value(TableRow row, ReadOnlySpan<char> text)
     {
-        if (_values.TryGetValue(text, out var known))
+        int end = 0;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or '-'))
         {
-            return known;
+            end++;
         }
 
         try
         {
-            string written = text.ToString();
-            var (value, unit) = NumberText.Split(written);
-            return _values.Dictionary[written] = (value * PrintedUnit.Factor(unit), unit);
+            // Anything but digits and a unit, such as 1/20in, 1e5N or a mistake, is for the reader of what people write.
+            if (!TableRow.TryNumber(text[..end], out double number) || end < text.Length && text[end] is '/' or ' ' or 'e' or 'E')
+            {
+                (number, string written) = NumberText.Split(text.ToString());
+                return (number * Unit(written).Factor, Unit(written).Name);
+            }
+
+            var (unit, factor) = Unit(text[end..]);
+            return (number * factor, unit);
         }
         catch (Exception error) when (error is InputException or ArgumentException)
         {

@@ -25,18 +25,19 @@ public static class CheckTolerance
     public static double Of(TableRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return Of(row, row.Number("expected"));
+        return Of(row, CheckColumns.Of(row.Table), row.Number("expected"));
     }
 
     /// <summary>The tolerance of a row whose printed number is read already.</summary>
-    internal static double Of(TableRow row, double printed)
+    internal static double Of(TableRow row, CheckColumns columns, double printed)
     {
-        if (row.OptionalText("tolerance") is not { } written)
+        var written = row.Part(columns.Tolerance);
+        if (written.Length == 0)
         {
-            return OfLastDigit(row.Text("expected").AsSpan());
+            return OfLastDigit(row.Part(columns.Expected));
         }
 
-        bool share = written.EndsWith('%');
+        bool share = written[^1] == '%';
         return TableRow.TryNumber(share ? written[..^1] : written, out double amount) && amount > 0
             ? share ? Math.Abs(printed) * amount / 100 : amount
             : throw row.Error("tolerance", "nothing, an amount such as 0.5, or a percentage such as 1%");

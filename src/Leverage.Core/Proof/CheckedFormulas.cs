@@ -8,8 +8,8 @@ public static partial class CheckedFormulas
     private static readonly CheckedFormula[] Listed =
         [.. Threads, .. Tightening, .. Tubes, .. Sleeves, .. Levers, .. LoadPath, .. Holding, .. Spread];
 
-    private static readonly Dictionary<string, CheckedFormula> ByName =
-        Listed.ToDictionary(f => f.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, CheckedFormula>.AlternateLookup<ReadOnlySpan<char>> ByName =
+        Listed.ToDictionary(f => f.Name, StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<CheckedFormula> All => Listed;
@@ -17,5 +17,5 @@ public static partial class CheckedFormulas
     /// <summary>The formula of a name.</summary>
     /// <param name="name">Class and method, such as <c>TubeSection.Area</c>.</param>
     /// <returns>The formula, or null when there is none.</returns>
-    public static CheckedFormula? Find(string name) => ByName.GetValueOrDefault(name);
+    public static CheckedFormula? Find(ReadOnlySpan<char> name) => ByName.TryGetValue(name, out var found) ? found : null;
 }

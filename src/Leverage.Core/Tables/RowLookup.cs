@@ -14,9 +14,10 @@ public static class RowLookup
     public static TableRow Named(string table, string name, string what)
     {
         Table rows = TableCatalog.Tables[table];
+        var wanted = name.AsSpan().Trim();
         foreach (TableRow row in rows.Rows)
         {
-            if (row.Key.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))
+            if (row.Part(0).Equals(wanted, StringComparison.OrdinalIgnoreCase))
             {
                 return row;
             }

@@ -5,10 +5,12 @@ public sealed class Table
 {
     private readonly string[] _columns;
     private readonly List<TableRow> _rows = [];
+    private readonly TableText _text;
 
-    internal Table(string file, IReadOnlyList<string> comments, int headerLine, string[] columns)
+    internal Table(string file, IReadOnlyList<string> comments, int headerLine, string[] columns, TableText text)
     {
-        (File, HeaderLine, _columns) = (file, headerLine, columns);
+        (File, HeaderLine, _columns, _text) = (file, headerLine, columns, text);
+        (SourceColumn, StatusColumn) = (Column("source"), Column("status"));
         Name = Path.GetFileNameWithoutExtension(file);
         Comments = comments;
     }
@@ -50,18 +52,32 @@ public sealed class Table
         ArgumentNullException.ThrowIfNull(text);
         foreach (var row in _rows)
         {
-            if (row.Key.StartsWith(text, StringComparison.OrdinalIgnoreCase) || HasCell(row, text))
+            if (row.Part(0).StartsWith(text, StringComparison.OrdinalIgnoreCase) || HasCell(row, text))
             {
                 yield return row;
             }
         }
     }
 
-    internal int IndexOf(string column)
+    /// <summary>Where the column of the sources stands.</summary>
+    internal int SourceColumn { get; }
+
+    /// <summary>Where the column of the statuses stands.</summary>
+    internal int StatusColumn { get; }
+
+    /// <summary>Where a column stands.</summary>
+    /// <exception cref="TableFormatException">The table has no such column.</exception>
+    internal int Column(string column)
+    {
+        int index = IndexOf(column);
+        return index >= 0 ? index : throw new TableFormatException(File, HeaderLine, column, "no such column", string.Join(", ", _columns));
+    }
+
+    private int IndexOf(string column)
     {
         for (var i = 0; i < _columns.Length; i++)
         {
-            if (_columns[i] == column)
+            if (ReferenceEquals(_columns[i], column) || _columns[i] == column)
             {
                 return i;
             }
@@ -70,7 +86,9 @@ public sealed class Table
         return -1;
     }
 
-    internal TableRow Add(int line, string[] cells)
+    internal ReadOnlySpan<char> Part(TextPart part) => _text[part];
+
+    internal TableRow Add(int line, TextPart[] cells)
     {
         var row = new TableRow(this, line, cells);
         _rows.Add(row);
@@ -79,9 +97,9 @@ public sealed class Table
 
     private static bool HasCell(TableRow row, string text)
     {
-        foreach (var cell in row.Cells)
+        for (int i = 0; i < row.Table._columns.Length; i++)
         {
-            if (cell.Equals(text, StringComparison.OrdinalIgnoreCase))
+            if (row.Part(i).Equals(text, StringComparison.OrdinalIgnoreCase))
             {
                 return true;
             }

@@ -30,8 +30,9 @@ public static class TableReader
     {
         ArgumentNullException.ThrowIfNull(text);
         var comments = TakeComments(text);
+        var cells = new TableText();
         var table = default(Table);
-        string[] above = [];
+        TextPart[] above = [];
         using var reader = Sep.New(',')
             .Reader(o => o with
             {
@@ -42,18 +43,19 @@ public static class TableReader
             .From(text);
         foreach (var row in reader)
         {
+            var line = comments.Count + row.LineNumberFrom;
+            above = Cells(row, file, line, cells, above);
             if (table is null)
             {
-                table = Header(file, comments, Cells(row, file, comments.Count + 1, above));
+                table = Header(file, comments, cells, [.. above.Select(part => cells[part].ToString())]);
             }
             else
             {
-                var line = comments.Count + row.LineNumberFrom;
-                above = Cells(row, file, line, above);
                 Check(table, line, above);
             }
         }
 
+        cells.Close();
         return table ?? throw new TableFormatException(file, comments.Count + 1, null, "no column names", "a line of column names");
     }
 
@@ -74,14 +76,18 @@ public static class TableReader
     }
 
     // Sources and the like repeat from row to row: the cell above is shared where it says the same.
-    private static string[] Cells(SepReader.Row row, string file, int line, string[] above)
+    private static TextPart[] Cells(SepReader.Row row, string file, int line, TableText text, TextPart[] above)
     {
-        var cells = new string[row.ColCount];
+        var cells = new TextPart[row.ColCount];
         for (var i = 0; i < cells.Length; i++)
         {
             var cell = row[i].Span;
-            cells[i] = cell.Contains('"') ? Unquoted(cell, file, line)
-                : i < above.Length && cell.SequenceEqual(above[i]) ? above[i] : cell.ToString();
+            if (cell.Contains('"'))
+            {
+                cell = Unquoted(cell, file, line);
+            }
+
+            cells[i] = i < above.Length && cell.SequenceEqual(text[above[i]]) ? above[i] : text.Add(cell);
         }
 
         return cells;
@@ -102,7 +108,7 @@ public static class TableReader
             : inner!.Replace("\"\"", "\"", StringComparison.Ordinal);
     }
 
-    private static Table Header(string file, List<string> comments, string[] columns)
+    private static Table Header(string file, List<string> comments, TableText text, string[] columns)
     {
         var line = comments.Count + 1;
         for (var i = 0; i < columns.Length; i++)
@@ -122,10 +128,10 @@ public static class TableReader
             }
         }
 
-        return new Table(file, comments, line, columns);
+        return new Table(file, comments, line, columns, text);
     }
 
-    private static void Check(Table table, int line, string[] cells)
+    private static void Check(Table table, int line, TextPart[] cells)
     {
         if (cells.Length != table.Columns.Count)
         {
@@ -137,19 +143,23 @@ public static class TableReader
         var row = table.Add(line, cells);
         for (var i = 0; i < cells.Length; i++)
         {
-            var cell = cells[i];
+            var cell = row.Part(i);
             if (cell.Length > 0 && (char.IsWhiteSpace(cell[0]) || char.IsWhiteSpace(cell[^1])))
             {
                 throw row.Error(table.Columns[i], "a cell without space at its ends");
             }
         }
 
-        if (row.Key.Length == 0)
+        if (cells[0].Length == 0)
         {
             throw row.Error(table.Columns[0], "a name for the row");
         }
 
-        _ = row.Source;
+        if (cells[table.SourceColumn].Length == 0)
+        {
+            throw row.Error("source", "a text");
+        }
+
         _ = row.Status;
     }
 }

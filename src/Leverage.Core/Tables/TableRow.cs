@@ -5,9 +5,10 @@ namespace Leverage.Tables;
 /// <summary>One row of a <see cref="Table"/>: cells by column name, read as the type the caller asks for.</summary>
 public sealed class TableRow
 {
-    private readonly string[] _cells;
+    private readonly TextPart[] _cells;
+    private string?[]? _texts;
 
-    internal TableRow(Table table, int line, string[] cells) => (Table, Line, _cells) = (table, line, cells);
+    internal TableRow(Table table, int line, TextPart[] cells) => (Table, Line, _cells) = (table, line, cells);
 
     /// <summary>The table this row stands in.</summary>
     public Table Table { get; }
@@ -16,17 +17,29 @@ public sealed class TableRow
     public int Line { get; }
 
     /// <summary>The first cell, which names the row.</summary>
-    public string Key => _cells[0];
+    public string Key => TextOf(0);
 
     /// <summary>All cells, in the order of <see cref="Table.Columns"/>.</summary>
-    public IReadOnlyList<string> Cells => _cells;
+    public IReadOnlyList<string> Cells
+    {
+        get
+        {
+            string[] texts = new string[_cells.Length];
+            for (int i = 0; i < texts.Length; i++)
+            {
+                texts[i] = TextOf(i);
+            }
+
+            return texts;
+        }
+    }
 
     /// <summary>Where the row's values come from.</summary>
     public string Source => Text("source");
 
     /// <summary>How far the row may be trusted.</summary>
     public ValueStatus Status =>
-        ValueStatusWords.Read(Cell("status")) ?? throw Error("status", ValueStatusWords.Accepted);
+        ValueStatusWords.Read(Part(Table.StatusColumn)) ?? throw Error("status", ValueStatusWords.Accepted);
 
     /// <summary>The text of a cell that must not be blank.</summary>
     /// <param name="column">Name of the column.</param>
@@ -34,8 +47,8 @@ public sealed class TableRow
     /// <exception cref="TableFormatException">The cell is blank or the table has no such column.</exception>
     public string Text(string column)
     {
-        var cell = Cell(column);
-        return cell.Length > 0 ? cell : throw Error(column, "a text");
+        int index = Table.Column(column);
+        return _cells[index].Length > 0 ? TextOf(index) : throw Error(column, "a text");
     }
 
     /// <summary>The text of a cell, or null when it is blank.</summary>
@@ -44,8 +57,8 @@ public sealed class TableRow
     /// <exception cref="TableFormatException">The table has no such column.</exception>
     public string? OptionalText(string column)
     {
-        var cell = Cell(column);
-        return cell.Length > 0 ? cell : null;
+        int index = Table.Column(column);
+        return _cells[index].Length > 0 ? TextOf(index) : null;
     }
 
     /// <summary>The number in a cell that must not be blank: decimal point, no unit, no thousands separator.</summary>
@@ -60,14 +73,14 @@ public sealed class TableRow
     /// <exception cref="TableFormatException">The cell is no number, or the table has no such column.</exception>
     public double? OptionalNumber(string column)
     {
-        var cell = Cell(column);
-        if (cell.Length == 0)
-        {
-            return null;
-        }
-
-        return TryNumber(cell, out var number) ? number : throw Error(column, "a number such as 12.5, or nothing");
+        int index = Table.Column(column);
+        return _cells[index].Length > 0 ? NumberAt(index) : null;
     }
+
+    /// <summary>The number in a cell that is not blank.</summary>
+    /// <exception cref="TableFormatException">It is no number.</exception>
+    internal double NumberAt(int index) =>
+        TryNumber(Part(index), out double number) ? number : throw Error(Table.Columns[index], "a number such as 12.5, or nothing");
 
     /// <summary>Builds the error for a cell of this row, for readers that accept less than any text or number.</summary>
     /// <param name="column">Name of the column.</param>
@@ -75,7 +88,7 @@ public sealed class TableRow
     /// <returns>The error, naming file, line and column.</returns>
     public TableFormatException Error(string column, string accepted)
     {
-        var cell = Cell(column);
+        string cell = TextOf(Table.Column(column));
         return new TableFormatException(Table.File, Line, column, cell.Length == 0 ? "nothing" : $"'{cell}'", accepted);
     }
 
@@ -83,17 +96,25 @@ public sealed class TableRow
     /// <param name="cell">Text of the cell.</param>
     /// <param name="number">The number read.</param>
     /// <returns>Whether the cell is a number.</returns>
-    public static bool TryNumber(string cell, out double number) =>
+    public static bool TryNumber(ReadOnlySpan<char> cell, out double number) =>
         double.TryParse(
             cell,
             NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture,
             out number) && double.IsFinite(number);
 
-    private string Cell(string column)
-    {
-        var index = Table.IndexOf(column);
-        return index >= 0 ? _cells[index] : throw new TableFormatException(
-            Table.File, Table.HeaderLine, column, "no such column", string.Join(", ", Table.Columns));
-    }
+    /// <summary>A cell's text where it stands in the table's, without a string of its own.</summary>
+    internal ReadOnlySpan<char> Part(int index) => Table.Part(_cells[index]);
+
+    /// <summary>Whether the first cell is exactly this.</summary>
+    internal bool IsNamed(ReadOnlySpan<char> name) => Part(0).SequenceEqual(name);
+
+    /// <summary>Whether the cell in a column of this name is exactly this.</summary>
+    internal bool Says(string column, ReadOnlySpan<char> text) => Part(column).SequenceEqual(text);
+
+    /// <summary>The text of the cell in a column of this name.</summary>
+    internal ReadOnlySpan<char> Part(string column) => Part(Table.Column(column));
+
+    // Most cells are never asked for: a string is made when one is, and kept.
+    private string TextOf(int index) => (_texts ??= new string?[_cells.Length])[index] ??= Part(index).ToString();
 }

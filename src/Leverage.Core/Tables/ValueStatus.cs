@@ -45,7 +45,7 @@ public static class ValueStatusWords
     /// <summary>Reads a word of the status column; case matters.</summary>
     /// <param name="word">The word.</param>
     /// <returns>The status, or null when the word is none of the accepted five.</returns>
-    public static ValueStatus? Read(string word) => word switch
+    public static ValueStatus? Read(ReadOnlySpan<char> word) => word switch
     {
         "published" => ValueStatus.Published,
         "memory" => ValueStatus.Memory,

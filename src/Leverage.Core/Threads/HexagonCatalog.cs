@@ -34,7 +34,7 @@ public static class HexagonCatalog
         string size = thread.Size;
         foreach (TableRow row in TableCatalog.Tables["clearance-holes"].Rows)
         {
-            if (row.Key == size)
+            if (row.IsNamed(size))
             {
                 return row.OptionalNumber("medium_mm");
             }
@@ -57,7 +57,7 @@ public static class HexagonCatalog
         string wanted = thread.Family == ThreadFamily.Unified ? $"inch {item}" : item;
         foreach (TableRow row in TableCatalog.Tables["hexagons"].Rows)
         {
-            if (row.Key == size && row.Text("item") == wanted)
+            if (row.IsNamed(size) && row.Says("item", wanted))
             {
                 return row;
             }

@@ -30,9 +30,7 @@ public static class ThreadCatalog
         Table table = TableCatalog.Tables["threads-metric"];
         foreach (TableRow row in table.Rows)
         {
-            bool coarseWithPitch = row.Text("series") == "coarse"
-                && name == $"{row.Key}x{row.Text("pitch_mm")}";
-            if (row.Key == name || coarseWithPitch)
+            if (row.IsNamed(name) || row.Says("series", "coarse") && Joined(name, row.Part(0), "x", row.Part("pitch_mm")))
             {
                 return Metric(row);
             }
@@ -46,7 +44,7 @@ public static class ThreadCatalog
         Table table = TableCatalog.Tables["threads-unified"];
         foreach (TableRow row in table.Rows)
         {
-            if (row.Key == name || $"{row.Key}{row.Text("series")}" == name)
+            if (row.IsNamed(name) || Joined(name, row.Part(0), "", row.Part("series")))
             {
                 return Unified(row);
             }
@@ -66,6 +64,10 @@ public static class ThreadCatalog
         ThreadFamily.Unified,
         Length.FromInches(row.Number("diameter_in")),
         Length.FromMillimeters(25.4 / row.Number("tpi")));
+
+    private static bool Joined(ReadOnlySpan<char> name, ReadOnlySpan<char> size, ReadOnlySpan<char> by, ReadOnlySpan<char> pitch) =>
+        name.Length == size.Length + by.Length + pitch.Length && name.StartsWith(size) && name.EndsWith(pitch)
+            && name[size.Length..].StartsWith(by);
 
     private static InputException Unknown(string text, string name, Table table)
     {

@@ -21,7 +21,7 @@ internal sealed class SetUpChooser
     private readonly Job _job;
     private readonly ToolChest _bare;
     private readonly IReadOnlyList<ChestPerson?> _people;
-    private readonly Dictionary<string, (SetUpChoice? Choice, LooseningAssessment Assessment)> _known = new(StringComparer.Ordinal);
+    private readonly Dictionary<Alike, (SetUpChoice? Choice, LooseningAssessment Assessment)> _known = [];
 
     internal SetUpChooser(Job job)
     {
@@ -34,7 +34,7 @@ internal sealed class SetUpChooser
     /// <summary>The choice for a fastener, and what it means; with no tool for it, what the nut takes.</summary>
     internal (SetUpChoice? Choice, LooseningAssessment Assessment) For(JobFastener fastener, WheelHold? hold)
     {
-        string alike = Alike(fastener, hold);
+        var alike = Alike.Of(fastener, hold);
         if (!_known.TryGetValue(alike, out var known))
         {
             _known[alike] = known = Chosen(fastener, Nut(fastener, hold));
@@ -112,25 +112,4 @@ internal sealed class SetUpChooser
         Tool = fastener.Tool ?? ToolKind.Socket,
         Hold = hold?.Request,
     };
-
-    /// <summary>Everything the choice depends on: fasteners that agree in it are alike.</summary>
-    private static string Alike(JobFastener fastener, WheelHold? hold)
-    {
-        JobFastener bare = fastener with
-        {
-            Name = "",
-            Place = null,
-            Count = 1,
-            NewPart = null,
-            NewPartCount = 0,
-            Lubricant = null,
-            HeldBy = null,
-            Adapter = null,
-            Pattern = TighteningPattern.None,
-            Note = null,
-            Stances = [],
-        };
-        string held = hold is null ? "" : $"{hold.Request with { By = [] }} {string.Join(',', hold.Request.By)}";
-        return $"{bare} | {string.Join(',', fastener.Stances)} | {held}";
-    }
 }

@@ -65,10 +65,9 @@ public sealed class ProveTests
     [Fact]
     public void A_check_that_fails_is_named_with_how_far_and_the_program_exits_1()
     {
-        TopicProof broken = Report.Topics[0] with
-        {
-            Outcomes = [.. Report.Topics[0].Outcomes.Select((o, i) => i == 0 ? o with { Value = o.Value * 1.02 } : o)],
-        };
+        TopicProof whole = Report.Topics[0];
+        var broken = new TopicProof(
+            whole.Topic, whole.Title, [.. whole.Outcomes.Select((o, i) => i == 0 ? o with { Value = o.Value * 1.02 } : o)]);
         var report = new ProofReport([broken, .. Report.Topics.Skip(1)], Report.Disagreements);
         using var answers = new StringWriter();
         using var errors = new StringWriter();

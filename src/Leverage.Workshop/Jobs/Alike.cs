@@ -1,0 +1,27 @@
+using Leverage.Assessments;
+
+namespace Leverage.Workshop.Jobs;
+
+/// <summary>Everything the choice of a set-up depends on: fasteners that agree in it, to the last digit, are alike.</summary>
+internal sealed record Alike(JobFastener Fastener, string Stances, HoldRequest? Hold, string By)
+{
+    /// <summary>What a fastener's choice depends on; lists become words, which compare by what they say.</summary>
+    internal static Alike Of(JobFastener fastener, WheelHold? hold) => new(
+        fastener with
+        {
+            Name = "",
+            Place = null,
+            Count = 1,
+            NewPart = null,
+            NewPartCount = 0,
+            Lubricant = null,
+            HeldBy = null,
+            Adapter = null,
+            Pattern = TighteningPattern.None,
+            Note = null,
+            Stances = [],
+        },
+        string.Join(',', fastener.Stances),
+        hold is null ? null : hold.Request with { By = [] },
+        hold is null ? "" : string.Join(',', hold.Request.By));
+}
