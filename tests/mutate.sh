@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Changes one operator, comparison, function, constant or table cell at a time in the core and shows which tests notice.
-# Usage: tests/mutate.sh [folder …] [--cells N]; without a folder all of them and 60 cells. About an hour on two cores.
+# Usage: tests/mutate.sh [folder …] [--cells N] [--again LOG]; without a folder all of them and 60 cells. About an hour on two cores.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1

@@ -13,11 +13,13 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     private readonly Dictionary<int, Fate> _fates = [];
 
     /// <summary>Hunts through folders; gives the number of survivors.</summary>
-    public int Folders(string[] folders)
+    /// <param name="folders">The folders.</param>
+    /// <param name="again">Only these, as told by an earlier run, each alone; null for all.</param>
+    public int Folders(string[] folders, string[]? again)
     {
-        List<Mutant> mutants = Mutants(folders);
-        var alone = mutants.Where(mutant => mutant.AtStart).ToList();
-        List<List<Mutant>> groups = Groups(mutants.Where(mutant => !mutant.AtStart));
+        List<Mutant> mutants = [.. Mutants(folders).Where(mutant => again?.Contains($"Survived  {mutant}") ?? true)];
+        List<Mutant> alone = [.. mutants.Where(mutant => mutant.AtStart || again is not null)];
+        List<List<Mutant>> groups = Groups(mutants.Except(alone));
         Say($"{mutants.Count} mutants in {groups.Count} groups");
         List<byte[]> cores = [.. groups.Select(group => compiler.With(group, alone))];
         foreach (var (core, group) in cores.Zip(groups))
@@ -34,7 +36,9 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
             Told(group);
         }
 
-        Say($"{alone.Count} that cannot sleep, one by one");
+        // What works while a static value is made slept through it: those that are left are woken from the start.
+        alone.AddRange(mutants.Where(mutant => !alone.Contains(mutant) && _fates[mutant.Id] == Fate.Survived).ToList());
+        Say($"{alone.Count} that cannot sleep or slept, one by one");
         foreach (Mutant mutant in alone)
         {
             Alone(mutant);

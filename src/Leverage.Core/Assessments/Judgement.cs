@@ -11,6 +11,7 @@ namespace Leverage.Assessments;
 /// <param name="LowestLimitNmm">Limit of that link, N·mm; infinite with none.</param>
 /// <param name="Undone">Chance that it comes undone.</param>
 /// <param name="Stuck">Chance that it stays stuck.</param>
+/// <param name="Gives">Chance that something gives first; like the other two 0 with no bar, where nothing was judged.</param>
 /// <param name="Rules">Rules of the verdict that fire.</param>
 public readonly record struct Judgement(
     double DemandLikelyNmm,
@@ -19,11 +20,9 @@ public readonly record struct Judgement(
     double LowestLimitNmm,
     double Undone,
     double Stuck,
+    double Gives,
     VerdictRules Rules)
 {
-    /// <summary>Chance that something gives first.</summary>
-    public double Gives => Math.Max(0, 1 - Undone - Stuck);
-
     /// <summary>Safety of the weakest link: its limit over the hard demand; infinite with no link.</summary>
     public double Safety => LowestLimitNmm / DemandHighNmm;
 
@@ -51,7 +50,7 @@ public readonly record struct Judgement(
         double giving = reachMm is null ? 0 : Math.Max(0, 1 - undone - stuck);
         var rules = VerdictOf.Fired(new VerdictFacts(
             likely, high, lowest, around.HoldNmm, around.HeldRad, around.ReleaseRad, around.BelowLevelRad, stuck, giving, around.OnStands));
-        return new Judgement(likely, high, weakest, lowest, undone, stuck, rules);
+        return new Judgement(likely, high, weakest, lowest, undone, stuck, giving, rules);
     }
 
     private static (double Undone, double Stuck) Chances(

@@ -18,7 +18,7 @@ public static class BreakLoose
     private const double LeastShare = 0.01;
 
     /// <summary>Gauss–Hermite rule for a standard normal, 7 points (Abramowitz and Stegun, Table 25.10, scaled by √2).</summary>
-    private static readonly (double Deviate, double Weight)[] NormalRule =
+    internal static readonly (double Deviate, double Weight)[] NormalRule =
     [
         (-3.7504397177257425, 0.0005482688559722179), (-2.3667594107345413, 0.030757123967586497),
         (-1.1544053947399682, 0.24012317860501272), (0, 0.45714285714285713),
@@ -27,7 +27,7 @@ public static class BreakLoose
     ];
 
     /// <summary>Gauss–Legendre rule on 0 to 1, 3 points (Abramowitz and Stegun, Table 25.4).</summary>
-    private static readonly (double Share, double Weight)[] EvenRule =
+    internal static readonly (double Share, double Weight)[] EvenRule =
     [
         (0.11270166537925831, 5.0 / 18), (0.5, 8.0 / 18), (0.88729833462074169, 5.0 / 18),
     ];

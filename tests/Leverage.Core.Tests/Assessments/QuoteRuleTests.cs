@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.LoadPath;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -49,9 +50,21 @@ public sealed class QuoteRuleTests
         var judged = Judgement.Of(nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), null, [], Surroundings.None, []);
         Assert.Equal((-1, double.PositiveInfinity), (judged.Weakest, judged.Safety));
         Assert.Equal(nut.HighNmm, judged.DemandHighNmm);
+        Assert.Equal((0, 0, 0), (judged.Undone, judged.Stuck, judged.Gives));
+    }
+
+    [Fact]
+    public void Of_two_links_as_weak_the_first_is_named()
+    {
+        NutFigures nut = NutFigures.Of(Loosening.Nuts.Of("rusted", 100, "M16"));
+        var link = new LinkLimit(LinkKind.Square, "bar", 300e3, 1.25, "a test", true);
+        var judged = Judgement.Of(
+            nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
+        Assert.Equal(1, judged.Weakest);
+        Assert.Equal(1, judged.Undone + judged.Stuck + judged.Gives, 1e-12);
     }
 
     [Fact]
     public void Safety_is_the_lowest_limit_over_the_hard_demand() =>
-        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, 0.5, 0.25, VerdictRules.None).Safety);
+        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, 0.5, 0.25, 0.25, VerdictRules.None).Safety);
 }

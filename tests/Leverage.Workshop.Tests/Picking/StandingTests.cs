@@ -35,7 +35,7 @@ public sealed class StandingTests
     [Fact]
     public void Anything_ample_is_as_good_and_anything_easy_is_as_easy()
     {
-        var judgement = new Judgement(100, 100, 0, 250, 0.7, 0.3, VerdictRules.None);
+        var judgement = new Judgement(100, 100, 0, 250, 0.7, 0.3, 0, VerdictRules.None);
         Assert.Equal(Standing.Of(judgement, 0.5, 2), Standing.Of(judgement with { LowestLimitNmm = 900 }, 0.1, 2));
         Assert.True(Standing.Of(judgement, 0.5, 2) < Standing.Of(judgement with { LowestLimitNmm = 190 }, 0.5, 2));
         Assert.True(Standing.Of(judgement, 0.5, 2) < Standing.Of(judgement, 0.52, 2));
