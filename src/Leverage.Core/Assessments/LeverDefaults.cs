@@ -97,7 +97,7 @@ internal static class LeverDefaults
     {
         if (bar.Diameter is not { } diameter)
         {
-            throw new InputException("sleeve", "the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm.");
+            throw new InputException("sleeve", "the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.");
         }
 
         if (sleeve.Bore < diameter)

@@ -51,7 +51,7 @@ public sealed class BreakLooseSampler
         return _logScales[cell] + (place - cell) * (_logScales[cell + 1] - _logScales[cell]);
     }
 
-    /// <summary>ln(1 − x) for x up to 0.1, by its series: the rest is under 2e-8.</summary>
+    /// <summary>ln(1 − x) for x up to 0.1, by its series: the rest is under 2e-9.</summary>
     private static double LogOfRest(double x) =>
         -x * (1 + x * (1.0 / 2 + x * (1.0 / 3 + x * (1.0 / 4 + x * (1.0 / 5 + x * (1.0 / 6 + x * (1.0 / 7)))))));
 }

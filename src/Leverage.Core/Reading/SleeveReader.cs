@@ -32,6 +32,11 @@ public static class SleeveReader
         }
 
         string unit = Unit(parts[2]);
+        if (unit.Length == 0 && Unit(parts[0]).Length == 0)
+        {
+            throw new InputException($"cannot read '{text}': it has no unit. Write {trimmed}mm, or {trimmed}in.");
+        }
+
         Length outside = QuantityReader.Length(WithUnit(parts[0], unit, text));
         Length wall = QuantityReader.Length(WithUnit(parts[1], unit, text));
         Length length = QuantityReader.Length(parts[2]);

@@ -63,5 +63,18 @@ internal static class UnitAdvice
     };
 
     private static string Two(string text, string first, string second, double value, double factor, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"Write {text}{first}, or {text}{second} (which is {value * factor:G3} {unit}).");
+        string.Create(CultureInfo.InvariantCulture, $"Write {text}{first}, or {text}{second} (which is {Figures(value * factor)} {unit}).");
+
+    /// <summary>Three figures, written out as long as anybody would read them so.</summary>
+    private static string Figures(double value)
+    {
+        double size = Math.Abs(value);
+        if (size is not (> 1e-3 and < 1e7))
+        {
+            return value.ToString("G3", CultureInfo.InvariantCulture);
+        }
+
+        decimal step = (decimal)Math.Pow(10, Math.Floor(Math.Log10(size)) - 2);
+        return (Math.Round((decimal)value / step) * step).ToString("0.######", CultureInfo.InvariantCulture);
+    }
 }

@@ -12,7 +12,8 @@ public sealed class BadInputTests
     [
         ("tighten --thread M12 --torque 85", "--torque", "no unit. Write 85Nm, or 85ft-lb (which is 115 N·m)"),
         ("loosen 460 --thread M24x1.5", "BOOK_TORQUE", "no unit. Write 460Nm, or 460ft-lb"),
-        ("loosen 460Nm --bar 600", "--bar", "no unit. Write 600mm, or 600in"),
+        ("loosen 460Nm --bar 600", "--bar", "no unit. Write 600mm, or 600in (which is 15200 mm)"),
+        (Lever + " --sleeve 26.9x2.6x900", "--sleeve", "no unit. Write 26.9x2.6x900mm, or 26.9x2.6x900in"),
         ("loosen 460Nm --body 82", "--body", "no unit. Write 82kg, or 82lb"),
         ("loosen 460Nm --force 450", "--force", "no unit. Write 450N, or 450lbf"),
         ("tighten --thread M12 --torque \"85 kN\"", "--torque", "kN is a force; a torque is force × length. Write for example 85Nm"),

@@ -48,7 +48,7 @@ public sealed class RefusalTests
             r => r with { Bar = null }
         },
         {
-            "sleeve: the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm.",
+            "sleeve: the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.",
             r => r with { Drive = null, BarDiameter = null }
         },
         {

@@ -31,7 +31,16 @@ public static class BreakLooseSamplerTests
         var fixedScale = new BreakLooseSampler(null, 80e3, new Growth(1.5, 0), 0);
         Assert.Equal(Math.Log(120e3) + 1e-3 * NormalTable.At(0xF0000000), fixedScale.Draw(0xF0000000, 77), 1e-12);
         var lost = new BreakLooseSampler(_ => 100e3, 0, new Growth(1, 0), 0);
-        Assert.Equal(Math.Log(90e3), lost.Draw(1UL << 63 | 1UL << 31, uint.MaxValue), 3e-8);
+        Assert.Equal(Math.Log(90e3), lost.Draw(1UL << 63 | 1UL << 31, uint.MaxValue), 3e-9);
+    }
+
+    [Theory]
+    [InlineData(0u, -6)]
+    [InlineData(uint.MaxValue, 6)]
+    public static void The_rarest_friction_is_that_of_six_deviates(uint bits, double deviate)
+    {
+        var sampler = new BreakLooseSampler(at => 100e3 * Math.Exp(0.15 * at), 0, new Growth(1, 0), 0);
+        Assert.Equal(Math.Log(100e3) + 0.15 * deviate, sampler.Draw((ulong)bits << 32 | 1UL << 31, 0), 1e-9);
     }
 
     [Fact]

@@ -132,7 +132,6 @@ public static class BreakLooseSpreadTests
     [Fact]
     public static void A_soak_on_the_book_torques_basis_brings_clean_to_that_basis()
     {
-        // A third of the growth would fall below a clean joint: clean, 0.95 of the loosening share of the book torque, is the floor.
         Fastener soaked = Nuts.Of("rusted", 100, "M16") with { Soaked = true };
         Growth clean = Condition.Named("clean").Growth;
         double share = BreakLoose.Share(ScrewThreadOf("M16"), 0.14) * 0.95;
