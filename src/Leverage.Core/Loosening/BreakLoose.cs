@@ -60,7 +60,7 @@ public static class BreakLoose
             return new BreakLooseSampler(null, book, GrowthOf(fastener), extra);
         }
 
-        double sigma = fastener.Thread is null ? 0 : fastener.Friction.Sigma;
+        double sigma = fastener.Friction.Sigma;
         return new BreakLooseSampler(
             deviate => book * Share(fastener.Thread, Math.Min(2, fastener.Friction.Likely * Math.Exp(sigma * deviate))),
             book,
@@ -82,7 +82,7 @@ public static class BreakLoose
         }
 
         return fastener.Prevailing.NewtonMillimeters
-            + (locker > 0 ? ThreadLocker.Torque(1000 * locker, fastener.Thread!.DiameterMm) : 0);
+            + (fastener.Thread is { } thread ? ThreadLocker.Torque(1000 * locker, thread.DiameterMm) : 0);
     }
 
     /// <summary>Loosening over tightening torque at one friction, at least a hundredth.</summary>
@@ -96,7 +96,7 @@ public static class BreakLoose
 
     private static (double ScaleNmm, double Weight)[] Scales(Fastener fastener, double bookNmm)
     {
-        var scales = new List<(double, double)>(NormalRule.Length * EvenRule.Length);
+        var scales = new List<(double, double)>();
         foreach (var (friction, weight) in Frictions(fastener))
         {
             double share = Share(fastener.Thread, friction);

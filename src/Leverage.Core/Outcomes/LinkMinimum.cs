@@ -17,7 +17,14 @@ internal sealed class LinkMinimum
     internal LinkMinimum(ReadOnlySpan<Strength> links)
     {
         _links = links.ToArray();
-        _shares = new double[(Cells + 1) * _links.Length];
+        _shares = new double[_survival.Length * _links.Length];
+        if (_links.Length == 0)
+        {
+            // Nothing can give: one for every torque.
+            Array.Fill(_survival, 1);
+            return;
+        }
+
         _low = double.PositiveInfinity;
         double high = double.PositiveInfinity;
         foreach (Strength link in _links)
@@ -27,21 +34,13 @@ internal sealed class LinkMinimum
             high = Math.Min(high, log + Strength.Tail * link.Sigma);
         }
 
-        if (_links.Length == 0)
-        {
-            // Nothing can give: one for every torque.
-            _low = 0;
-            Array.Fill(_survival, 1);
-            return;
-        }
-
         _perCell = Cells / (high - _low);
-        for (int i = 0; i <= Cells; i++)
+        for (int i = 0; i < _survival.Length; i++)
         {
             Fill(i, _low + i / _perCell);
         }
 
-        for (int bracket = 0; bracket <= Brackets + 1; bracket++)
+        for (int bracket = 0; bracket < _cellAt.Length; bracket++)
         {
             _cellAt[bracket] = Cell(1 - (double)bracket / Brackets, 0, Cells);
         }

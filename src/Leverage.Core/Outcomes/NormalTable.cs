@@ -24,14 +24,15 @@ internal static class NormalTable
             : Tail(cell + place);
     }
 
-    private static double Tail(double cell) => Normal.InvCDF(0, 1, Math.Clamp(cell / Cells, 1e-12, 1 - 1e-12));
+    /// <summary>The place in the last cell ends before 1; only all bits 0 would have no deviate.</summary>
+    private static double Tail(double cell) => Normal.InvCDF(0, 1, Math.Max(cell / Cells, 1e-12));
 
     private static double[] Build()
     {
-        var quantiles = new double[Cells + 1];
-        for (int i = 0; i <= Cells; i++)
+        var quantiles = new double[Cells];
+        for (int i = Exact; i <= Cells - Exact; i++)
         {
-            quantiles[i] = Normal.InvCDF(0, 1, Math.Clamp((double)i / Cells, 1e-12, 1 - 1e-12));
+            quantiles[i] = Normal.InvCDF(0, 1, (double)i / Cells);
         }
 
         return quantiles;

@@ -118,6 +118,15 @@ public static class BreakLooseSpreadTests
     }
 
     [Fact]
+    public static void Without_a_locker_only_the_nut_itself_grips()
+    {
+        foreach (string? thread in new[] { null, "M20" })
+        {
+            Assert.Equal(7000, BreakLoose.Extra(Nuts.Of("used", 100, thread) with { Prevailing = UnitsNet.Torque.FromNewtonMeters(7) }));
+        }
+    }
+
+    [Fact]
     public static void Soak_leaves_half_of_the_growth_above_1_but_never_less_than_a_clean_joint()
     {
         var rusty = new Growth(2, 0.4);
