@@ -8,11 +8,17 @@ namespace Leverage.Loosening;
 /// </summary>
 public sealed class BreakLooseSampler
 {
+    /// <summary>Cells of the tables: of preload lost, whose logarithm bends by 2e-8 between two edges, and of the scale.</summary>
     private const int Cells = 256;
-    private const double Reach = 6;
 
-    /// <summary>Log of the scale at friction deviates from −6 to 6; empty where the scale is fixed.</summary>
-    private readonly double[] _logScales;
+    /// <summary>Friction deviates up to which the scale is worked out.</summary>
+    private const double Reach = 8;
+
+    private static readonly double[] LogRests =
+        [.. Enumerable.Range(0, Cells + 1).Select(i => Math.Log(1 - BreakLoose.MostPreloadLost * i / Cells))];
+
+    /// <summary>Log of the scale by friction; null where the scale is fixed.</summary>
+    private readonly NormalTable? _logScale;
     private readonly double _logMedian;
     private readonly double _sigma;
     private readonly double _extraNmm;
@@ -22,11 +28,7 @@ public sealed class BreakLooseSampler
         _logMedian = Math.Log(growth.Median) + (scaleAtDeviate is null ? Math.Log(fixedScaleNmm) : 0);
         _sigma = Math.Max(growth.Sigma, 1e-3);
         _extraNmm = extraNmm;
-        _logScales = scaleAtDeviate is null ? [] : new double[Cells + 1];
-        for (int i = 0; i < _logScales.Length; i++)
-        {
-            _logScales[i] = Math.Log(scaleAtDeviate!(Reach * (2.0 * i / Cells - 1)));
-        }
+        _logScale = scaleAtDeviate is null ? null : new NormalTable(LogScales(scaleAtDeviate));
     }
 
     /// <summary>The log of one torque, ln N·mm, from 96 random bits.</summary>
@@ -34,24 +36,32 @@ public sealed class BreakLooseSampler
     /// <param name="more">For the preload lost.</param>
     internal double Draw(ulong bits, uint more)
     {
-        double log = _logMedian + _sigma * NormalTable.At((uint)bits);
-        if (_logScales.Length > 0)
+        double log = _logMedian + _sigma * NormalTable.Deviate.At((uint)bits);
+        if (_logScale is not null)
         {
-            log += Scale(NormalTable.At((uint)(bits >> 32))) + LogOfRest(BreakLoose.MostPreloadLost * SplitMix.Part * more);
+            log += _logScale.At((uint)(bits >> 32)) + LogRest(SplitMix.Part * more);
         }
 
-        double scaled = Math.Exp(log);
-        return _extraNmm == 0 ? log : Math.Log(Math.Max(BreakLooseTorque.LeastShare * scaled, scaled + _extraNmm));
+        return _extraNmm == 0 ? log : WithExtra(Math.Exp(log));
     }
 
-    private double Scale(double deviate)
+    private double WithExtra(double scaled) => Math.Log(Math.Max(BreakLooseTorque.LeastShare * scaled, scaled + _extraNmm));
+
+    /// <summary>The log of the scale between its values at a few hundred deviates: worked out each time it would take looking threads up.</summary>
+    private static Func<double, double> LogScales(Func<double, double> scaleAtDeviate)
     {
-        double place = Math.Clamp((deviate / Reach + 1) * (Cells / 2.0), 0, Cells - 1e-9);
-        int cell = (int)place;
-        return _logScales[cell] + (place - cell) * (_logScales[cell + 1] - _logScales[cell]);
+        double[] logs = [.. Enumerable.Range(0, Cells + 1).Select(i => Math.Log(scaleAtDeviate(Reach * (2.0 * i / Cells - 1))))];
+        return deviate => Between(logs, (deviate / Reach + 1) / 2);
     }
 
-    /// <summary>ln(1 − x) for x up to 0.1, by its series: the rest is under 2e-9.</summary>
-    private static double LogOfRest(double x) =>
-        -x * (1 + x * (1.0 / 2 + x * (1.0 / 3 + x * (1.0 / 4 + x * (1.0 / 5 + x * (1.0 / 6 + x * (1.0 / 7)))))));
+    /// <summary>Log of the share of the preload that is left.</summary>
+    private static double LogRest(double share) => Between(LogRests, share);
+
+    private static double Between(double[] edges, double share)
+    {
+        double place = share * Cells;
+        int cell = (int)place;
+        double low = edges[cell];
+        return low + (place - cell) * (edges[cell + 1] - low);
+    }
 }

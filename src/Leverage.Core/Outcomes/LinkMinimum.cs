@@ -1,18 +1,21 @@
+using MathNet.Numerics.Distributions;
+
 namespace Leverage.Outcomes;
 
-/// <summary>
-/// The strength of the weakest of several links, as tables over the log torque: its survival, and which link gives there.
-/// </summary>
+/// <summary>The strength of the weakest of several links, drawn from tables over the log torque, and which link it is.</summary>
 internal sealed class LinkMinimum
 {
     private const int Cells = 1024;
-    private const int Brackets = 1024;
+
+    /// <summary>Log torque of what nothing can break.</summary>
+    private const double Unbreakable = 1e6;
+
     private readonly Strength[] _links;
     private readonly double[] _survival = new double[Cells + 1];
     private readonly double[] _shares;
-    private readonly int[] _cellAt = new int[Brackets + 2];
     private readonly double _low;
     private readonly double _perCell;
+    private readonly NormalTable _weakest;
 
     internal LinkMinimum(ReadOnlySpan<Strength> links)
     {
@@ -20,8 +23,7 @@ internal sealed class LinkMinimum
         _shares = new double[_survival.Length * _links.Length];
         if (_links.Length == 0)
         {
-            // Nothing can give: one for every torque.
-            Array.Fill(_survival, 1);
+            _weakest = new NormalTable(_ => Unbreakable);
             return;
         }
 
@@ -40,26 +42,16 @@ internal sealed class LinkMinimum
             Fill(i, _low + i / _perCell);
         }
 
-        for (int bracket = 0; bracket < _cellAt.Length; bracket++)
-        {
-            _cellAt[bracket] = Cell(1 - (double)bracket / Brackets, 0, Cells);
-        }
+        _weakest = new NormalTable(deviate => LogAt(Normal.CDF(0, 1, -deviate)));
     }
 
-    /// <summary>Chance that no link has given at a log torque.</summary>
-    internal double Survival(double logTorque)
-    {
-        double place = Math.Min(Math.Max((logTorque - _low) * _perCell, 0), Cells - 1e-9);
-        int cell = (int)place;
-        double low = _survival[cell];
-        return low + (place - cell) * (_survival[cell + 1] - low);
-    }
+    /// <summary>Log torque at which the first link gives, from 32 random bits.</summary>
+    internal double Draw(uint bits) => _weakest.At(bits);
 
-    /// <summary>Which link gives, at the torque of a drawn survival.</summary>
-    internal int Which(double survival, double draw)
+    /// <summary>Which link gives at a drawn log torque.</summary>
+    internal int Which(double logTorque, double draw)
     {
-        int bracket = (int)((1 - survival) * Brackets);
-        int from = Cell(survival, _cellAt[bracket], Math.Min(Cells, _cellAt[bracket + 1] + 1)) * _links.Length;
+        int from = (int)((logTorque - _low) * _perCell) * _links.Length;
         for (int i = 0; i < _links.Length - 1; i++)
         {
             if (draw < _shares[from + i])
@@ -71,16 +63,19 @@ internal sealed class LinkMinimum
         return _links.Length - 1;
     }
 
-    /// <summary>The last cell, of those between two, whose survival is still above one.</summary>
-    private int Cell(double survival, int low, int high)
+    /// <summary>Log torque at which this share of cases is left, between two cells in a straight line.</summary>
+    private double LogAt(double survival)
     {
-        while (high - low > 1)
+        // The last cell whose survival is still above it.
+        int cell = 0;
+        for (int step = Cells / 2; step > 0; step /= 2)
         {
-            int middle = (low + high) / 2;
-            (low, high) = _survival[middle] > survival ? (middle, high) : (low, middle);
+            cell += _survival[cell + step] > survival ? step : 0;
         }
 
-        return low;
+        double above = _survival[cell];
+        double gone = (above - survival) / Math.Max(above - _survival[cell + 1], double.Epsilon);
+        return _low + (cell + Math.Clamp(gone, 0, 1)) / _perCell;
     }
 
     /// <summary>Survival of all links at a log torque, and the running sum of each link's share of the hazard.</summary>

@@ -8,6 +8,9 @@ public static class MonteCarlo
     /// <summary>Most samples taken in one run.</summary>
     public const int MostSamples = 1_000_000_000;
 
+    /// <summary>2³² over the golden ratio: in such steps the preload lost goes through its range evenly, in no step with anything else.</summary>
+    private const uint GoldenStep = 0x9E3779B9;
+
     /// <summary>The three chances by drawing, and each link's share of the third.</summary>
     /// <param name="nut">Draws the torque that breaks the joint loose.</param>
     /// <param name="hand">Torque the hand reaches on this lever.</param>
@@ -27,18 +30,18 @@ public static class MonteCarlo
         gives.Clear();
         var (handMedian, handSigma, handCap) = (Math.Log(hand.MedianNmm), hand.Sigma, Math.Log(hand.CapNmm));
         ulong state = SplitMix.Bits(seed);
+        uint lost = (uint)state;
         int turned = 0;
         int given = 0;
         for (int i = 0; i < samples; i++)
         {
+            double torque = nut.Draw(SplitMix.Bits(state += SplitMix.Step), lost += GoldenStep);
             ulong more = SplitMix.Bits(state += SplitMix.Step);
-            double torque = nut.Draw(SplitMix.Bits(state += SplitMix.Step), (uint)more);
-            double reached = Math.Min(handCap, handMedian + handSigma * NormalTable.At((uint)(more >> 32)));
-            ulong last = SplitMix.Bits(state += SplitMix.Step);
-            double strong = (last >> 32) * SplitMix.Part;
-            if (strong >= minimum.Survival(Math.Min(torque, reached)))
+            double reached = Math.Min(handCap, handMedian + handSigma * NormalTable.Deviate.At((uint)more));
+            double weakest = minimum.Draw((uint)(more >> 32));
+            if (weakest <= Math.Min(torque, reached))
             {
-                gives[minimum.Which(strong, (uint)last * SplitMix.Part)]++;
+                gives[minimum.Which(weakest, (SplitMix.Bits(state += SplitMix.Step) >> 32) * SplitMix.Part)]++;
                 given++;
             }
             else

@@ -2,8 +2,8 @@ using MathNet.Numerics.Distributions;
 
 namespace Leverage.Outcomes;
 
-/// <summary>Standard normal deviates from random bits: a table of quantiles, exact in the outermost cells.</summary>
-internal static class NormalTable
+/// <summary>Values of a normal deviate's function from random bits: a table over its quantiles, exact in the outermost cells.</summary>
+internal sealed class NormalTable
 {
     private const int Bits = 11;
     private const int Cells = 1 << Bits;
@@ -11,30 +11,36 @@ internal static class NormalTable
     /// <summary>Cells at each end that are not interpolated.</summary>
     private const int Exact = 2;
 
-    private static readonly double[] Quantiles = Build();
+    /// <summary>The deviate itself.</summary>
+    internal static readonly NormalTable Deviate = new(deviate => deviate);
 
-    /// <summary>A normal deviate from 32 random bits: 11 choose the cell, 21 the place in it.</summary>
-    internal static double At(uint bits)
+    private readonly Func<double, double> _function;
+    private readonly double[] _values = new double[Cells];
+
+    /// <summary>A table of a function.</summary>
+    internal NormalTable(Func<double, double> function)
+    {
+        _function = function;
+        for (int i = Exact; i <= Cells - Exact; i++)
+        {
+            _values[i] = function(Normal.InvCDF(0, 1, (double)i / Cells));
+        }
+    }
+
+    /// <summary>A value from 32 random bits: 11 choose the cell, 21 the place in it.</summary>
+    internal double At(uint bits)
     {
         int cell = (int)(bits >> (32 - Bits));
         double place = (bits & ((1u << (32 - Bits)) - 1)) * (1.0 / (1u << (32 - Bits)));
-        double low = Quantiles[cell];
-        return (uint)(cell - Exact) < Cells - 2 * Exact
-            ? low + place * (Quantiles[cell + 1] - low)
-            : Tail(cell + place);
+        if ((uint)(cell - Exact) >= Cells - 2 * Exact)
+        {
+            return Tail(cell + place);
+        }
+
+        double low = _values[cell];
+        return low + place * (_values[cell + 1] - low);
     }
 
     /// <summary>The place in the last cell ends before 1; only all bits 0 would have no deviate.</summary>
-    private static double Tail(double cell) => Normal.InvCDF(0, 1, Math.Max(cell / Cells, 1e-12));
-
-    private static double[] Build()
-    {
-        var quantiles = new double[Cells];
-        for (int i = Exact; i <= Cells - Exact; i++)
-        {
-            quantiles[i] = Normal.InvCDF(0, 1, (double)i / Cells);
-        }
-
-        return quantiles;
-    }
+    private double Tail(double cell) => _function(Normal.InvCDF(0, 1, Math.Max(cell / Cells, 1e-12)));
 }

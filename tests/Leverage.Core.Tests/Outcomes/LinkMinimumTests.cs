@@ -9,36 +9,32 @@ public static class LinkMinimumTests
     private static readonly Strength[] Links = [new(500e3, 0.08), new(560e3, 0.12), new(470e3, 0.2)];
 
     [Fact]
-    public static void Survival_is_the_product_of_the_links()
+    public static void The_share_of_draws_above_a_torque_is_the_survival_of_all_links()
     {
         var minimum = new LinkMinimum(Links);
-        for (double log = Math.Log(100e3); log < Math.Log(1500e3); log += 0.00731)
+        for (uint i = 1; i < 4096; i++)
         {
-            Assert.Equal(All(log), minimum.Survival(log), 2e-5);
+            // Bits go through the strengths from the weakest to the strongest.
+            Assert.Equal(1 - i / 4096.0, All(minimum.Draw(i << 20)), 1e-4);
         }
     }
 
     [Fact]
-    public static void Without_links_nothing_gives() => Assert.Equal(1, new LinkMinimum([]).Survival(20));
+    public static void Without_links_nothing_gives() => Assert.True(new LinkMinimum([]).Draw(0) > 1000);
 
     [Fact]
     public static void The_link_that_gives_is_drawn_by_its_share_of_the_hazard()
     {
         var minimum = new LinkMinimum(Links);
-        for (double log = Math.Log(330e3); log < Math.Log(640e3); log += 0.00531)
+        for (uint i = 1; i < 4096; i++)
         {
-            double survival = All(log);
-            if (survival is < 1e-6 or > 1 - 1e-6)
-            {
-                continue;
-            }
-
+            double log = minimum.Draw(i << 20);
             double[] hazards = [.. Links.Select(link => Hazard(link, log))];
             double first = hazards[0] / hazards.Sum();
             double second = first + hazards[1] / hazards.Sum();
-            Assert.Equal(0, minimum.Which(survival, Math.Max(0, first - 0.01)) * (first > 0.01 ? 1 : 0));
-            Assert.Equal(1, second - first > 0.03 ? minimum.Which(survival, (first + second) / 2) : 1);
-            Assert.Equal(2, second < 0.98 ? minimum.Which(survival, second + 0.01) : 2);
+            Assert.Equal(0, first > 0.01 ? minimum.Which(log, first - 0.01) : 0);
+            Assert.Equal(1, second - first > 0.02 ? minimum.Which(log, (first + second) / 2) : 1);
+            Assert.Equal(2, second < 0.98 ? minimum.Which(log, second + 0.01) : 2);
         }
     }
 

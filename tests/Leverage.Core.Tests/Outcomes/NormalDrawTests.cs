@@ -24,7 +24,7 @@ public static class NormalDrawTests
     {
         for (uint cell = 1; cell < Cells; cell++)
         {
-            Assert.Equal(Normal.InvCDF(0, 1, (double)cell / Cells), NormalTable.At(cell << PlaceBits), 1e-12);
+            Assert.Equal(Normal.InvCDF(0, 1, (double)cell / Cells), NormalTable.Deviate.At(cell << PlaceBits), 1e-12);
         }
     }
 
@@ -35,7 +35,7 @@ public static class NormalDrawTests
         for (uint cell = 0; cell < Cells; cell++)
         {
             bool outermost = cell is < 2 or >= Cells - 2;
-            double at = NormalTable.At((cell << PlaceBits) + Quarter);
+            double at = NormalTable.Deviate.At((cell << PlaceBits) + Quarter);
             double expected = outermost
                 ? Normal.InvCDF(0, 1, (cell + 0.25) / Cells)
                 : 0.75 * Normal.InvCDF(0, 1, (double)cell / Cells) + 0.25 * Normal.InvCDF(0, 1, (cell + 1.0) / Cells);
@@ -46,8 +46,8 @@ public static class NormalDrawTests
     [Fact]
     public static void The_rarest_bits_give_a_finite_deviate()
     {
-        Assert.Equal(Normal.InvCDF(0, 1, 1e-12), NormalTable.At(0), 1e-6);
-        Assert.Equal(-Normal.InvCDF(0, 1, 1.0 / (1UL << 32)), NormalTable.At(uint.MaxValue), 1e-6);
+        Assert.Equal(Normal.InvCDF(0, 1, 1e-12), NormalTable.Deviate.At(0), 1e-6);
+        Assert.Equal(-Normal.InvCDF(0, 1, 1.0 / (1UL << 32)), NormalTable.Deviate.At(uint.MaxValue), 1e-6);
     }
 
     [Fact]
