@@ -11,7 +11,10 @@ internal readonly record struct TextPart(int Start, int Length);
 /// </summary>
 internal sealed class TableText
 {
-    private char[] _chars = ArrayPool<char>.Shared.Rent(8192);
+    /// <summary>Room for the cells of all but the longest tables; what is not used of it is never touched.</summary>
+    private const int Room = 65536;
+
+    private char[] _chars = ArrayPool<char>.Shared.Rent(Room);
     private int _length;
 
     /// <summary>A cell's text.</summary>
