@@ -3,7 +3,7 @@
 #:property GenerateDocumentationFile=false
 
 // Draws the pictures of the gallery that the command line has no option for: the upright page of a phone, and what matters.
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Threads;
@@ -25,7 +25,7 @@ LooseningAssessment assessment = LooseningAssessor.Assess(setup);
 string title = LooseningTitle.Of(setup, UnitStyle.Metric);
 
 Chart phone = WindowChart.Draw(WindowMaker.Of(assessment), title, UnitStyle.Metric, ChartPage.Portrait);
-Chart matters = TornadoChart.Draw(Tornado.OfUndone(assessment.Judgement.Undone, WhatMatters.Of(assessment)), title);
+Chart matters = TornadoChart.Draw(Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment)), title);
 foreach (var (name, chart) in new[] { ("window-phone", phone), ("what-matters", matters) })
 {
     File.WriteAllBytes(Path.Combine(folder, $"{name}.png"), chart.Bytes(ChartFormat.Png));

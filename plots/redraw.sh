@@ -6,15 +6,15 @@ cd "$(dirname "$0")"
 dotnet build ../src/Leverage.Cli -c Release -v q -nologo
 leverage="dotnet ../src/Leverage.Cli/bin/Release/net10.0/leverage.dll"
 axle_nut="460Nm --thread M24x1.5 --hex 36mm --body 82kg"
-sleeve="--bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm"
+tube="--bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm"
 
 for ending in png svg; do
   draw() { "$@" --force-write > /dev/null; }
   draw $leverage loosen $axle_nut --condition rusted --drive 1/2 --bar 600mm --chart window.$ending
   draw $leverage loosen $axle_nut --condition used --drive 3/4 --bar 1200mm --bar-diameter 24mm --chart window-works.$ending
-  draw $leverage loosen $axle_nut --condition rusted --drive 1/2 $sleeve --chart window-sleeve.$ending --sketch side-view.$ending
-  draw $leverage slip $sleeve --chart slip.$ending
-  draw $leverage slip $sleeve --handle greasy --sketch side-view-slides.$ending
+  draw $leverage loosen $axle_nut --condition rusted --drive 1/2 $tube --chart window-tube.$ending --sketch side-view.$ending
+  draw $leverage slip $tube --chart slip.$ending
+  draw $leverage slip $tube --handle greasy --sketch side-view-slides.$ending
   draw $leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --chart tighten.$ending
 done
 dotnet run Gallery.cs -- .

@@ -20,7 +20,7 @@ stopped() { not_tried=$((not_tried + 1)); printf 'not tried  %s\n' "$1"; }
 check() { if eval "$2"; then holds "$1"; else fails "$1"; fi; }
 one_line() { [ "$(wc -l <"$1")" -eq 1 ] && grep -q '^leverage: ' "$1"; }
 
-slip=(slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm)
+slip=(slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm)
 
 small_disk() {
   mkdir "$work/small"

@@ -29,7 +29,7 @@ try_tool() {
   example=$(grep -m1 '^\$ leverage ' README.md)
   (cd "$place" && PATH=$place/tools:$PATH bash -c "${example#\$ }") >"$place/answer"
   block "$example" | diff - "$place/answer" || die "the tool answers otherwise than the README"
-  "$tool" slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --chart "$place/slip.png" >/dev/null
+  "$tool" slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --chart "$place/slip.png" >/dev/null
   [ -s "$place/slip.png" ] || die "the tool drew nothing"
   local held=$place/tools/.store/leverage.tool/$version/leverage.tool/$version file
   for file in LICENSE NOTICE icon.png tool.md notices/drawing.txt notices/fonts.txt; do

@@ -1,4 +1,5 @@
-using Leverage.Answers;
+using Leverage.Probability;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;

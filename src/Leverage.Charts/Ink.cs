@@ -42,7 +42,7 @@ internal static class Ink
     /// <summary>Hatching of where something gives.</summary>
     internal static readonly SKColor Hatch = new(0xA0, 0x90, 0x90);
 
-    /// <summary>Steel of bars and sleeves.</summary>
+    /// <summary>Steel of bars and tubes.</summary>
     internal static readonly SKColor Steel = new(0xB9, 0xC0, 0xC7);
 
     /// <summary>Hands.</summary>

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;
@@ -8,7 +8,7 @@ using UnitsNet;
 
 namespace Leverage.Charts;
 
-/// <summary>A side view to scale: nut, bar, sleeve and hands, every force as an arrow with its size.</summary>
+/// <summary>A side view to scale: nut, bar, tube and hands, every force as an arrow with its size.</summary>
 public sealed class SideView
 {
     private const float Rim = 10;
@@ -30,7 +30,7 @@ public sealed class SideView
         (_units, _page) = (units, page);
         _words = new FrameWords(title, SideViewWords.Answer(sketch, units), string.Empty, string.Empty)
         {
-            Warns = sketch.Gives is not null || sketch.Sleeve is { StaysOn: false },
+            Warns = sketch.Gives is not null || sketch.Tube is { StaysOn: false },
             Notes = SideViewWords.Notes(new SketchGeometry(sketch, 1, default), units),
         };
         var layout = FrameLayout.Of(page, _words, []);
@@ -101,7 +101,7 @@ public sealed class SideView
         IEnumerable<SKPoint> points = SketchArrows.Of(place, _units).SelectMany(arrow => new[] { arrow.From, arrow.To })
             .Concat(Dimensions(place).SelectMany(dimension => new[] { dimension.Start, dimension.Stop }))
             .Append(place.End)
-            .Append(SketchGeometry.Moved(place.Hands, place.SleeveAlong, -place.InnerGrip));
+            .Append(SketchGeometry.Moved(place.Hands, place.TubeAlong, -place.InnerGrip));
         foreach (SKPoint point in points)
         {
             float rim = Math.Max(24, place.HandsHalf + 8);
@@ -115,15 +115,15 @@ public sealed class SideView
     {
         SKPoint below = SketchGeometry.Moved(default, SketchGeometry.Above(place.Along), -1);
         float near = SketchArrows.MouthLength(place) + 26;
-        SKPoint mouth = place.OnBar(place.Sketch.BarMm - (place.Sketch.Sleeve?.OverlapMm ?? 0), 0);
+        SKPoint mouth = place.OnBar(place.Sketch.BarMm - (place.Sketch.Tube?.OverlapMm ?? 0), 0);
         SKPoint tip = place.OnBar(place.Sketch.BarMm, 0);
         SKPoint hands = place.Hands;
-        var reach = new Dimension($"reach {Words(place.Sketch.ReachMm)}", place.Nut, hands, below, near + (place.Sketch.Sleeve is null ? 30 : 40));
-        return place.Sketch.Sleeve is not { } sleeve
+        var reach = new Dimension($"reach {Words(place.Sketch.ReachMm)}", place.Nut, hands, below, near + (place.Sketch.Tube is null ? 30 : 40));
+        return place.Sketch.Tube is not { } tube
             ? [reach]
             : [
-                new Dimension($"overlap {Words(sleeve.OverlapMm)}", mouth, tip, below, near),
-                new Dimension($"hands to tip {Words(sleeve.HandToTipMm)}", tip, hands, below, near),
+                new Dimension($"overlap {Words(tube.OverlapMm)}", mouth, tip, below, near),
+                new Dimension($"hands to tip {Words(tube.HandToTipMm)}", tip, hands, below, near),
                 reach];
     }
 

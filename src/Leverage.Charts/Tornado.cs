@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 
 namespace Leverage.Charts;
@@ -24,9 +24,9 @@ public sealed record Tornado(string Axis, double Centre, IReadOnlyList<TornadoBa
     /// <param name="undone">The chance as it stands.</param>
     /// <param name="swings">The inputs' swings.</param>
     /// <returns>The tornado, in per cent.</returns>
-    public static Tornado OfUndone(double undone, IEnumerable<Swing> swings) => new(
+    public static Tornado OfComesLoose(double undone, IEnumerable<Swing> swings) => new(
         "chance that it comes undone, %",
         100 * undone,
-        [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.UndoneLow, 100 * swing.UndoneHigh))],
+        [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.ComesLooseLow, 100 * swing.ComesLooseHigh))],
         value => UnitStyle.Percent(value / 100));
 }

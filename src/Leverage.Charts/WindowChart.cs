@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;

@@ -147,7 +147,7 @@ def chances(rows, draws):
         setup = Setup(**given)
         found = (setup.undone(), setup.stuck())
         parts = [setup.draw(1_000_000, random) for _ in range(draws // 1_000_000)]
-        for kind, chance, drawn in zip(("Undone", "Stuck"), found, numpy.mean(parts, axis=0)):
+        for kind, chance, drawn in zip(("ComesLoose", "StaysTight"), found, numpy.mean(parts, axis=0)):
             error = sqrt(chance * (1 - chance) / draws)
             print(f"{name:15} {kind:7} quadrature {chance:.6f}, {draws} draws {drawn:.6f}, {(drawn - chance) / error:+.1f} errors")
             assert abs(drawn - chance) < 4 * error + 2e-5, "quadrature and draws disagree"

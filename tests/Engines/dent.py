@@ -11,7 +11,7 @@ from numpy import array
 from numpy.linalg import norm
 
 from rows import Rows
-from sleeve import Case, contact, run
+from tube import Case, contact, run
 
 LAW = "*PLASTIC\n235.,0.\n250.,0.02\n260.,0.1"
 STEP = "*STEP,NLGEOM,INC=400\n*STATIC\n0.02,1.0,1e-5,0.05"

@@ -1,4 +1,4 @@
-"""Levers, sleeves, wheels and what follows a release, by SciPy and NumPy: forces as vectors, equilibrium as a linear
+"""Levers, tubes, wheels and what follows a release, by SciPy and NumPy: forces as vectors, equilibrium as a linear
 system, beams by their differential equation. Nothing here uses a closed formula of Leverage's.
 
 Run: python3 statics.py OUTPUT.csv
@@ -47,19 +47,19 @@ def levers(rows):
              note="force of the couple that keeps the socket upright, over the push")
 
 
-def sleeves(rows):
-    """The sleeve as a body on two contacts: equilibrium, and the pull along it that starts it off."""
+def tubes(rows):
+    """The tube as a body on two contacts: equilibrium, and the pull along it that starts it off."""
     for overlap, arm in ((120, 600), (250, 700), (60, 900)):
         given = {"force": "200N", "handToTip": f"{arm}mm", "overlap": f"{overlap}mm"}
         tip, mouth = numpy.linalg.solve([[1, -1], [overlap, 0]], [200, 200 * (arm + overlap)])
-        rows.add(f"balance-{overlap}-{arm}-tip", "SleeveBearing.TipReaction", given, tip, "N")
-        rows.add(f"balance-{overlap}-{arm}-mouth", "SleeveBearing.MouthReaction", given, mouth, "N")
+        rows.add(f"balance-{overlap}-{arm}-tip", "TubeBearing.TipReaction", given, tip, "N")
+        rows.add(f"balance-{overlap}-{arm}-mouth", "TubeBearing.MouthReaction", given, mouth, "N")
         shear = lambda x: 200 if x < arm else 200 - tip
         bending = quad(shear, 0, arm)[0]
-        rows.add(f"balance-{overlap}-{arm}-tube", "SleeveBearing.TubeMoment", {"force": "200N", "handToTip": f"{arm}mm"}, bending, "Nmm",
+        rows.add(f"balance-{overlap}-{arm}-tube", "TubeBearing.TubeMoment", {"force": "200N", "handToTip": f"{arm}mm"}, bending, "Nmm",
                  note="shear added up from the hand")
         on_bar = quad(lambda x: tip, 0, overlap)[0]
-        rows.add(f"balance-{overlap}-{arm}-bar", "SleeveBearing.BarMomentAtMouth", given, on_bar, "Nmm", note="shear in the bar from its tip")
+        rows.add(f"balance-{overlap}-{arm}-bar", "TubeBearing.BarMomentAtMouth", given, on_bar, "Nmm", note="shear in the bar from its tip")
         for tilt, taper in ((0.0, 0.0), (0.03, 0.0), (0.08, 0.01)):
             limit = slip_tangent(0.15, arm, overlap, tilt + taper)
             hold = {"friction": "0.15", "handToTip": f"{arm}mm", "overlap": f"{overlap}mm"}
@@ -68,11 +68,11 @@ def sleeves(rows):
                 rows.add(f"slip-{overlap}-{arm}-snug", "SlipLimit.CloseFitTangent", hold, limit)
     below = brentq(lambda b: 0.4 * 1.5 * cos(b + 0.03) - sin(b + 0.03), -1, 1.5, xtol=1e-14)
     rows.add("swing-solved", "SlipLimit.AngleBelowLevel", {"tangent": "1.5", "tilt": "0.03rad", "torqueShare": "0.4"}, below, "rad",
-             note="pull along the sleeve equals what the shrunken jam holds")
+             note="pull along the tube equals what the shrunken jam holds")
 
 
 def slip_tangent(friction, arm, overlap, lean):
-    """Pull along over pull across a sleeve at which both contacts slide; across pull 1, moments about the tip."""
+    """Pull along over pull across a tube at which both contacts slide; across pull 1, moments about the tip."""
     tip = array([-friction, 1.0])
     normal, along = array([sin(lean), -cos(lean)]), array([cos(lean), sin(lean)])
     mouth = normal - friction * along
@@ -89,11 +89,11 @@ def beams(rows):
         rows.add(f"bvp-{reach}-{arm}-{overlap}", "LeverDeflection.AtHand",
                  {"force": "200N", "reach": f"{reach}mm", "handToTip": f"{arm}mm", "overlap": f"{overlap}mm"} | TUBE,
                  hand_deflection(200, inner, overlap, arm, stiff_bar, stiff_tube), "mm",
-                 note="bar fixed at the nut, sleeve borne at mouth and tip, no play; solve_bvp")
+                 note="bar fixed at the nut, tube borne at mouth and tip, no play; solve_bvp")
 
 
 def hand_deflection(force, inner, overlap, arm, stiff_bar, stiff_tube):
-    """solve_bvp over one unit length for four pieces: bar to the mouth, bar in the sleeve, sleeve on the bar, sleeve free."""
+    """solve_bvp over one unit length for four pieces: bar to the mouth, bar in the tube, tube on the bar, tube free."""
     lengths = array([inner, overlap, overlap, arm])
     stiff = array([stiff_bar, stiff_bar, stiff_tube, stiff_tube])
 
@@ -108,10 +108,10 @@ def hand_deflection(force, inner, overlap, arm, stiff_bar, stiff_tube):
         load = force / 1e5
         return array([
             a[0], a[1], p[0] - b[0], p[1] - b[1], p[2] - b[2],          # fixed at the nut; whole at the mouth
-            q[2], c[2], s[2], s[3] + load,                              # no moment at bar tip, sleeve mouth, hand
-            r[0] - free[0], r[1] - free[1], r[2] - free[2],             # sleeve whole at the tip
-            c[0] - b[0], r[0] - q[0],                                   # sleeve and bar touch at mouth and tip
-            (b[3] - p[3]) + c[3],                                       # mouth: what the bar gives the sleeve
+            q[2], c[2], s[2], s[3] + load,                              # no moment at bar tip, tube mouth, hand
+            r[0] - free[0], r[1] - free[1], r[2] - free[2],             # tube whole at the tip
+            c[0] - b[0], r[0] - q[0],                                   # tube and bar touch at mouth and tip
+            (b[3] - p[3]) + c[3],                                       # mouth: what the bar gives the tube
             (free[3] - r[3]) - q[3],                                    # tip: the same
         ])
 
@@ -164,8 +164,8 @@ def releases(rows):
 
 def main(output):
     """All of them."""
-    rows = Rows("Levers, sleeves, wheels and releases from first principles, by SciPy", f"SciPy {scipy.__version__}; tests/Engines/statics.py")
-    for part in (levers, sleeves, beams, wheels, releases):
+    rows = Rows("Levers, tubes, wheels and releases from first principles, by SciPy", f"SciPy {scipy.__version__}; tests/Engines/statics.py")
+    for part in (levers, tubes, beams, wheels, releases):
         part(rows)
     rows.write(output)
 

@@ -1,6 +1,7 @@
+using Leverage.Probability;
 using BenchmarkDotNet.Attributes;
 using Leverage.Assessments;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 using Leverage.Threads;
 using UnitsNet;
@@ -35,12 +36,12 @@ public class OutcomeBenchmark
             AcrossFlats = Length.FromMillimeters(36),
             Drive = "3/4",
             Bar = Length.FromMillimeters(600),
-            Sleeve = new SleeveText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+            Tube = new TubeText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
             Overlap = Length.FromMillimeters(250),
             Body = Mass.FromKilograms(82),
         }));
         _nut = assessment.Nut.Spread;
-        _sampler = BreakLoose.Sampler(assessment.Setup.Fastener);
+        _sampler = BreakLooseSpread.Sampler(assessment.Setup.Fastener);
         _hand = assessment.Hand.Torque(assessment.Lever!.Value.ReachMm);
         _links = [.. assessment.Links.Select(link => link.Limit.Strength)];
         _gives = new double[_links.Length];
@@ -48,9 +49,9 @@ public class OutcomeBenchmark
 
     /// <summary>The integral.</summary>
     [Benchmark(Baseline = true)]
-    public double Integral() => CompetingRisks.Split(_nut, _hand, _links, _gives).Undone;
+    public double Integral() => CompetingRisks.Split(_nut, _hand, _links, _gives).ComesLoose;
 
     /// <summary>Monte Carlo; the figure is for one sample.</summary>
     [Benchmark(OperationsPerInvoke = Samples)]
-    public double MonteCarloSample() => MonteCarlo.Split(_sampler, _hand, _links, Samples, 1, _gives).Undone;
+    public double MonteCarloSample() => MonteCarlo.Split(_sampler, _hand, _links, Samples, 1, _gives).ComesLoose;
 }

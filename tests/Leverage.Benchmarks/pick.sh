@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Picking out of a chest of 20 bars and 10 sleeves at 10 overlaps in 9 stances: nanoseconds a set-up, and the native
+# Picking out of a chest of 20 bars and 10 tubes at 10 overlaps in 9 stances: nanoseconds a set-up, and the native
 # program as a whole process, judging all of them and answering. Target: under 500 ms.
 set -euo pipefail
 cd "$(dirname "$0")"

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Levers;
 using Leverage.Threads;
@@ -21,27 +21,27 @@ internal static class Cases
         Body = Mass.FromKilograms(82),
     };
 
-    internal static LooseningRequest Sleeved { get; } = AxleNut with
+    internal static LooseningRequest Tubed { get; } = AxleNut with
     {
         BarDiameter = Length.FromMillimeters(20),
-        Sleeve = Tube(33.7, 3.2, 1000),
+        Tube = Tube(33.7, 3.2, 1000),
         Overlap = Length.FromMillimeters(250),
     };
 
-    internal static LooseningRequest Heavy { get; } = Sleeved with
+    internal static LooseningRequest Heavy { get; } = Tubed with
     {
         Condition = "used",
         Drive = "3/4",
         Bar = Length.FromMillimeters(900),
         BarDiameter = Length.FromMillimeters(24),
-        Sleeve = Tube(42.4, 3.2, 1200),
+        Tube = Tube(42.4, 3.2, 1200),
         Overlap = Length.FromMillimeters(400),
     };
 
     internal static IReadOnlyDictionary<string, LooseningRequest> Loosening { get; } = new Dictionary<string, LooseningRequest>(StringComparer.Ordinal)
     {
         ["axle nut"] = AxleNut,
-        ["sleeved"] = Sleeved,
+        ["tubed"] = Tubed,
         ["heavy"] = Heavy,
         ["no bar"] = AxleNut with { Bar = null },
         ["nothing known"] = new() { BookTorque = Torque.FromNewtonMeters(460) },
@@ -74,8 +74,8 @@ internal static class Cases
         ["short overlap"] = OnBar(33.7, 3.2, 20),
         ["all the handle"] = OnBar(33.7, 3.2, 450),
         ["weak tube"] = OnBar(26.9, 1, 100),
-        ["jack handle"] = OnBar(33.7, 3.2, 250) with { Sleeve = new SleeveText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) },
-        ["no room"] = OnBar(33.7, 3.2, 100) with { Sleeve = Tube(33.7, 3.2, 210) },
+        ["jack handle"] = OnBar(33.7, 3.2, 250) with { Tube = new TubeText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) },
+        ["no room"] = OnBar(33.7, 3.2, 100) with { Tube = Tube(33.7, 3.2, 210) },
         ["steep swing"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.FromDegrees(80) },
         ["level only"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.Zero },
     };
@@ -88,12 +88,12 @@ internal static class Cases
     {
         Bar = Length.FromMillimeters(600),
         BarDiameter = Length.FromMillimeters(20),
-        Sleeve = Tube(outsideMm, wallMm, 1000),
+        Tube = Tube(outsideMm, wallMm, 1000),
         Overlap = Length.FromMillimeters(overlapMm),
     };
 
     internal static UnitStyle Units(bool us) => us ? UnitStyle.Us : UnitStyle.Metric;
 
-    internal static SleeveText Tube(double outsideMm, double wallMm, double lengthMm) =>
+    internal static TubeText Tube(double outsideMm, double wallMm, double lengthMm) =>
         new(Length.FromMillimeters(lengthMm), Length.FromMillimeters(outsideMm), Length.FromMillimeters(wallMm));
 }

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.LoadPath;
 using UnitsNet;
@@ -13,7 +13,7 @@ public sealed class SideViewTests
 
     [Theory]
     [MemberData(nameof(Slipping))]
-    public void Every_sleeve_is_sketched_soundly_in_both_units_and_shapes(string name) =>
+    public void Every_tube_is_sketched_soundly_in_both_units_and_shapes(string name) =>
         Sound(LeverSketcher.Of(Cases.Slip(name)), name);
 
     [Theory]
@@ -28,7 +28,7 @@ public sealed class SideViewTests
     [InlineData(89)]
     public void Every_angle_is_sketched_soundly(double degrees)
     {
-        LooseningRequest request = Cases.Sleeved with { BelowLevel = Angle.FromDegrees(degrees) };
+        LooseningRequest request = Cases.Tubed with { BelowLevel = Angle.FromDegrees(degrees) };
         Sound(LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)))!, "angle");
     }
 
@@ -37,8 +37,8 @@ public sealed class SideViewTests
     {
         LeverSketch sketch = LeverSketcher.Of(Cases.Slip("dry"));
         string words = Plain(SideView.Draw(sketch, "case", UnitStyle.Metric));
-        double[] forces = [sketch.HandN, sketch.Sleeve!.TipN, sketch.Sleeve.MouthN, sketch.Sleeve.OutwardN, sketch.Sleeve.HoldsN];
-        string[] names = ["hands push", "tip lifts", "mouth is pressed", "pull along the sleeve", "friction holds up to"];
+        double[] forces = [sketch.HandN, sketch.Tube!.TipN, sketch.Tube.MouthN, sketch.Tube.OutwardN, sketch.Tube.HoldsN];
+        string[] names = ["hands push", "tip lifts", "mouth is pressed", "pull along the tube", "friction holds up to"];
         for (int i = 0; i < names.Length; i++)
         {
             Assert.Contains($"{names[i]} {UnitStyle.Metric.Force(Force.FromNewtons(forces[i]))}", words, StringComparison.Ordinal);
@@ -51,7 +51,7 @@ public sealed class SideViewTests
     public void Play_drawn_too_large_is_said_with_the_factor()
     {
         string words = Plain(SideView.Draw(LeverSketcher.Of(Cases.Slip("dry")), "case", UnitStyle.Metric));
-        Assert.Contains("Play of the sleeve 7.3 mm, drawn 3 times too large: it really hangs 1.7° below the bar.", words, StringComparison.Ordinal);
+        Assert.Contains("Play of the tube 7.3 mm, drawn 3 times too large: it really hangs 1.7° below the bar.", words, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -60,7 +60,7 @@ public sealed class SideViewTests
     [InlineData("stand-pull", "Turn it until the blue arrow points the way you pull")]
     public void A_stance_that_does_not_push_down_is_told_how_to_turn_the_picture(string stance, string? told)
     {
-        LooseningRequest request = Cases.Sleeved with { Stance = stance };
+        LooseningRequest request = Cases.Tubed with { Stance = stance };
         LeverSketch sketch = LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)))!;
         string words = Plain(SideView.Draw(sketch, "case", UnitStyle.Metric));
         Assert.Equal(told is not null, words.Contains("Drawn for a push down.", StringComparison.Ordinal));
@@ -77,7 +77,7 @@ public sealed class SideViewTests
         string words = Plain(SideView.Draw(gives, "case", UnitStyle.Metric));
         Assert.Null(stands.Gives);
         Assert.Equal(assessment.Weakest!.Value.Limit, gives.Gives);
-        Assert.Equal(LinkKind.SleeveDentMouth, gives.Gives!.Value.Kind);
+        Assert.Equal(LinkKind.TubeDentMouth, gives.Gives!.Value.Kind);
         Assert.Contains("gives here", words, StringComparison.Ordinal);
         Assert.Contains($"The {gives.Gives.Value.Part} gives before the nut turns", words, StringComparison.Ordinal);
         Assert.Contains(UnitStyle.Metric.Torque(Torque.FromNewtonMillimeters(gives.Gives.Value.LimitNmm)), words, StringComparison.Ordinal);

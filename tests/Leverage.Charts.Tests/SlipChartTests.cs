@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 
 namespace Leverage.Charts.Tests;
@@ -9,7 +9,7 @@ public sealed class SlipChartTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Every_sleeve_is_drawn_soundly_in_both_units_and_shapes(string name)
+    public void Every_tube_is_drawn_soundly_in_both_units_and_shapes(string name)
     {
         SlipAssessment slip = Cases.Slip(name);
         ChartChecks.Sound(SlipChart.Draw(slip, name, UnitStyle.Metric));
@@ -33,7 +33,7 @@ public sealed class SlipChartTests
     }
 
     [Fact]
-    public void A_sleeve_that_walks_off_says_so_and_that_it_is_a_prediction()
+    public void A_tube_that_walks_off_says_so_and_that_it_is_a_prediction()
     {
         SlipAssessment slip = Cases.Slip("walks off");
         Assert.True(slip.WalksOff);

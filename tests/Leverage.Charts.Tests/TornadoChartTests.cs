@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 
 namespace Leverage.Charts.Tests;
@@ -10,7 +10,7 @@ public sealed class TornadoChartTests
     public void What_matters_in_a_set_up_is_drawn_soundly_in_both_shapes()
     {
         LooseningAssessment assessment = Cases.Assess("heavy");
-        var tornado = Tornado.OfUndone(assessment.Judgement.Undone, WhatMatters.Of(assessment));
+        var tornado = Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment));
         ChartChecks.Sound(TornadoChart.Draw(tornado, "case"));
         ChartChecks.Sound(TornadoChart.Draw(tornado, "case", ChartPage.Portrait));
         string words = Cases.Words(TornadoChart.Draw(tornado, "case"));

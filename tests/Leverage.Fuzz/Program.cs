@@ -51,7 +51,7 @@ internal static class Program
             4 => QuantityReader.Stress(rest).Megapascals,
             5 => QuantityReader.Warming(rest).Kelvins,
             6 => QuantityReader.Share(rest),
-            _ => SleeveReader.Read(rest).Length.Millimeters,
+            _ => TubeReader.Read(rest).Length.Millimeters,
         } is var value && double.IsFinite(value) && value > 0 ? value : throw new InvalidOperationException("no finite number above 0");
     }
 

@@ -48,8 +48,8 @@ public sealed class FoundTests
     [Theory]
     [InlineData("tighten", "--thread", "M20", "--dw", "2.2cm")]
     [InlineData("tighten", "--thread", "M20", "--dw", "22mm", "--dh", "0.022m")]
-    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--sleeve", "2.2cmx11mmx1m")]
-    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--sleeve", "5.6cmx28mmx1m")]
+    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--tube", "2.2cmx11mmx1m")]
+    [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--tube", "5.6cmx28mmx1m")]
     public void Sizes_that_are_equal_but_for_rounding_are_equal(params string[] words) =>
         Assert.Null(Trial.Of(new HostileInput(Door.Command, words)));
 }

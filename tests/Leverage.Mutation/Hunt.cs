@@ -6,7 +6,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
     /// <summary>Files of the assessments that are rules and not wording or filling of blanks.</summary>
     private static readonly string[] Rules = ["Judgement.cs", "Verdict.cs", "Checking.cs", "BoltedJoint.cs"];
 
-    private const string Elsewhere = "-namespace- Leverage.Tests.Tables -namespace- Leverage.Tests.Reading -namespace- Leverage.Tests.Answers "
+    private const string Elsewhere = "-namespace- Leverage.Tests.Tables -namespace- Leverage.Tests.Reading -namespace- Leverage.Tests.Wording "
         + "-class- Leverage.Tests.Proof.CheckRowTests "
         + "-class- Leverage.Tests.Assessments.AnyRequestTests -class- Leverage.Tests.Assessments.AnyAssessmentLaws";
 
@@ -150,7 +150,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
 
     /// <summary>Tests of the other rooms, without those that cannot notice a formula and the slow ones that draw whole requests.</summary>
     private static string Far(Mutant mutant) => $"-namespace- Leverage.Tests.{mutant.Folder} {Elsewhere}"
-        + (mutant.Folder is "Loosening" or "Levers" or "LoadPath" ? "" : " -namespace- Leverage.Tests.Outcomes");
+        + (mutant.Folder is "BreakLoose" or "Levers" or "LoadPath" ? "" : " -namespace- Leverage.Tests.Outcomes");
 
     private void Told(List<Mutant> mutants)
     {

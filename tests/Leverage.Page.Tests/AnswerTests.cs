@@ -9,8 +9,8 @@ public sealed class AnswerTests(PageUnderTest page) : IClassFixture<PageUnderTes
         Answering.Choices.Example,
         "book-torque=340ft-lb&thread=1/2-20&grade=SAE 8&condition=rusted&hex=3/4in&tool=ring&bar=14in&stance=stand-pull&person=woman&body=150lb",
         "thread=M12&left-hand=yes&soaked=yes&heat=nut&by=150K&drive=1/2&bar=450mm&friction=0.12&prevailing=12Nm",
-        "book-torque=200Nm&hex=30mm&drive=1/2&bar=500mm&bar-diameter=18mm&bar-yield=800MPa&bar-taper=0.5deg&sleeve=jack:900mm&bore=26mm&handle=oily&force=400N",
-        "book-torque=250Nm&drive=3/4&bar=500mm&sleeve=1.66x0.14x48in&overlap=9in&grip-friction=0.15&below-level=10deg&held-by=old-brake,gear,bar&mass=3200lb&hold-bar=30mm&side=left&half-shafts=one&ground=gravel",
+        "book-torque=200Nm&hex=30mm&drive=1/2&bar=500mm&bar-diameter=18mm&bar-yield=800MPa&bar-taper=0.5deg&tube=jack:900mm&bore=26mm&handle=oily&force=400N",
+        "book-torque=250Nm&drive=3/4&bar=500mm&tube=1.66x0.14x48in&overlap=9in&grip-friction=0.15&below-level=10deg&held-by=old-brake,gear,bar&mass=3200lb&hold-bar=30mm&side=left&half-shafts=one&ground=gravel",
         "book-torque=120Nm&bar=400mm&on-stands=yes&wheel-load=3000N&tyre-radius=310mm&held-by=none&mass=1200kg");
 
     [Theory]
@@ -64,13 +64,13 @@ public sealed class AnswerTests(PageUnderTest page) : IClassFixture<PageUnderTes
         using var document = JsonDocument.Parse((await page.Read($"/lesson-steps?{PageUnderTest.Example}")).Body);
         JsonElement steps = document.RootElement.GetProperty("steps");
         using var loosened = JsonDocument.Parse((await page.Read($"/loosen?{PageUnderTest.Example}")).Body);
-        JsonElement sleeve = loosened.RootElement.GetProperty("answer").GetProperty("sleeve");
+        JsonElement tube = loosened.RootElement.GetProperty("answer").GetProperty("tube");
         Assert.Equal(6, steps.GetArrayLength());
         Assert.Equal(loosened.RootElement.GetProperty("answer").GetProperty("lever").GetProperty("handForceLikelyN").GetDouble(), steps[0].GetProperty("answer").GetDouble(), 6);
-        Assert.Equal(sleeve.GetProperty("tipReactionN").GetDouble(), steps[1].GetProperty("answer").GetDouble(), 6);
-        Assert.Equal(0.2 * (sleeve.GetProperty("tipReactionN").GetDouble() + sleeve.GetProperty("mouthReactionN").GetDouble()), steps[2].GetProperty("answer").GetDouble(), 6);
-        Assert.Equal(sleeve.GetProperty("slipAngleDeg").GetDouble(), steps[3].GetProperty("answer").GetDouble(), 6);
-        Assert.Equal(sleeve.GetProperty("slipAngleAtReleaseDeg").GetDouble(), steps[4].GetProperty("answer").GetDouble(), 6);
+        Assert.Equal(tube.GetProperty("tipReactionN").GetDouble(), steps[1].GetProperty("answer").GetDouble(), 6);
+        Assert.Equal(0.2 * (tube.GetProperty("tipReactionN").GetDouble() + tube.GetProperty("mouthReactionN").GetDouble()), steps[2].GetProperty("answer").GetDouble(), 6);
+        Assert.Equal(tube.GetProperty("slipAngleDeg").GetDouble(), steps[3].GetProperty("answer").GetDouble(), 6);
+        Assert.Equal(tube.GetProperty("slipAngleAtReleaseDeg").GetDouble(), steps[4].GetProperty("answer").GetDouble(), 6);
     }
 
     [Fact]
@@ -82,8 +82,8 @@ public sealed class AnswerTests(PageUnderTest page) : IClassFixture<PageUnderTes
             JsonElement asked = document.RootElement.GetProperty("steps")[step];
             string figure = asked.GetProperty("figure").GetString()!;
             double answer = asked.GetProperty("answer").GetDouble();
-            Assert.DoesNotContain(Answers.UnitStyle.Figures(answer), figure, StringComparison.Ordinal);
-            Assert.DoesNotContain(Answers.UnitStyle.Fixed(answer, 1), figure, StringComparison.Ordinal);
+            Assert.DoesNotContain(Wording.UnitStyle.Figures(answer), figure, StringComparison.Ordinal);
+            Assert.DoesNotContain(Wording.UnitStyle.Fixed(answer, 1), figure, StringComparison.Ordinal);
             Assert.Contains("?<", figure.Replace("? ", "?<", StringComparison.Ordinal), StringComparison.Ordinal);
         }
     }

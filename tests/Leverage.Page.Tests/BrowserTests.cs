@@ -31,8 +31,8 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await Browsed.Type(page, "book-torque", "340ft-lb");
         await Browsed.Type(page, "thread", "1/2-20");
         await Browsed.Type(page, "grade", "SAE 8");
-        await Browsed.Type(page, "sleeve", "42.4mmx3.2mmx1.1m");
-        await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).sleeve.handToTipMm === 605");
+        await Browsed.Type(page, "tube", "42.4mmx3.2mmx1.1m");
+        await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).tube.handToTipMm === 605");
         string shown = (await page.GetAttributeAsync("#setup", "data-answer"))!;
         using var answer = JsonDocument.Parse(shown);
         string query = new Uri(page.Url).Query[1..].Replace('+', ' ');
@@ -76,11 +76,11 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         string chest = Path.Combine(Repository.Root, "shared", "pickup", "chest.toml");
         await page.SetInputFilesAsync("#file", chest);
         await page.SelectOptionAsync("[data-group=bar]", new SelectOptionValue { Label = "long bar" });
-        await page.SelectOptionAsync("[data-group=sleeve]", new SelectOptionValue { Label = "scaffold tube" });
+        await page.SelectOptionAsync("[data-group=tube]", new SelectOptionValue { Label = "scaffold tube" });
         await Assertions.Expect(page.Locator("#case")).ToContainTextAsync("M24");
         await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).lever.reachMm > 1600");
         Assert.Equal("1000mm", await page.InputValueAsync("[name=bar]"));
-        Assert.Equal("48.3mmx3.2mmx1500mm", await page.InputValueAsync("[name=sleeve]"));
+        Assert.Equal("48.3mmx3.2mmx1500mm", await page.InputValueAsync("[name=tube]"));
         Assert.Contains("bar-straight=800mm", page.Url, StringComparison.Ordinal);
         browser.NoComplaint();
     }

@@ -3,7 +3,7 @@ using SkiaSharp;
 
 namespace Leverage.Charts.SideViews;
 
-/// <summary>Draws nut, bar, sleeve cut open, hands and the angle below level.</summary>
+/// <summary>Draws nut, bar, tube cut open, hands and the angle below level.</summary>
 internal sealed class LeverDrawing(SketchGeometry place)
 {
     /// <summary>Draws the lever.</summary>
@@ -11,14 +11,14 @@ internal sealed class LeverDrawing(SketchGeometry place)
     {
         Angle(canvas);
         Bar(canvas);
-        Sleeve(canvas);
+        Tube(canvas);
         Nut(canvas);
         Hands(canvas);
         Torque(canvas);
         Gives(canvas);
     }
 
-    /// <summary>Outlines of bar, sleeve and angle, to keep labels off them.</summary>
+    /// <summary>Outlines of bar, tube and angle, to keep labels off them.</summary>
     internal IEnumerable<SKPoint[]> Outlines()
     {
         yield return [place.Nut, LevelEnd];
@@ -31,11 +31,11 @@ internal sealed class LeverDrawing(SketchGeometry place)
             yield return [.. Ring(part.Kind)];
         }
 
-        if (place.Sketch.Sleeve is { } sleeve)
+        if (place.Sketch.Tube is { } tube)
         {
-            foreach (float side in new[] { -place.SleeveHalf, 0, place.SleeveHalf })
+            foreach (float side in new[] { -place.TubeHalf, 0, place.TubeHalf })
             {
-                yield return [place.OnSleeve(0, side), place.OnSleeve(sleeve.LengthMm, side)];
+                yield return [place.OnTube(0, side), place.OnTube(tube.LengthMm, side)];
             }
         }
     }
@@ -65,18 +65,18 @@ internal sealed class LeverDrawing(SketchGeometry place)
         Fill(canvas, Ink.Steel, [place.OnBar(0, half), place.OnBar(length, half), place.OnBar(length, -half), place.OnBar(0, -half)]);
     }
 
-    private void Sleeve(SKCanvas canvas)
+    private void Tube(SKCanvas canvas)
     {
-        if (place.Sketch.Sleeve is not { } sleeve)
+        if (place.Sketch.Tube is not { } tube)
         {
             return;
         }
 
         float bore = place.BoreHalf;
-        float outside = place.SleeveHalf;
-        double end = sleeve.LengthMm;
+        float outside = place.TubeHalf;
+        double end = tube.LengthMm;
         SKPoint[] Strip(float upper, float lower) =>
-            [place.OnSleeve(0, upper), place.OnSleeve(end, upper), place.OnSleeve(end, lower), place.OnSleeve(0, lower)];
+            [place.OnTube(0, upper), place.OnTube(end, upper), place.OnTube(end, lower), place.OnTube(0, lower)];
         Fill(canvas, Ink.Steel.WithAlpha(70), Strip(outside, -outside));
         Fill(canvas, Ink.Quiet, Strip(outside, bore));
         Fill(canvas, Ink.Quiet, Strip(-bore, -outside));
@@ -99,7 +99,7 @@ internal sealed class LeverDrawing(SketchGeometry place)
     private void Hands(SKCanvas canvas)
     {
         float thick = place.HandsHalf + 5;
-        SKPoint along = place.SleeveAlong;
+        SKPoint along = place.TubeAlong;
         SKPoint up = SketchGeometry.Above(along);
         float half = place.Grip;
         (float From, float To)[] hands = place.TwoHands && place.HandsFit

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Levers;
 using UnitsNet;
@@ -11,28 +11,28 @@ internal static class SideViewWords
     /// <summary>The answer in a line or two.</summary>
     internal static string Answer(LeverSketch sketch, UnitStyle units)
     {
-        if (sketch is { Gives: { } part, Sleeve: null or { StaysOn: true } })
+        if (sketch is { Gives: { } part, Tube: null or { StaysOn: true } })
         {
             return $"The {part.Part} gives before the nut turns: it stands {NewtonMillimetres(part.LimitNmm, units)} "
                 + $"of {NewtonMillimetres(sketch.TorqueNmm, units)} likely.";
         }
 
-        if (sketch.Sleeve is not { } sleeve)
+        if (sketch.Tube is not { } tube)
         {
             string torque = units.Torque(Torque.FromNewtonMillimeters(sketch.TorqueNmm));
             return $"{torque} at the nut takes {Newtons(sketch.HandN, units)} straight down, at this angle "
                 + $"and a reach of {Millimetres(sketch.ReachMm, units)}.";
         }
 
-        if (sleeve.HoldsN < 0)
+        if (tube.HoldsN < 0)
         {
-            return "The sleeve walks off even under a square pull: its contacts push it outward (a prediction, not yet tested).";
+            return "The tube walks off even under a square pull: its contacts push it outward (a prediction, not yet tested).";
         }
 
-        string pull = $"You pull {Newtons(sleeve.OutwardN, units)} along the sleeve";
-        return sleeve.StaysOn
-            ? $"{pull}; friction ({sleeve.GripWords}) holds up to {Newtons(sleeve.HoldsN, units)}: it stays on while the nut holds."
-            : $"{pull}; friction ({sleeve.GripWords}) holds only {Newtons(sleeve.HoldsN, units)}: it slides off.";
+        string pull = $"You pull {Newtons(tube.OutwardN, units)} along the tube";
+        return tube.StaysOn
+            ? $"{pull}; friction ({tube.GripWords}) holds up to {Newtons(tube.HoldsN, units)}: it stays on while the nut holds."
+            : $"{pull}; friction ({tube.GripWords}) holds only {Newtons(tube.HoldsN, units)}: it slides off.";
     }
 
     /// <summary>Notes below the drawing.</summary>
@@ -46,15 +46,15 @@ internal static class SideViewWords
             _ => [],
         };
         string scale = "Lengths and angle of the bar to scale; the stronger a force, the longer its arrow.";
-        if (sketch.Sleeve is not { } sleeve)
+        if (sketch.Tube is not { } tube)
         {
             return place.HandsFit ? [scale, .. other] : [scale, .. other, "Both hands do not fit on so short a lever: count on one."];
         }
 
-        string tilt = UnitStyle.Fixed(double.RadiansToDegrees(sleeve.TiltRad), 1);
-        string play = units.Length(Length.FromMillimeters(sleeve.BoreMm - 2 * place.BarHalf));
+        string tilt = UnitStyle.Fixed(double.RadiansToDegrees(tube.TiltRad), 1);
+        string play = units.Length(Length.FromMillimeters(tube.BoreMm - 2 * place.BarHalf));
         string drawn = place.PlayFactor > 1 ? $", drawn {UnitStyle.Trim(place.PlayFactor, 0)} times too large" : ", to scale";
-        return [scale, $"Play of the sleeve {play}{drawn}: it really hangs {tilt}° below the bar.", .. other];
+        return [scale, $"Play of the tube {play}{drawn}: it really hangs {tilt}° below the bar.", .. other];
     }
 
     /// <summary>A force with no break inside it.</summary>

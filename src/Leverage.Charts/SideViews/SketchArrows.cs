@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using SkiaSharp;
 using UnitsNet;
@@ -11,11 +11,11 @@ internal static class SketchArrows
     private const float Least = 34;
     private const float Most = 72;
 
-    /// <summary>The arrows: hands, then on a sleeve tip, mouth, pull along it and the friction that holds it.</summary>
+    /// <summary>The arrows: hands, then on a tube tip, mouth, pull along it and the friction that holds it.</summary>
     internal static List<ForceArrow> Of(SketchGeometry place, UnitStyle units)
     {
         LeverSketch sketch = place.Sketch;
-        double largest = Math.Max(sketch.HandN, sketch.Sleeve?.TipN ?? 0);
+        double largest = Math.Max(sketch.HandN, sketch.Tube?.TipN ?? 0);
         float Size(double newtons) => Least + Most * (float)Math.Min(1, Math.Abs(newtons) / largest);
         var down = new SKPoint(0, 1);
         SKPoint hands = SketchGeometry.Moved(place.Hands, down, -place.HandsHalf - 3);
@@ -23,39 +23,39 @@ internal static class SketchArrows
         {
             new($"hands push {Words(sketch.HandN, units)}", SketchGeometry.Moved(hands, down, -Size(sketch.HandN)), hands, Ink.Hand, false),
         };
-        if (sketch.Sleeve is { } sleeve)
+        if (sketch.Tube is { } tube)
         {
-            AddSleeve(arrows, place, sleeve, units, Size);
+            AddTube(arrows, place, tube, units, Size);
         }
 
         return arrows;
     }
 
     /// <summary>Length of the arrow at the mouth: dimensions stand clear of it.</summary>
-    internal static float MouthLength(SketchGeometry place) => place.Sketch.Sleeve is { } sleeve
-        ? Least + Most * (float)(sleeve.MouthN / Math.Max(place.Sketch.HandN, sleeve.TipN))
+    internal static float MouthLength(SketchGeometry place) => place.Sketch.Tube is { } tube
+        ? Least + Most * (float)(tube.MouthN / Math.Max(place.Sketch.HandN, tube.TipN))
         : 0;
 
-    private static void AddSleeve(
-        List<ForceArrow> arrows, SketchGeometry place, SleeveSketch sleeve, UnitStyle units, Func<double, float> size)
+    private static void AddTube(
+        List<ForceArrow> arrows, SketchGeometry place, TubeSketch tube, UnitStyle units, Func<double, float> size)
     {
-        SKPoint up = SketchGeometry.Above(place.SleeveAlong);
+        SKPoint up = SketchGeometry.Above(place.TubeAlong);
         arrows.Add(new ForceArrow(
-            $"tip lifts {Words(sleeve.TipN, units)}", place.Tip, SketchGeometry.Moved(place.Tip, up, size(sleeve.TipN)), Ink.Limit, false));
+            $"tip lifts {Words(tube.TipN, units)}", place.Tip, SketchGeometry.Moved(place.Tip, up, size(tube.TipN)), Ink.Limit, false));
         arrows.Add(new ForceArrow(
-            $"mouth is pressed {Words(sleeve.MouthN, units)}", place.Mouth,
-            SketchGeometry.Moved(place.Mouth, up, -size(sleeve.MouthN)), Ink.Limit, false));
+            $"mouth is pressed {Words(tube.MouthN, units)}", place.Mouth,
+            SketchGeometry.Moved(place.Mouth, up, -size(tube.MouthN)), Ink.Limit, false));
         arrows.Add(new ForceArrow(
-            $"pull along the sleeve {Words(sleeve.OutwardN, units)}", place.End,
-            SketchGeometry.Moved(place.End, place.SleeveAlong, size(sleeve.OutwardN)), Ink.Stop, true));
-        float length = size(sleeve.HoldsN);
+            $"pull along the tube {Words(tube.OutwardN, units)}", place.End,
+            SketchGeometry.Moved(place.End, place.TubeAlong, size(tube.OutwardN)), Ink.Stop, true));
+        float length = size(tube.HoldsN);
         SKPoint outer = SketchGeometry.Moved(
-            place.OnSleeve(sleeve.OverlapMm / 2, -place.SleeveHalf), up, -14);
-        SKPoint tail = SketchGeometry.Moved(outer, place.SleeveAlong, length / 2);
-        SKPoint head = SketchGeometry.Moved(outer, place.SleeveAlong, -length / 2);
-        arrows.Add(sleeve.HoldsN >= 0
-            ? new ForceArrow($"friction holds up to {Words(sleeve.HoldsN, units)}", tail, head, Ink.Works, false)
-            : new ForceArrow($"the contacts push it off {Words(-sleeve.HoldsN, units)}", head, tail, Ink.Stop, false));
+            place.OnTube(tube.OverlapMm / 2, -place.TubeHalf), up, -14);
+        SKPoint tail = SketchGeometry.Moved(outer, place.TubeAlong, length / 2);
+        SKPoint head = SketchGeometry.Moved(outer, place.TubeAlong, -length / 2);
+        arrows.Add(tube.HoldsN >= 0
+            ? new ForceArrow($"friction holds up to {Words(tube.HoldsN, units)}", tail, head, Ink.Works, false)
+            : new ForceArrow($"the contacts push it off {Words(-tube.HoldsN, units)}", head, tail, Ink.Stop, false));
     }
 
     private static string Words(double newtons, UnitStyle units) => units.Force(Force.FromNewtons(newtons)).Replace(' ', '\u00A0');

@@ -26,18 +26,18 @@ internal sealed class SketchGeometry
         (Sketch, _scale, _nut) = (sketch, scale, nut);
         BarHalf = (float)(sketch.BarDiameterMm ?? UsualBarMm) / 2;
         Along = Direction(sketch.BelowLevelRad, Toward);
-        if (sketch.Sleeve is not { } sleeve)
+        if (sketch.Tube is not { } tube)
         {
-            SleeveAlong = Along;
+            TubeAlong = Along;
             return;
         }
 
-        double play = sleeve.BoreMm - 2 * BarHalf;
-        PlayFactor = Factors.FirstOrDefault(factor => factor * play <= SeenTiltRad * sleeve.OverlapMm, 1);
+        double play = tube.BoreMm - 2 * BarHalf;
+        PlayFactor = Factors.FirstOrDefault(factor => factor * play <= SeenTiltRad * tube.OverlapMm, 1);
         BoreHalf = BarHalf + (float)(PlayFactor * play) / 2;
-        SleeveHalf = BoreHalf + (float)(sleeve.WallMm ?? UsualWallMm);
-        SleeveAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / sleeve.OverlapMm), Toward);
-        _mouth = OnBar(sketch.BarMm - sleeve.OverlapMm, PlayFactor * play / 2);
+        TubeHalf = BoreHalf + (float)(tube.WallMm ?? UsualWallMm);
+        TubeAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / tube.OverlapMm), Toward);
+        _mouth = OnBar(sketch.BarMm - tube.OverlapMm, PlayFactor * play / 2);
     }
 
     /// <summary>The lever.</summary>
@@ -49,23 +49,23 @@ internal sealed class SketchGeometry
     /// </summary>
     internal int Toward => Sketch.LeftHand ? 1 : -1;
 
-    /// <summary>How many times too large the sleeve's play is drawn.</summary>
+    /// <summary>How many times too large the tube's play is drawn.</summary>
     internal double PlayFactor { get; } = 1;
 
     /// <summary>Direction of the bar from the nut, pixels, length 1.</summary>
     internal SKPoint Along { get; }
 
-    /// <summary>Direction of the sleeve outward, length 1.</summary>
-    internal SKPoint SleeveAlong { get; }
+    /// <summary>Direction of the tube outward, length 1.</summary>
+    internal SKPoint TubeAlong { get; }
 
     /// <summary>Half the bar's diameter, mm.</summary>
     internal float BarHalf { get; }
 
-    /// <summary>Half the sleeve's bore as drawn, mm.</summary>
+    /// <summary>Half the tube's bore as drawn, mm.</summary>
     internal float BoreHalf { get; }
 
-    /// <summary>Half the sleeve's outside as drawn, mm.</summary>
-    internal float SleeveHalf { get; }
+    /// <summary>Half the tube's outside as drawn, mm.</summary>
+    internal float TubeHalf { get; }
 
     /// <summary>The nut's axis.</summary>
     internal SKPoint Nut => _nut;
@@ -74,12 +74,12 @@ internal sealed class SketchGeometry
     internal float NutHalf => Math.Max(9, (float)(Sketch.AcrossFlatsMm ?? 30) / 2 * _scale);
 
     /// <summary>Middle of the hands.</summary>
-    internal SKPoint Hands => Sketch.Sleeve is { } sleeve
-        ? OnSleeve(sleeve.OverlapMm + sleeve.HandToTipMm, 0)
+    internal SKPoint Hands => Sketch.Tube is { } tube
+        ? OnTube(tube.OverlapMm + tube.HandToTipMm, 0)
         : OnBar(Sketch.ReachMm, 0);
 
     /// <summary>Half the thickness at the hands, pixels.</summary>
-    internal float HandsHalf => _scale * (Sketch.Sleeve is null ? BarHalf : SleeveHalf);
+    internal float HandsHalf => _scale * (Sketch.Tube is null ? BarHalf : TubeHalf);
 
     /// <summary>From the middle of the hands to the end they hold, pixels: the hands reach as far the other way.</summary>
     internal float Grip => Math.Max(8, SKPoint.Distance(Hands, End));
@@ -97,16 +97,16 @@ internal sealed class SketchGeometry
     internal SKPoint Tip => OnBar(Sketch.BarMm, BarHalf);
 
     /// <summary>Where the bar bears at the mouth: on its lower side.</summary>
-    internal SKPoint Mouth => OnBar(Sketch.BarMm - (Sketch.Sleeve?.OverlapMm ?? 0), -BarHalf);
+    internal SKPoint Mouth => OnBar(Sketch.BarMm - (Sketch.Tube?.OverlapMm ?? 0), -BarHalf);
 
-    /// <summary>Outer end of bar or sleeve.</summary>
-    internal SKPoint End => Sketch.Sleeve is { } sleeve ? OnSleeve(sleeve.LengthMm, 0) : OnBar(Sketch.BarMm, 0);
+    /// <summary>Outer end of bar or tube.</summary>
+    internal SKPoint End => Sketch.Tube is { } tube ? OnTube(tube.LengthMm, 0) : OnBar(Sketch.BarMm, 0);
 
-    /// <summary>Where a part gives: a sleeve at the bar's tip or its own mouth, everything else at the nut, where the torque is largest.</summary>
+    /// <summary>Where a part gives: a tube at the bar's tip or its own mouth, everything else at the nut, where the torque is largest.</summary>
     internal SKPoint GivesAt(LinkKind part) => part switch
     {
-        LinkKind.SleeveBending or LinkKind.SleeveDentTip => Tip,
-        LinkKind.SleeveDentMouth => Mouth,
+        LinkKind.TubeBending or LinkKind.TubeDentTip => Tip,
+        LinkKind.TubeDentMouth => Mouth,
         _ => Nut,
     };
 
@@ -116,8 +116,8 @@ internal sealed class SketchGeometry
     /// <summary>A point by its distance from the nut along the bar, and above its axis, mm.</summary>
     internal SKPoint OnBar(double alongMm, double aboveMm) => From(_nut, Along, alongMm, aboveMm);
 
-    /// <summary>A point by its distance from the sleeve's mouth along the sleeve, and above its axis, mm.</summary>
-    internal SKPoint OnSleeve(double alongMm, double aboveMm) => From(_mouth, SleeveAlong, alongMm, aboveMm);
+    /// <summary>A point by its distance from the tube's mouth along the tube, and above its axis, mm.</summary>
+    internal SKPoint OnTube(double alongMm, double aboveMm) => From(_mouth, TubeAlong, alongMm, aboveMm);
 
     /// <summary>Square to a direction, upward.</summary>
     internal static SKPoint Above(SKPoint along) =>

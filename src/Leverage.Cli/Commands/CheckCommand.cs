@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;

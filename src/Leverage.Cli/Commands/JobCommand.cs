@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
@@ -68,7 +68,7 @@ internal sealed class LoosenCommand : LeverageCommand
     {
         string title = LooseningTitle.Of(assessment.Setup, given.Units);
         _tornado.Write(given, () => TornadoChart.Draw(
-            Tornado.OfUndone(assessment.Judgement.Undone, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_tornado)),
+            Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_tornado)),
             title));
         _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, given.Units));
         _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
@@ -22,7 +22,7 @@ internal sealed class SlipCommand : LeverageCommand
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
     /// <inheritdoc/>
-    internal override string Example => "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm";
+    internal override string Example => "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm";
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [.. _lever.Symbols, _drive, _condition, _standOff, _engagement, _chart.Option, _sketch.Option];

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
@@ -9,7 +9,7 @@ using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Reading;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Cli.Commands;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Leverage.Answers;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Input;
 

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Reading;

@@ -6,17 +6,17 @@ using UnitsNet;
 
 namespace Leverage.Cli.Input;
 
-/// <summary>Bar, sleeve and hands, for the commands that pull on a lever.</summary>
+/// <summary>Bar, tube and hands, for the commands that pull on a lever.</summary>
 internal sealed class LeverOptions
 {
-    private readonly ChestOption _chest = new("your own tools; their names may stand for bar, sleeve, person, hold");
+    private readonly ChestOption _chest = new("your own tools; their names may stand for bar, tube, person, hold");
     private readonly Asked<string?> _bar = Named("--bar", "LENGTH", "bar, square to end (spanner or key: its length)");
     private readonly Asked<Length?> _diameter = QuantityOption.Length("--bar-diameter", "of its handle (by drive)");
     private readonly Asked<Pressure?> _yield = QuantityOption.Stress("--bar-yield", "yield of its steel (900MPa)");
     private readonly Asked<Angle?> _taper = QuantityOption.Angle("--bar-taper", "taper of the handle to its end (0deg)", 20);
-    private readonly Asked<string?> _sleeve = Named("--sleeve", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm");
-    private readonly Asked<Length?> _bore = QuantityOption.Length("--bore", "measured bore of sleeve or jack handle");
-    private readonly Asked<Pressure?> _sleeveYield = QuantityOption.Stress("--sleeve-yield", "yield of its steel (235MPa)");
+    private readonly Asked<string?> _tube = Named("--tube", "TUBE", "outside x wall x length, 33.7x3.2x1000mm; jack:1100mm");
+    private readonly Asked<Length?> _bore = QuantityOption.Length("--bore", "measured bore of tube or jack handle");
+    private readonly Asked<Pressure?> _tubeYield = QuantityOption.Stress("--tube-yield", "yield of its steel (235MPa)");
     private readonly Asked<Length?> _overlap = QuantityOption.Length("--overlap", "how far it goes on (all the straight handle)");
     private readonly HandleOptions _handle = new();
     private readonly Asked<string?> _stance = NameOption.Row("--stance", "how you stand: table stances (stand-push)", "stances", "a stance");
@@ -31,11 +31,11 @@ internal sealed class LeverOptions
     /// <summary>The options, in the order the help shows them.</summary>
     internal IEnumerable<Option> Symbols =>
     [
-        _bar, _diameter, _yield, _taper, _sleeve, _bore, _sleeveYield, _overlap, .. _handle.Symbols,
+        _bar, _diameter, _yield, _taper, _tube, _bore, _tubeYield, _overlap, .. _handle.Symbols,
         _stance, .. _person.Symbols, _chest.Symbol,
     ];
 
-    /// <summary>Puts bar, sleeve and hands into a request.</summary>
+    /// <summary>Puts bar, tube and hands into a request.</summary>
     internal LooseningRequest Into(LooseningRequest request, Given given)
     {
         LooseningRequest said = _person.Into(_handle.Into(request, given), given) with
@@ -43,11 +43,11 @@ internal sealed class LeverOptions
             BarDiameter = given.Get(_diameter),
             BarYield = given.Get(_yield),
             Taper = given.Get(_taper),
-            SleeveYield = given.Get(_sleeveYield),
+            TubeYield = given.Get(_tubeYield),
             Overlap = Overlap(given),
             Stance = given.Get(_stance),
         };
-        return Person(Sleeve(Bar(said, given), given), given);
+        return Person(Tube(Bar(said, given), given), given);
     }
 
     private LooseningRequest Bar(LooseningRequest request, Given given) =>
@@ -58,33 +58,33 @@ internal sealed class LeverOptions
                 ? request with { Bar = Given.About(_bar, () => QuantityReader.Length(text)) }
                 : request;
 
-    private LooseningRequest Sleeve(LooseningRequest request, Given given)
+    private LooseningRequest Tube(LooseningRequest request, Given given)
     {
         Length? bore = given.Get(_bore);
         if (_chest.Piece(
-            given, _sleeve, chest => chest.Sleeves, (chest, name) => chest.Sleeve(name), IsTube, "a tube such as 33.7x3.2x1000mm") is { } sleeve)
+            given, _tube, chest => chest.Tubes, (chest, name) => chest.Tube(name), IsTube, "a tube such as 33.7x3.2x1000mm") is { } tube)
         {
-            LooseningRequest with = request.With(sleeve);
-            return bore is null ? with : with with { Sleeve = sleeve.Tube with { Bore = bore } };
+            LooseningRequest with = request.With(tube);
+            return bore is null ? with : with with { Tube = tube.Tube with { Bore = bore } };
         }
 
-        if (given.Get(_sleeve) is { } text)
+        if (given.Get(_tube) is { } text)
         {
-            return request with { Sleeve = Given.About(_sleeve, () => SleeveReader.Read(text)) with { Bore = bore } };
+            return request with { Tube = Given.About(_tube, () => TubeReader.Read(text)) with { Bore = bore } };
         }
 
         return bore is null
             ? request
-            : throw new InputException(_bore.Name, "says nothing without --sleeve. Write for example --sleeve jack:1100mm.");
+            : throw new InputException(_bore.Name, "says nothing without --tube. Write for example --tube jack:1100mm.");
     }
 
     private LooseningRequest Person(LooseningRequest request, Given given) =>
         _person.Named(given) is { } person ? request.With(person) : request;
 
     private Length? Overlap(Given given) => given.Get(_overlap) is { } overlap
-        ? given.Get(_sleeve) is not null
+        ? given.Get(_tube) is not null
             ? overlap
-            : throw new InputException(_overlap.Name, "says nothing without --sleeve. Write for example --sleeve 33.7x3.2x1000mm.")
+            : throw new InputException(_overlap.Name, "says nothing without --tube. Write for example --tube 33.7x3.2x1000mm.")
         : null;
 
     private static bool IsTube(string text) =>

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Leverage.Assessments;
 using Leverage.Friction;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Threads;
 using UnitsNet;

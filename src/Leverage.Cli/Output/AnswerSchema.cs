@@ -7,7 +7,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Cli.Input;
 using Leverage.Cli.Shells;
 using Leverage.Workshop.Picking;

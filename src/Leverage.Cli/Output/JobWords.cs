@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 using Leverage.Workshop.Ordering;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.LoadPath;
 using UnitsNet;
@@ -29,7 +29,7 @@ internal sealed class LoosenWords
         Verdict(page);
         if (_drawn is { } drawn)
         {
-            page.Note("By drawing", $"undone {Drawn(drawn.Undone)} · stuck {Drawn(drawn.Stuck)} · gives {Drawn(drawn.Gives)} "
+            page.Note("By drawing", $"undone {Drawn(drawn.ComesLoose)} · stuck {Drawn(drawn.StaysTight)} · gives {Drawn(drawn.Gives)} "
                 + string.Create(CultureInfo.InvariantCulture, $"({drawn.Samples} draws, seed {drawn.Seed})"));
         }
 
@@ -70,10 +70,10 @@ internal sealed class LoosenWords
 
     private void Around(Page page)
     {
-        if (_a.Sleeve is not null)
+        if (_a.Tube is not null)
         {
             page.Space();
-            Figures(page, LooseningFigures.Sleeve(_a, _units));
+            Figures(page, LooseningFigures.Tube(_a, _units));
         }
 
         Figures(page, LooseningFigures.Around(_a, _units));
@@ -92,7 +92,7 @@ internal sealed class LoosenWords
 
         if (_a.Lever is not null)
         {
-            var (undone, stuck, gives) = Shares.Percent(_a.Judgement.Undone, _a.Judgement.Stuck, _a.Judgement.Gives);
+            var (undone, stuck, gives) = Shares.Percent(_a.Judgement.ComesLoose, _a.Judgement.StaysTight, _a.Judgement.Gives);
             page.Note("Chances", $"undone {undone} % · stuck {stuck} % · something gives first {gives} %");
         }
     }

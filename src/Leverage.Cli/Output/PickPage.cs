@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Workshop.Picking;
 using UnitsNet;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Proof;
 using Leverage.Tables;
 

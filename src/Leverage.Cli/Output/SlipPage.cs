@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using UnitsNet;
 
@@ -39,7 +39,7 @@ internal sealed class SlipPage
         page.Space();
         page.Note("Assumed", UnconfirmedWords.Explained(
             AssumedWords.Brief(_a.Setup.Assumed, _units), UnconfirmedWords.Of(_a.Setup, _units)));
-        page.Note("Before you pull", "one foot back, open palm, face out of the arc, nobody in line with the sleeve; the maker's manual first.");
+        page.Note("Before you pull", "one foot back, open palm, face out of the arc, nobody in line with the tube; the maker's manual first.");
     }
 
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using UnitsNet;
 
@@ -27,7 +27,7 @@ internal static class SwingWords
         {
             table.Row(
                 swing.Input,
-                $"{UnitStyle.Percent(swing.UndoneLow)} … {UnitStyle.Percent(swing.UndoneHigh)}",
+                $"{UnitStyle.Percent(swing.ComesLooseLow)} … {UnitStyle.Percent(swing.ComesLooseHigh)}",
                 swing.ReachWidthMm < 1 ? "" : $"{Reach(swing.ReachLowMm, units)} … {Reach(swing.ReachHighMm, units)}");
         }
 

@@ -1,6 +1,6 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Cli.Output;

@@ -17,13 +17,13 @@ public enum AdviceKind
     /// <summary>Hold it nearer: less reach, so that the hands cannot overload the path.</summary>
     ShorterReach,
 
-    /// <summary>A sleeve of thicker wall.</summary>
-    ThickerSleeve,
+    /// <summary>A tube of thicker wall.</summary>
+    ThickerTube,
 
     /// <summary>Another overlap.</summary>
     Overlap,
 
-    /// <summary>Degrease handle and sleeve.</summary>
+    /// <summary>Degrease handle and tube.</summary>
     Degrease,
 
     /// <summary>Start above level, stop before the bar sinks so low.</summary>

@@ -1,5 +1,5 @@
 using Leverage.Holding;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using UnitsNet;
 
@@ -61,7 +61,7 @@ internal static class Advisor
             yield return new Change(AdviceKind.OnTheGround, null, null, setup with { Hold = stands with { OnStands = false } });
         }
 
-        foreach (var change in LeverChanges.Of(now).Concat(SleeveChanges.Of(now)).Concat(HoldChanges(setup)).Concat(JointChanges(setup)))
+        foreach (var change in LeverChanges.Of(now).Concat(TubeChanges.Of(now)).Concat(HoldChanges(setup)).Concat(JointChanges(setup)))
         {
             yield return change;
         }
@@ -135,5 +135,5 @@ internal static class Advisor
 
     /// <summary>What a change is worth: the chance to come undone, with what gives counted against it.</summary>
     private static double Score(LooseningAssessment assessment) =>
-        assessment.Judgement.Undone - assessment.Judgement.Gives;
+        assessment.Judgement.ComesLoose - assessment.Judgement.Gives;
 }

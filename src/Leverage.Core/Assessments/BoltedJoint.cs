@@ -1,5 +1,5 @@
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 
 namespace Leverage.Assessments;
 

@@ -1,7 +1,8 @@
+using Leverage.Probability;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -1,4 +1,5 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 
 namespace Leverage.Assessments;
@@ -6,10 +7,10 @@ namespace Leverage.Assessments;
 /// <summary>The chances drawn by Monte Carlo, beside those of the integral.</summary>
 /// <param name="Samples">How many draws.</param>
 /// <param name="Seed">Their seed.</param>
-/// <param name="Undone">Share that came undone.</param>
-/// <param name="Stuck">Share that stayed stuck.</param>
+/// <param name="ComesLoose">Share that came undone.</param>
+/// <param name="StaysTight">Share that stayed stuck.</param>
 /// <param name="Gives">Share in which something gave first.</param>
-public sealed record CrossCheck(int Samples, ulong Seed, double Undone, double Stuck, double Gives)
+public sealed record CrossCheck(int Samples, ulong Seed, double ComesLoose, double StaysTight, double Gives)
 {
     /// <summary>Draws for an assessment.</summary>
     /// <param name="assessment">The assessment; it must have a bar.</param>
@@ -27,7 +28,7 @@ public sealed record CrossCheck(int Samples, ulong Seed, double Undone, double S
         Strength[] links = [.. assessment.Links.Select(link => link.Limit.Strength)];
         double[] gives = new double[links.Length];
         var (undone, stuck) = MonteCarlo.Split(
-            BreakLoose.Sampler(assessment.Setup.Fastener), assessment.Hand.Torque(lever.ReachMm), links, samples, seed, gives);
+            BreakLooseSpread.Sampler(assessment.Setup.Fastener), assessment.Hand.Torque(lever.ReachMm), links, samples, seed, gives);
         return new CrossCheck(samples, seed, undone, stuck, gives.Sum());
     }
 

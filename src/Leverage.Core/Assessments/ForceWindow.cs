@@ -82,13 +82,13 @@ public static class WindowMaker
         };
     }
 
-    /// <summary>A link below the likely need whatever the length: sleeve links are not, for a longer overlap shifts them.</summary>
+    /// <summary>A link below the likely need whatever the length: tube links are not, for a longer overlap shifts them.</summary>
     private static string? Blocker(LooseningAssessment assessment)
     {
         JudgedLink? blocker = null;
         foreach (JudgedLink link in assessment.Links)
         {
-            bool lower = link.Limit.LimitNmm < assessment.Nut.LikelyNmm && !IsSleeve(link.Limit.Kind);
+            bool lower = link.Limit.LimitNmm < assessment.Nut.LikelyNmm && !IsTube(link.Limit.Kind);
             blocker = lower && !(blocker?.Limit.LimitNmm <= link.Limit.LimitNmm) ? link : blocker;
         }
 
@@ -112,28 +112,28 @@ public static class WindowMaker
         var curves = new List<LimitCurve>();
         foreach (JudgedLink link in assessment.Links)
         {
-            if (!IsSleeve(link.Limit.Kind))
+            if (!IsTube(link.Limit.Kind))
             {
                 curves.Add(new LimitCurve(link.Limit.Part, link.Limit.Confirmed, PerReach(link.Limit.LimitNmm, reach)));
             }
         }
 
-        if (assessment.Setup is { Sleeve: { } sleeve, Bar: { } bar } && assessment.Lever is { } lever)
+        if (assessment.Setup is { Tube: { } tube, Bar: { } bar } && assessment.Lever is { } lever)
         {
-            AddSleeve(SleeveLimits.Of(sleeve), bar.Length.Millimeters, lever.OverlapMm, reach, curves);
+            AddTube(TubeLimits.Of(tube), bar.Length.Millimeters, lever.OverlapMm, reach, curves);
         }
 
         return curves;
     }
 
-    /// <summary>The sleeve's limits as the hands move along it: a = reach − bar, the overlap as it is.</summary>
-    private static void AddSleeve(SleeveLimits limits, double barMm, double overlapMm, double[] reach, List<LimitCurve> curves)
+    /// <summary>The tube's limits as the hands move along it: a = reach − bar, the overlap as it is.</summary>
+    private static void AddTube(TubeLimits limits, double barMm, double overlapMm, double[] reach, List<LimitCurve> curves)
     {
-        curves.Add(Beyond("sleeve bending", reach, barMm, a => limits.MomentNmm / a));
+        curves.Add(Beyond("tube bending", reach, barMm, a => limits.MomentNmm / a));
         if (double.IsFinite(limits.TipN))
         {
-            curves.Add(Beyond("sleeve dent at bar tip", reach, barMm, a => limits.TipN * overlapMm / (a + overlapMm)));
-            curves.Add(Beyond("sleeve dent at mouth", reach, barMm, a => limits.MouthN * overlapMm / a));
+            curves.Add(Beyond("tube dent at bar tip", reach, barMm, a => limits.TipN * overlapMm / (a + overlapMm)));
+            curves.Add(Beyond("tube dent at mouth", reach, barMm, a => limits.MouthN * overlapMm / a));
         }
     }
 
@@ -167,6 +167,6 @@ public static class WindowMaker
         return from is { } first ? (first, to) : null;
     }
 
-    private static bool IsSleeve(LinkKind kind) =>
-        kind is LinkKind.SleeveBending or LinkKind.SleeveDentTip or LinkKind.SleeveDentMouth;
+    private static bool IsTube(LinkKind kind) =>
+        kind is LinkKind.TubeBending or LinkKind.TubeDentTip or LinkKind.TubeDentMouth;
 }

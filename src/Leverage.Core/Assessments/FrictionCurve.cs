@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Friction;
 using UnitsNet;
 

@@ -4,16 +4,16 @@ using UnitsNet;
 
 namespace Leverage.Assessments;
 
-/// <summary>Fills the blanks of how a sleeve sits on its bar and how far it swings.</summary>
+/// <summary>Fills the blanks of how a tube sits on its bar and how far it swings.</summary>
 internal static class GripDefaults
 {
     /// <summary>Lowest angle of the swing when none is said, degrees (judgement).</summary>
     private const double BelowLevelDeg = 30;
 
-    internal static Angle Swing(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    internal static Angle Swing(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
         Angle lowest = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg);
-        if (sleeved && request.BelowLevel is null)
+        if (tubed && request.BelowLevel is null)
         {
             assumed.Add(new Assumption("lowest angle of the swing", lowest));
         }
@@ -24,14 +24,14 @@ internal static class GripDefaults
     internal static string Words(LooseningRequest request) =>
         request.GripFriction is null ? request.Handle ?? "dry" : "as given";
 
-    internal static FrictionRange Friction(LooseningRequest request, bool sleeved, List<Assumption> assumed)
+    internal static FrictionRange Friction(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
         if (request.GripFriction is { } given)
         {
             return new FrictionRange(given, given, given);
         }
 
-        if (sleeved && request.Handle is null)
+        if (tubed && request.Handle is null)
         {
             assumed.Add(new Assumption(
                 "handle dry", null, "friction 0.20 in the check", RowLookup.Named("handle-friction", "dry", "a state of the handle").Status));

@@ -1,4 +1,4 @@
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -23,7 +23,7 @@ public sealed record HeatAssessment(
             return null;
         }
 
-        double stress = BreakLoose.PreloadStress(fastener, thread, fastener.BookTorque.NewtonMillimeters);
+        double stress = BreakLooseSpread.PreloadStress(fastener, thread, fastener.BookTorque.NewtonMillimeters);
         double pitchDiameter = thread.PitchDiameterMm;
         return new HeatAssessment(
             heating,

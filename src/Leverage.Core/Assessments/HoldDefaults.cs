@@ -1,7 +1,7 @@
 using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Tables;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
@@ -9,8 +10,8 @@ namespace Leverage.Assessments;
 /// <param name="DemandHighNmm">Break-loose at P90, no more than the hands' P90 gives, N·mm.</param>
 /// <param name="Weakest">Index of the link of least safety; −1 with no link.</param>
 /// <param name="LowestLimitNmm">Limit of that link, N·mm; infinite with none.</param>
-/// <param name="Undone">Chance that it comes undone.</param>
-/// <param name="Stuck">Chance that it stays stuck.</param>
+/// <param name="ComesLoose">Chance that it comes undone.</param>
+/// <param name="StaysTight">Chance that it stays stuck.</param>
 /// <param name="Gives">Chance that something gives first; like the other two 0 with no bar, where nothing was judged.</param>
 /// <param name="Rules">Rules of the verdict that fire.</param>
 public readonly record struct Judgement(
@@ -18,8 +19,8 @@ public readonly record struct Judgement(
     double DemandHighNmm,
     int Weakest,
     double LowestLimitNmm,
-    double Undone,
-    double Stuck,
+    double ComesLoose,
+    double StaysTight,
     double Gives,
     VerdictRules Rules)
 {
@@ -53,7 +54,7 @@ public readonly record struct Judgement(
         return new Judgement(likely, high, weakest, lowest, undone, stuck, giving, rules);
     }
 
-    private static (double Undone, double Stuck) Chances(
+    private static (double ComesLoose, double StaysTight) Chances(
         NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Span<double> gives)
     {
         Span<Strength> strengths = stackalloc Strength[links.Length];

@@ -49,7 +49,7 @@ internal static class LeverChanges
         return new Change(AdviceKind.NextSquare, null, drives[next], WithUsualBar(bigger, drives[next]));
     }
 
-    /// <summary>The usual bar of a bigger square, never thinner than the present one, and no sleeve that would not fit it.</summary>
+    /// <summary>The usual bar of a bigger square, never thinner than the present one, and no tube that would not fit it.</summary>
     private static LooseningSetup WithUsualBar(LooseningSetup setup, string drive)
     {
         if (setup.Bar is not { Diameter: { } diameter } bar)
@@ -58,7 +58,7 @@ internal static class LeverChanges
         }
 
         Length usual = Length.FromMillimeters(RowLookup.Named("handles", drive, "a drive").Number("diameter_mm"));
-        bool fits = setup.Sleeve is null || usual <= setup.Sleeve.Bore;
+        bool fits = setup.Tube is null || usual <= setup.Tube.Bore;
         return usual > diameter && fits ? setup with { Bar = bar with { Diameter = usual }, BarAssumed = true } : setup;
     }
 
@@ -67,7 +67,7 @@ internal static class LeverChanges
     {
         double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare) + bigger.Hands.Stance.GripOffsetMm;
         return bigger.Bar is { } bar && wanted > bar.Length.Millimeters
-            ? bigger with { Bar = bar with { Length = Length.FromMillimeters(wanted) }, Sleeve = null, Overlap = Length.Zero }
+            ? bigger with { Bar = bar with { Length = Length.FromMillimeters(wanted) }, Tube = null, Overlap = Length.Zero }
             : null;
     }
 
@@ -93,13 +93,13 @@ internal static class LeverChanges
 
     private static Length By(double lengthMm) => Length.FromMillimeters(lengthMm);
 
-    /// <summary>The set-up at another reach: a longer or shorter sleeve, or the bar alone where the hands are on the bar.</summary>
+    /// <summary>The set-up at another reach: a longer or shorter tube, or the bar alone where the hands are on the bar.</summary>
     private static LooseningSetup Reached(LooseningSetup setup, Bar bar, double nowMm, double reachMm) =>
-        setup.Sleeve is { } sleeve && reachMm > bar.Length.Millimeters
-            ? setup with { Sleeve = sleeve with { Length = sleeve.Length + By(reachMm - nowMm) } }
+        setup.Tube is { } tube && reachMm > bar.Length.Millimeters
+            ? setup with { Tube = tube with { Length = tube.Length + By(reachMm - nowMm) } }
             : setup with
             {
-                Sleeve = null,
+                Tube = null,
                 Overlap = Length.Zero,
                 Bar = bar with { Length = By(reachMm + setup.Hands.Stance.GripOffsetMm) },
             };

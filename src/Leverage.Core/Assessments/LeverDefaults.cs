@@ -1,7 +1,7 @@
 using System.Globalization;
 using Leverage.Levers;
 using Leverage.Reading;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Tables;
 using UnitsNet;
 
@@ -9,13 +9,13 @@ namespace Leverage.Assessments;
 
 /// <summary>A lever with its blanks filled.</summary>
 internal sealed record CompletedLever(
-    string? Drive, Bar? Bar, bool BarAssumed, bool YieldAssumed, Sleeve? Sleeve, Length Overlap);
+    string? Drive, Bar? Bar, bool BarAssumed, bool YieldAssumed, Tube? Tube, Length Overlap);
 
-/// <summary>Fills the blanks of bar and sleeve, and refuses what does not fit together.</summary>
+/// <summary>Fills the blanks of bar and tube, and refuses what does not fit together.</summary>
 internal static class LeverDefaults
 {
-    /// <summary>Yield of a sleeve when none is known, MPa: mild steel (EN 10025 S235).</summary>
-    private const double SleeveYieldMpa = 235;
+    /// <summary>Yield of a tube when none is known, MPa: mild steel (EN 10025 S235).</summary>
+    private const double TubeYieldMpa = 235;
 
     /// <summary>Yield and straight share of a bar of no known drive (judgement, as in the table handles).</summary>
     private const double BarYieldMpa = 900;
@@ -26,18 +26,18 @@ internal static class LeverDefaults
         string? drive = Drive(request);
         if (request.Bar is not { } length)
         {
-            return request.Sleeve is null
+            return request.Tube is null
                 ? new CompletedLever(drive, null, false, false, null, Length.Zero)
-                : throw new InputException("sleeve", "a sleeve needs a bar to go on. Give --bar, such as 600mm.");
+                : throw new InputException("tube", "a tube needs a bar to go on. Give --bar, such as 600mm.");
         }
 
         Bar bar = BarOf(request, length, drive, assumed);
-        Holdable(request.Sleeve is null ? "bar" : "sleeve", request.Sleeve?.Length ?? length, stance);
-        Sleeve? sleeve = request.Sleeve is null ? null : SleeveOf(request, request.Sleeve, assumed);
-        Length overlap = sleeve is null ? Length.Zero : Overlap(request, bar, sleeve, stance, assumed);
+        Holdable(request.Tube is null ? "bar" : "tube", request.Tube?.Length ?? length, stance);
+        Tube? tube = request.Tube is null ? null : TubeOf(request, request.Tube, assumed);
+        Length overlap = tube is null ? Length.Zero : Overlap(request, bar, tube, stance, assumed);
         assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
         return new CompletedLever(
-            drive, bar, request.BarDiameter is null && bar.Diameter is not null, request.BarYield is null, sleeve, overlap);
+            drive, bar, request.BarDiameter is null && bar.Diameter is not null, request.BarYield is null, tube, overlap);
     }
 
     private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket or ToolKind.Key, Drive: { } drive }
@@ -68,53 +68,53 @@ internal static class LeverDefaults
         return new Bar(length, diameter, yield, request.StraightHandle ?? share * length, request.Taper ?? Angle.Zero, request.Pin);
     }
 
-    private static Sleeve SleeveOf(LooseningRequest request, SleeveText text, List<Assumption> assumed)
+    private static Tube TubeOf(LooseningRequest request, TubeText text, List<Assumption> assumed)
     {
-        Pressure yield = request.SleeveYield ?? Pressure.FromMegapascals(SleeveYieldMpa);
+        Pressure yield = request.TubeYield ?? Pressure.FromMegapascals(TubeYieldMpa);
         if (text is { Outside: { } outside, Wall: { } wall })
         {
-            if (request.SleeveYield is null)
+            if (request.TubeYield is null)
             {
-                assumed.Add(new Assumption("sleeve yield", yield));
+                assumed.Add(new Assumption("tube yield", yield));
             }
 
             return outside > 2 * wall
-                ? new Sleeve(text.Bore ?? outside - 2 * wall, wall, text.Length, yield)
-                : throw new InputException("sleeve", "the wall leaves no bore: outside diameter must be more than twice the wall.");
+                ? new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield)
+                : throw new InputException("tube", "the wall leaves no bore: outside diameter must be more than twice the wall.");
         }
 
         if (text.Bore is not { } bore)
         {
-            throw new InputException("sleeve", "a jack handle's bore must be measured. Give --bore, such as 30mm.");
+            throw new InputException("tube", "a jack handle's bore must be measured. Give --bore, such as 30mm.");
         }
 
-        assumed.Add(new Assumption("jack handle carries at its end", Force.FromNewtons(Sleeve.JackHandleForceN), "AS 2615:2016"));
+        assumed.Add(new Assumption("jack handle carries at its end", Force.FromNewtons(Tube.JackHandleForceN), "AS 2615:2016"));
         assumed.Add(new Assumption("denting not judged", null, "the wall of a jack handle is not known"));
-        return new Sleeve(bore, null, text.Length, yield);
+        return new Tube(bore, null, text.Length, yield);
     }
 
-    private static Length Overlap(LooseningRequest request, Bar bar, Sleeve sleeve, Stance stance, List<Assumption> assumed)
+    private static Length Overlap(LooseningRequest request, Bar bar, Tube tube, Stance stance, List<Assumption> assumed)
     {
         if (bar.Diameter is not { } diameter)
         {
-            throw new InputException("sleeve", "the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.");
+            throw new InputException("tube", "the tube's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.");
         }
 
-        if (sleeve.Bore < diameter)
+        if (tube.Bore < diameter)
         {
-            throw new InputException("sleeve", string.Create(
+            throw new InputException("tube", string.Create(
                 CultureInfo.InvariantCulture,
-                $"it does not go over the bar: bore {sleeve.Bore.Millimeters:0.##} mm, bar {diameter.Millimeters:0.##} mm. Take a wider tube."));
+                $"it does not go over the bar: bore {tube.Bore.Millimeters:0.##} mm, bar {diameter.Millimeters:0.##} mm. Take a wider tube."));
         }
 
-        Length room = sleeve.Length - Length.FromMillimeters(stance.GripOffsetMm + 1);
+        Length room = tube.Length - Length.FromMillimeters(stance.GripOffsetMm + 1);
         Length most = bar.StraightHandle < room ? bar.StraightHandle : room;
         Length overlap = request.Overlap ?? most;
         if (request.Overlap is null)
         {
             bool measured = request.StraightHandle is not null || room < bar.StraightHandle;
             assumed.Add(new Assumption(
-                "sleeve pushed on", overlap, "all the bar's straight handle", measured ? ValueStatus.Published : ValueStatus.Judgement));
+                "tube pushed on", overlap, "all the bar's straight handle", measured ? ValueStatus.Published : ValueStatus.Judgement));
         }
 
         else if (request.StraightHandle is null)
@@ -122,12 +122,12 @@ internal static class LeverDefaults
             assumed.Add(new Assumption("straight handle", bar.StraightHandle, "usual share of the bar", ValueStatus.Judgement));
         }
 
-        Refuse(overlap, bar, sleeve);
-        Length play = sleeve.Bore - diameter;
+        Refuse(overlap, bar, tube);
+        Length play = tube.Bore - diameter;
         Length straight = overlap < most ? overlap : most;
         return play <= straight
             ? overlap
-            : throw new InputException("sleeve", string.Create(
+            : throw new InputException("tube", string.Create(
                 CultureInfo.InvariantCulture,
                 $"it is far too loose: {play.Millimeters:0.##} mm of play on {straight.Millimeters:0.##} mm of overlap. Take a narrower tube."));
     }
@@ -142,7 +142,7 @@ internal static class LeverDefaults
         }
     }
 
-    private static void Refuse(Length overlap, Bar bar, Sleeve sleeve)
+    private static void Refuse(Length overlap, Bar bar, Tube tube)
     {
         if (overlap > bar.Length)
         {
@@ -151,11 +151,11 @@ internal static class LeverDefaults
                 $"{overlap.Millimeters:0.##} mm is longer than the bar, {bar.Length.Millimeters:0.##} mm. It can be no more than the straight handle."));
         }
 
-        if (overlap > sleeve.Length || overlap <= Length.Zero)
+        if (overlap > tube.Length || overlap <= Length.Zero)
         {
             throw new InputException("overlap", string.Create(
                 CultureInfo.InvariantCulture,
-                $"{overlap.Millimeters:0.##} mm does not go with a sleeve of {sleeve.Length.Millimeters:0.##} mm. It must leave room for the hands."));
+                $"{overlap.Millimeters:0.##} mm does not go with a tube of {tube.Length.Millimeters:0.##} mm. It must leave room for the hands."));
         }
     }
 

@@ -1,11 +1,11 @@
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Assessments;
 
-/// <summary>The sleeve of a sketch with the forces on it, seen from the side.</summary>
+/// <summary>The tube of a sketch with the forces on it, seen from the side.</summary>
 /// <param name="LengthMm">Whole length, mm.</param>
 /// <param name="BoreMm">Inside diameter, mm.</param>
 /// <param name="WallMm">Wall, mm; null where it is not known.</param>
@@ -17,7 +17,7 @@ namespace Leverage.Assessments;
 /// <param name="OutwardN">The hands' pull along it, outward, N; negative is a push on.</param>
 /// <param name="HoldsN">Most that friction holds along it at this load, N; negative where the contacts push it off.</param>
 /// <param name="GripWords">State of the handle in words.</param>
-public sealed record SleeveSketch(
+public sealed record TubeSketch(
     double LengthMm,
     double BoreMm,
     double? WallMm,
@@ -67,8 +67,8 @@ public sealed record LeverSketch
     /// <summary>Way the hands really push in the stance chosen; the sketch itself shows a push down.</summary>
     public Push Push { get; init; }
 
-    /// <summary>The sleeve; null with none on.</summary>
-    public SleeveSketch? Sleeve { get; init; }
+    /// <summary>The tube; null with none on.</summary>
+    public TubeSketch? Tube { get; init; }
 
     /// <summary>The part that gives before the nut is likely to turn; null where every part stands that.</summary>
     public LinkLimit? Gives { get; init; }
@@ -99,8 +99,8 @@ public static class LeverSketcher
             Push = assessment.Setup.Hands.Stance.Push,
             Gives = assessment.Judgement.Rules.HasFlag(VerdictRules.LinkBelowLikely) ? assessment.Weakest?.Limit : null,
         };
-        return assessment is { Sleeve: { } judged, Setup.Sleeve: { } sleeve }
-            ? WithSleeve(sketch, sleeve, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
+        return assessment is { Tube: { } judged, Setup.Tube: { } tube }
+            ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
             : sketch;
     }
 
@@ -111,11 +111,11 @@ public static class LeverSketcher
     {
         ArgumentNullException.ThrowIfNull(slip);
         SlipSetup setup = slip.Setup;
-        var lever = LeverGeometry.Sleeved(
-            setup.Bar.Length.Millimeters, setup.Sleeve.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
+        var lever = LeverGeometry.WithTube(
+            setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
         double square = slip.HandN * Math.Cos(Lean(setup.BelowLevel, slip.Here.TiltRad));
         LeverSketch sketch = Bare(setup.Bar, lever, setup.BelowLevel, square) with { Push = setup.Hands.Stance.Push };
-        return WithSleeve(sketch, setup.Sleeve, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
+        return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
     }
 
     private static LeverSketch Bare(Bar bar, LeverGeometry lever, Angle belowLevel, double squareN) => new()
@@ -128,23 +128,23 @@ public static class LeverSketcher
         HandN = squareN / Math.Cos(Lean(belowLevel, 0)),
     };
 
-    private static LeverSketch WithSleeve(
-        LeverSketch sketch, Sleeve sleeve, LeverGeometry lever, double tiltRad, double limitTangent, string gripWords)
+    private static LeverSketch WithTube(
+        LeverSketch sketch, Tube tube, LeverGeometry lever, double tiltRad, double limitTangent, string gripWords)
     {
         double lean = Math.Min(sketch.BelowLevelRad + tiltRad, Steepest);
         double square = sketch.SquareN;
         return sketch with
         {
             HandN = square / Math.Cos(lean),
-            Sleeve = new SleeveSketch(
-                sleeve.Length.Millimeters,
-                sleeve.Bore.Millimeters,
-                sleeve.Wall?.Millimeters,
+            Tube = new TubeSketch(
+                tube.Length.Millimeters,
+                tube.Bore.Millimeters,
+                tube.Wall?.Millimeters,
                 lever.OverlapMm,
                 lever.HandToTipMm,
                 tiltRad,
-                SleeveBearing.TipReaction(square, lever.HandToTipMm, lever.OverlapMm),
-                SleeveBearing.MouthReaction(square, lever.HandToTipMm, lever.OverlapMm),
+                TubeBearing.TipReaction(square, lever.HandToTipMm, lever.OverlapMm),
+                TubeBearing.MouthReaction(square, lever.HandToTipMm, lever.OverlapMm),
                 square * Math.Tan(lean),
                 square * limitTangent,
                 gripWords),

@@ -10,7 +10,7 @@ namespace Leverage.Assessments;
 /// <param name="Gives">Chance that it gives first.</param>
 public readonly record struct JudgedLink(LinkLimit Limit, double Gives);
 
-/// <summary>What a sleeve does on this bar under this load.</summary>
+/// <summary>What a tube does on this bar under this load.</summary>
 /// <param name="Overlap">How far it is on.</param>
 /// <param name="HandToTip">Bar's tip to the hands.</param>
 /// <param name="TipReaction">Force of the bar's tip on it at the likely break-loose.</param>
@@ -24,7 +24,7 @@ public readonly record struct JudgedLink(LinkLimit Limit, double Gives);
 /// <param name="Typical">Angles at typical friction.</param>
 /// <param name="BestOverlap">Overlap with the widest safe angle of those the tube stands.</param>
 /// <param name="WillMark">Whether the mouth's lip will be marked.</param>
-public sealed record SleeveAssessment(
+public sealed record TubeAssessment(
     Length Overlap,
     Length HandToTip,
     Force TipReaction,
@@ -46,7 +46,7 @@ public sealed record SleeveAssessment(
 public sealed record HoldAssessment(HoldCapacity Capacity, double Safety, Roll? Roll);
 
 /// <summary>What is let loose when it lets go at the likely break-loose.</summary>
-/// <param name="Energy">Elastic energy of bar and sleeve.</param>
+/// <param name="Energy">Elastic energy of bar and tube.</param>
 /// <param name="HandSpeed">Speed of the hands a quarter of a second later, if the body pushes on.</param>
 /// <param name="HammerDrop">Height a 1 kg hammer falls for that energy.</param>
 public sealed record ReleaseAssessment(Energy Energy, Speed HandSpeed, Length HammerDrop);
@@ -72,8 +72,8 @@ public sealed record LooseningAssessment
     /// <summary>The links, from the hexagon outwards.</summary>
     public required IReadOnlyList<JudgedLink> Links { get; init; }
 
-    /// <summary>The sleeve, if one is on.</summary>
-    public SleeveAssessment? Sleeve { get; init; }
+    /// <summary>The tube, if one is on.</summary>
+    public TubeAssessment? Tube { get; init; }
 
     /// <summary>What holds the wheel, if judged.</summary>
     public HoldAssessment? Hold { get; init; }

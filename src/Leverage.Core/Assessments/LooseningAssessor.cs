@@ -2,9 +2,9 @@ using System.Runtime.InteropServices;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -48,7 +48,7 @@ public static class LooseningAssessor
             Lever = lever,
             Judgement = judgement,
             Links = Judged(CollectionsMarshal.AsSpan(links), gives),
-            Sleeve = SleeveAssessor.Assess(setup, nut, judgement, lever),
+            Tube = TubeAssessor.Assess(setup, nut, judgement, lever),
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
             StudGuard = Guard(setup.Fastener),

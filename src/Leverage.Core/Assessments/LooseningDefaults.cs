@@ -1,10 +1,10 @@
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -42,11 +42,11 @@ public static class LooseningDefaults
             Bar = lever.Bar,
             BarAssumed = lever.BarAssumed,
             BarYieldAssumed = lever.YieldAssumed,
-            Sleeve = lever.Sleeve,
+            Tube = lever.Tube,
             Overlap = lever.Overlap,
-            GripFriction = GripDefaults.Friction(request, lever.Sleeve is not null, assumed),
+            GripFriction = GripDefaults.Friction(request, lever.Tube is not null, assumed),
             GripWords = GripDefaults.Words(request),
-            BelowLevel = GripDefaults.Swing(request, lever.Sleeve is not null, assumed),
+            BelowLevel = GripDefaults.Swing(request, lever.Tube is not null, assumed),
             StandOff = request.StandOff,
             Hold = HoldDefaults.Complete(request.Hold, assumed),
             Assumed = assumed,

@@ -1,7 +1,7 @@
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -23,12 +23,12 @@ public enum ToolKind
     Key,
 }
 
-/// <summary>A sleeve as a person describes it: a tube by outside and wall, or a jack handle by its bore.</summary>
+/// <summary>A tube as a person describes it: a tube by outside and wall, or a jack handle by its bore.</summary>
 /// <param name="Length">Whole length.</param>
 /// <param name="Outside">Outside diameter; null for a jack handle.</param>
 /// <param name="Wall">Wall; null for a jack handle.</param>
 /// <param name="Bore">Measured bore; null to work it out from outside and wall.</param>
-public sealed record SleeveText(Length Length, Length? Outside = null, Length? Wall = null, Length? Bore = null);
+public sealed record TubeText(Length Length, Length? Outside = null, Length? Wall = null, Length? Bore = null);
 
 /// <summary>What a person says of a nut and of what they have to undo it; whatever is null is assumed, and said.</summary>
 public sealed record LooseningRequest
@@ -81,7 +81,7 @@ public sealed record LooseningRequest
     /// <summary>Yield of its steel.</summary>
     public Pressure? BarYield { get; init; }
 
-    /// <summary>How far a sleeve can go on it.</summary>
+    /// <summary>How far a tube can go on it.</summary>
     public Length? StraightHandle { get; init; }
 
     /// <summary>Taper of its handle towards the end.</summary>
@@ -90,19 +90,19 @@ public sealed record LooseningRequest
     /// <summary>The pin of a flex head.</summary>
     public FlexPin? Pin { get; init; }
 
-    /// <summary>The sleeve.</summary>
-    public SleeveText? Sleeve { get; init; }
+    /// <summary>The tube.</summary>
+    public TubeText? Tube { get; init; }
 
-    /// <summary>Yield of the sleeve's steel.</summary>
-    public Pressure? SleeveYield { get; init; }
+    /// <summary>Yield of the tube's steel.</summary>
+    public Pressure? TubeYield { get; init; }
 
-    /// <summary>How far the sleeve goes on.</summary>
+    /// <summary>How far the tube goes on.</summary>
     public Length? Overlap { get; init; }
 
     /// <summary>State of the handle, a name of the table <c>handle-friction</c>.</summary>
     public string? Handle { get; init; }
 
-    /// <summary>Friction of sleeve on bar, in place of a state.</summary>
+    /// <summary>Friction of tube on bar, in place of a state.</summary>
     public double? GripFriction { get; init; }
 
     /// <summary>Lowest angle of the swing, below level.</summary>

@@ -1,9 +1,10 @@
+using Leverage.Probability;
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -48,13 +49,13 @@ public sealed record LooseningSetup
     /// <summary>Whether the bar's yield was assumed.</summary>
     public bool BarYieldAssumed { get; init; }
 
-    /// <summary>The sleeve, if one is on.</summary>
-    public Sleeve? Sleeve { get; init; }
+    /// <summary>The tube, if one is on.</summary>
+    public Tube? Tube { get; init; }
 
     /// <summary>How far it goes on.</summary>
     public Length Overlap { get; init; }
 
-    /// <summary>Friction of sleeve on bar.</summary>
+    /// <summary>Friction of tube on bar.</summary>
     public required FrictionRange GripFriction { get; init; }
 
     /// <summary>State of the handle in words.</summary>
@@ -76,14 +77,14 @@ public sealed record LooseningSetup
     /// <exception cref="ArgumentOutOfRangeException">Nothing is left to hold.</exception>
     public LeverGeometry? Geometry => Bar is not { } bar
         ? null
-        : Sleeve is { } sleeve
-            ? LeverGeometry.Sleeved(
-                bar.Length.Millimeters, sleeve.Length.Millimeters, Overlap.Millimeters, Hands.Stance.GripOffsetMm)
+        : Tube is { } tube
+            ? LeverGeometry.WithTube(
+                bar.Length.Millimeters, tube.Length.Millimeters, Overlap.Millimeters, Hands.Stance.GripOffsetMm)
             : LeverGeometry.Bare(bar.Length.Millimeters, Hands.Stance.GripOffsetMm);
 
-    /// <summary>The shortest and the longest overlap that leave room for hands and straight handle; null with no sleeve.</summary>
-    public (Length Least, Length Most)? Overlaps => this is { Bar: { Diameter: not null } bar, Sleeve: { } sleeve }
-        && SleeveAssessor.Range(bar, sleeve, Hands.Stance.GripOffsetMm) is var (least, most)
+    /// <summary>The shortest and the longest overlap that leave room for hands and straight handle; null with no tube.</summary>
+    public (Length Least, Length Most)? Overlaps => this is { Bar: { Diameter: not null } bar, Tube: { } tube }
+        && TubeAssessor.Range(bar, tube, Hands.Stance.GripOffsetMm) is var (least, most)
             ? (Length.FromMillimeters(least), Length.FromMillimeters(most))
             : null;
 }

@@ -1,4 +1,5 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 
 namespace Leverage.Assessments;
 
@@ -21,7 +22,7 @@ public sealed record NutFigures(
     public static NutFigures Of(Fastener fastener)
     {
         ArgumentNullException.ThrowIfNull(fastener);
-        BreakLooseTorque spread = BreakLoose.Torque(fastener);
+        BreakLooseTorque spread = BreakLooseSpread.Torque(fastener);
         return new NutFigures(
             spread, spread.Quantile(0.1), spread.Quantile(0.5), spread.Quantile(0.9), fastener.Condition.RunningShare);
     }

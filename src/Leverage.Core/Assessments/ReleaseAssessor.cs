@@ -1,5 +1,5 @@
 using Leverage.Levers;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -25,7 +25,7 @@ internal static class ReleaseAssessor
 
         // Nothing stores more than what gives first lets it: past the weakest limit it bends, it does not spring back.
         double force = Math.Min(judged.DemandLikelyNmm, judged.LowestLimitNmm) / geometry.ReachMm;
-        double bend = LeverDeflection.AtHand(force, Beam(bar, setup.Sleeve, geometry));
+        double bend = LeverDeflection.AtHand(force, Beam(bar, setup.Tube, geometry));
         double energy = Release.Energy(force, bend);
         double speed = Release.HandSpeed(force, nut.RunningShare, setup.Hands.Body.Kilograms);
         return new ReleaseAssessment(
@@ -34,17 +34,17 @@ internal static class ReleaseAssessor
             Length.FromMillimeters(Release.HammerDrop(energy)));
     }
 
-    private static LeverBeam Beam(Bar bar, Sleeve? sleeve, LeverGeometry lever)
+    private static LeverBeam Beam(Bar bar, Tube? tube, LeverGeometry lever)
     {
         double barStiffness = SteelModulusMpa * RoundBar.Inertia(bar.Diameter?.Millimeters ?? UnknownBarMm);
-        if (sleeve is null)
+        if (tube is null)
         {
             return new LeverBeam(lever.ReachMm, 0, 0, 0, barStiffness);
         }
 
-        double wall = sleeve.Wall?.Millimeters ?? UnknownWallMm;
-        double sleeveStiffness = SteelModulusMpa * TubeSection.Inertia(sleeve.Bore.Millimeters + 2 * wall, wall);
+        double wall = tube.Wall?.Millimeters ?? UnknownWallMm;
+        double tubeStiffness = SteelModulusMpa * TubeSection.Inertia(tube.Bore.Millimeters + 2 * wall, wall);
         double overlap = Math.Min(lever.OverlapMm, lever.ReachMm - lever.HandToTipMm);
-        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, sleeveStiffness, barStiffness);
+        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, tubeStiffness, barStiffness);
     }
 }

@@ -35,9 +35,9 @@ public static class SetupLinks
             Add(links, LinkList.Bending(bar, setup.BarAssumed || setup.BarYieldAssumed));
         }
 
-        if (setup.Sleeve is { } sleeve && lever is { } geometry)
+        if (setup.Tube is { } tube && lever is { } geometry)
         {
-            LinkList.AddSleeve(SleeveLimits.Of(sleeve), geometry, links);
+            LinkList.AddTube(TubeLimits.Of(tube), geometry, links);
         }
 
         if (setup.Fastener is { Thread: { } thread, Grade: { } grade })

@@ -1,8 +1,8 @@
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Loosening;
-using Leverage.Sleeves;
+using Leverage.BreakLoose;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -13,8 +13,8 @@ public sealed record SlipSetup
     /// <summary>The bar, its diameter known.</summary>
     public required Bar Bar { get; init; }
 
-    /// <summary>The sleeve.</summary>
-    public required Sleeve Sleeve { get; init; }
+    /// <summary>The tube.</summary>
+    public required Tube Tube { get; init; }
 
     /// <summary>How far it goes on.</summary>
     public required Length Overlap { get; init; }
@@ -22,7 +22,7 @@ public sealed record SlipSetup
     /// <summary>The person, for the grip and the force.</summary>
     public required Hands Hands { get; init; }
 
-    /// <summary>Friction of sleeve on bar.</summary>
+    /// <summary>Friction of tube on bar.</summary>
     public required FrictionRange GripFriction { get; init; }
 
     /// <summary>State of the handle in words.</summary>
@@ -109,8 +109,8 @@ public sealed record SlipAssessment
     /// <summary>Stand-off over engagement of the socket; null where not said.</summary>
     public double? TippingRatio { get; init; }
 
-    /// <summary>Pull along the sleeve that a close-fitting straight bar of the same lengths holds, N.</summary>
-    /// <param name="squareN">Force of the hands square to the sleeve, N.</param>
+    /// <summary>Pull along the tube that a close-fitting straight bar of the same lengths holds, N.</summary>
+    /// <param name="squareN">Force of the hands square to the tube, N.</param>
     /// <returns>The pull, N.</returns>
     public double SnugHoldsN(double squareN) => squareN * Math.Tan(SnugRad);
 

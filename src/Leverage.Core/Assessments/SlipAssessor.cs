@@ -1,7 +1,7 @@
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 
 namespace Leverage.Assessments;
 
@@ -10,17 +10,17 @@ public static class SlipAssessor
 {
     private static readonly string[] States = ["dry", "oily", "greasy"];
 
-    /// <summary>What a sleeve on a bar means.</summary>
-    /// <param name="setup">Bar, sleeve, overlap and hands.</param>
+    /// <summary>What a tube on a bar means.</summary>
+    /// <param name="setup">Bar, tube, overlap and hands.</param>
     /// <returns>The assessment.</returns>
     public static SlipAssessment Assess(SlipSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        SleeveLimits limits = SleeveLimits.Of(setup.Sleeve);
+        TubeLimits limits = TubeLimits.Of(setup.Tube);
         double hand = HandFigures.Of(setup.Hands).Quantile(0.5);
         SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction);
         double low = setup.GripFriction.Low;
-        double[] overlaps = [.. SleeveAssessor.Overlaps(setup.Bar, setup.Sleeve, setup.Hands.Stance.GripOffsetMm)];
+        double[] overlaps = [.. TubeAssessor.Overlaps(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm)];
         SlipRow here = Row(setup.Overlap.Millimeters, low);
         SlipRow[] rows = [.. overlaps.Select(overlap => Row(overlap, low))];
         return new SlipAssessment
@@ -29,7 +29,7 @@ public static class SlipAssessor
             Here = here,
             Typical = Row(here.OverlapMm, setup.GripFriction.Likely).Checked,
             SnugRad = Math.Atan(SlipLimit.CloseFitTangent(low, here.HandToTipMm, here.OverlapMm)),
-            PlayShare = (setup.Sleeve.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
+            PlayShare = (setup.Tube.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
             HandN = hand,
             Rows = rows,
             Curves = [.. States.Select(state => Curve(state, overlaps, Row))],
@@ -46,15 +46,15 @@ public static class SlipAssessor
         return new SlipCurve(state, friction, [.. overlaps.Select(overlap => row(overlap, friction).Checked.HeldRad)]);
     }
 
-    private static SlipRow RowAt(SlipSetup setup, SleeveLimits limits, double overlapMm, double friction)
+    private static SlipRow RowAt(SlipSetup setup, TubeLimits limits, double overlapMm, double friction)
     {
-        LeverGeometry lever = LeverGeometry.Sleeved(
-            setup.Bar.Length.Millimeters, setup.Sleeve.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
+        LeverGeometry lever = LeverGeometry.WithTube(
+            setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
         return new SlipRow(
             overlapMm,
             lever.HandToTipMm,
-            SlipAngles.Tilt(setup.Bar, setup.Sleeve, overlapMm),
-            SlipAngles.Of(setup.Bar, setup.Sleeve, lever, friction, setup.RunningShare),
+            SlipAngles.Tilt(setup.Bar, setup.Tube, overlapMm),
+            SlipAngles.Of(setup.Bar, setup.Tube, lever, friction, setup.RunningShare),
             (2 * lever.HandToTipMm + overlapMm) / overlapMm,
             limits.BendingTorque(lever) / lever.ReachMm,
             limits.TipTorque(lever) / lever.ReachMm,

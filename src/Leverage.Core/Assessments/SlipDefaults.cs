@@ -1,26 +1,26 @@
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using UnitsNet;
 
 namespace Leverage.Assessments;
 
-/// <summary>Fills the blanks of a question about a sleeve.</summary>
+/// <summary>Fills the blanks of a question about a tube.</summary>
 public static class SlipDefaults
 {
     /// <summary>The complete question.</summary>
-    /// <param name="request">What the person said of bar, sleeve, hands and handle; the nut is not looked at.</param>
+    /// <param name="request">What the person said of bar, tube, hands and handle; the nut is not looked at.</param>
     /// <param name="engagement">How deep the socket sits on the nut, if said.</param>
     /// <returns>The set-up, with everything it took for granted.</returns>
-    /// <exception cref="InputException">Bar or sleeve is missing, or they do not fit.</exception>
+    /// <exception cref="InputException">Bar or tube is missing, or they do not fit.</exception>
     public static SlipSetup Complete(LooseningRequest request, Length? engagement)
     {
         ArgumentNullException.ThrowIfNull(request);
         var assumed = new List<Assumption>();
         Hands hands = LooseningDefaults.Stand(request, assumed);
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
-        if (lever is not { Bar: { } bar, Sleeve: { } sleeve })
+        if (lever is not { Bar: { } bar, Tube: { } tube })
         {
-            throw new InputException("sleeve", "this question needs a bar and a sleeve. Give --bar 600mm --sleeve 33.7x3.2x1000mm.");
+            throw new InputException("tube", "this question needs a bar and a tube. Give --bar 600mm --tube 33.7x3.2x1000mm.");
         }
 
         Condition condition = Condition.Named(request.Condition ?? "used");
@@ -32,7 +32,7 @@ public static class SlipDefaults
         return new SlipSetup
         {
             Bar = bar,
-            Sleeve = sleeve,
+            Tube = tube,
             Overlap = lever.Overlap,
             Hands = hands,
             GripFriction = GripDefaults.Friction(request, true, assumed),

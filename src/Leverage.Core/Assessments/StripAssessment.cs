@@ -1,7 +1,7 @@
 using Leverage.Grades;
 using Leverage.Tables;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;

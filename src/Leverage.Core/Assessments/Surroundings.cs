@@ -5,7 +5,7 @@ namespace Leverage.Assessments;
 
 /// <summary>What is judged besides torque; infinite where it is not judged.</summary>
 /// <param name="HoldNmm">What holds the wheel, N·mm.</param>
-/// <param name="HeldRad">Last safe angle of the sleeve while the nut holds, rad.</param>
+/// <param name="HeldRad">Last safe angle of the tube while the nut holds, rad.</param>
 /// <param name="ReleaseRad">Last safe angle at break-loose, rad.</param>
 /// <param name="BelowLevelRad">Lowest angle of the swing, rad.</param>
 /// <param name="OnStands">The vehicle is on stands.</param>
@@ -31,12 +31,12 @@ public readonly record struct Surroundings(
             OnStands = setup.Hold?.OnStands ?? false,
             BelowLevelRad = setup.BelowLevel.Radians,
         };
-        if (setup is not { Sleeve: { } sleeve, Bar: { } bar } || lever is not { } geometry)
+        if (setup is not { Tube: { } tube, Bar: { } bar } || lever is not { } geometry)
         {
             return around;
         }
 
-        SlipAngles slip = SlipAngles.Of(bar, sleeve, geometry, setup.GripFriction.Low, nut.RunningShare);
+        SlipAngles slip = SlipAngles.Of(bar, tube, geometry, setup.GripFriction.Low, nut.RunningShare);
         return around with { HeldRad = slip.HeldRad, ReleaseRad = slip.ReleaseRad };
     }
 

@@ -1,7 +1,7 @@
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;

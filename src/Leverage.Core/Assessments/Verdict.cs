@@ -26,7 +26,7 @@ public enum VerdictRules
     /// <summary>Stop: what holds the wheel is below the likely demand.</summary>
     HoldBelowLikely = 2,
 
-    /// <summary>Stop: the sleeve slides at the lowest angle while the nut still holds.</summary>
+    /// <summary>Stop: the tube slides at the lowest angle while the nut still holds.</summary>
     SlidesWhileHeld = 4,
 
     /// <summary>Stop: the vehicle is on stands.</summary>
@@ -38,14 +38,14 @@ public enum VerdictRules
     /// <summary>Care: what holds the wheel is below the hard demand.</summary>
     HoldBelowHigh = 32,
 
-    /// <summary>Care: the sleeve slides at break-loose.</summary>
+    /// <summary>Care: the tube slides at break-loose.</summary>
     SlidesAtRelease = 64,
 
     /// <summary>Care: something gives first in more than 5 % of cases.</summary>
     MayGive = 128,
 
     /// <summary>Care: it stays stuck in more than 50 % of cases.</summary>
-    MayStayStuck = 256,
+    MayStayStaysTight = 256,
 }
 
 /// <summary>Makes a verdict of what was found, by fixed rules.</summary>
@@ -55,7 +55,7 @@ public static class VerdictOf
     public const double GivesShare = 0.05;
 
     /// <summary>Chance that it stays stuck above which care is called for (judgement).</summary>
-    public const double StuckShare = 0.50;
+    public const double StaysTightShare = 0.50;
 
     internal const VerdictRules Stops = VerdictRules.LinkBelowLikely | VerdictRules.HoldBelowLikely
         | VerdictRules.SlidesWhileHeld | VerdictRules.OnStands;
@@ -78,7 +78,7 @@ public static class VerdictOf
         }
 
         rules |= facts.Gives > GivesShare ? VerdictRules.MayGive : VerdictRules.None;
-        rules |= facts.Stuck > StuckShare ? VerdictRules.MayStayStuck : VerdictRules.None;
+        rules |= facts.StaysTight > StaysTightShare ? VerdictRules.MayStayStaysTight : VerdictRules.None;
         return rules;
     }
 
@@ -97,10 +97,10 @@ public static class VerdictOf
 /// <param name="DemandHighNmm">Hard demand, N·mm.</param>
 /// <param name="LowestLimitNmm">Lowest link limit, N·mm; infinite with no link.</param>
 /// <param name="HoldNmm">What holds the wheel, N·mm; infinite where not judged.</param>
-/// <param name="HeldRad">Last safe angle while the nut holds, rad; infinite with no sleeve.</param>
-/// <param name="ReleaseRad">Last safe angle at break-loose, rad; infinite with no sleeve.</param>
+/// <param name="HeldRad">Last safe angle while the nut holds, rad; infinite with no tube.</param>
+/// <param name="ReleaseRad">Last safe angle at break-loose, rad; infinite with no tube.</param>
 /// <param name="BelowLevelRad">Lowest angle of the swing, rad.</param>
-/// <param name="Stuck">Chance that it stays stuck; 0 where not judged.</param>
+/// <param name="StaysTight">Chance that it stays stuck; 0 where not judged.</param>
 /// <param name="Gives">Chance that something gives; 0 where not judged.</param>
 /// <param name="OnStands">The vehicle is on stands.</param>
 public readonly record struct VerdictFacts(
@@ -111,6 +111,6 @@ public readonly record struct VerdictFacts(
     double HeldRad,
     double ReleaseRad,
     double BelowLevelRad,
-    double Stuck,
+    double StaysTight,
     double Gives,
     bool OnStands);

@@ -1,8 +1,9 @@
+using Leverage.Probability;
 using System.Runtime.InteropServices;
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 using UnitsNet;
 
@@ -13,13 +14,13 @@ namespace Leverage.Assessments;
 /// <param name="Learn">How to learn it better.</param>
 /// <param name="ReachLowMm">Reach needed with the input at its P10, mm.</param>
 /// <param name="ReachHighMm">Reach needed with the input at its P90, mm.</param>
-/// <param name="UndoneLow">Chance undone with the input at its P10.</param>
-/// <param name="UndoneHigh">Chance undone with the input at its P90.</param>
+/// <param name="ComesLooseLow">Chance undone with the input at its P10.</param>
+/// <param name="ComesLooseHigh">Chance undone with the input at its P90.</param>
 public sealed record Swing(
-    string Input, string Learn, double ReachLowMm, double ReachHighMm, double UndoneLow, double UndoneHigh)
+    string Input, string Learn, double ReachLowMm, double ReachHighMm, double ComesLooseLow, double ComesLooseHigh)
 {
     /// <summary>How far the chance undone moves.</summary>
-    public double UndoneWidth => Math.Abs(UndoneHigh - UndoneLow);
+    public double ComesLooseWidth => Math.Abs(ComesLooseHigh - ComesLooseLow);
 
     /// <summary>How far the needed reach moves, mm.</summary>
     public double ReachWidthMm => Math.Abs(ReachHighMm - ReachLowMm);
@@ -87,9 +88,9 @@ public static class WhatMatters
     }
 
     /// <summary>By the chance undone; where no input moves that, this lever is none for the job, and the reach needed decides.</summary>
-    private static Swing[] Ordered(List<Swing> swings) => swings.Max(s => s.UndoneWidth) >= LeastWidth
-        ? [.. swings.OrderByDescending(s => s.UndoneWidth).ThenByDescending(s => s.ReachWidthMm)]
-        : [.. swings.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.UndoneWidth)];
+    private static Swing[] Ordered(List<Swing> swings) => swings.Max(s => s.ComesLooseWidth) >= LeastWidth
+        ? [.. swings.OrderByDescending(s => s.ComesLooseWidth).ThenByDescending(s => s.ReachWidthMm)]
+        : [.. swings.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.ComesLooseWidth)];
 
     private static FrictionRange Fixed(double friction) => new(friction * (1 - Held), friction, friction * (1 + Held));
 
@@ -98,7 +99,7 @@ public static class WhatMatters
         var low = NutFigures.Of(at(0.1));
         var high = NutFigures.Of(at(0.9));
         return new Swing(
-            input, learn, Reach(low.LikelyNmm, now), Reach(high.LikelyNmm, now), Undone(now, low), Undone(now, high));
+            input, learn, Reach(low.LikelyNmm, now), Reach(high.LikelyNmm, now), ComesLoose(now, low), ComesLoose(now, high));
     }
 
     private static Swing Hand(LooseningAssessment now, LeverGeometry lever)
@@ -107,7 +108,7 @@ public static class WhatMatters
         double Needed(double share) => Lever.NeededReach(now.Nut.LikelyNmm, now.Hand.Quantile(share), 0);
         return new Swing(
             "your own force", "push a bathroom scale in that stance and give --force",
-            Needed(0.1), Needed(0.9), Undone(now, now.Nut, At(0.1), lever.ReachMm), Undone(now, now.Nut, At(0.9), lever.ReachMm));
+            Needed(0.1), Needed(0.9), ComesLoose(now, now.Nut, At(0.1), lever.ReachMm), ComesLoose(now, now.Nut, At(0.9), lever.ReachMm));
     }
 
     private static Swing Strength(LooseningAssessment now, LeverGeometry lever)
@@ -116,7 +117,7 @@ public static class WhatMatters
         double needed = now.NeededLikely.Millimeters;
         return new Swing(
             "what the tools really stand", "use the next size up, or tools with a test certificate", needed, needed,
-            Undone(now, now.Nut, now.Hand, lever.ReachMm, 1 / factor), Undone(now, now.Nut, now.Hand, lever.ReachMm, factor));
+            ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, 1 / factor), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, factor));
     }
 
     private static Swing Place(LooseningAssessment now, LeverGeometry lever)
@@ -124,7 +125,7 @@ public static class WhatMatters
         double needed = now.NeededLikely.Millimeters;
         return new Swing(
             "where exactly your hands are", "mark the grip with tape", needed, needed,
-            Undone(now, now.Nut, now.Hand, Math.Max(1, lever.ReachMm - HandsMm)), Undone(now, now.Nut, now.Hand, lever.ReachMm + HandsMm));
+            ComesLoose(now, now.Nut, now.Hand, Math.Max(1, lever.ReachMm - HandsMm)), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm + HandsMm));
     }
 
     private static Swing Bar(LooseningAssessment now)
@@ -134,24 +135,24 @@ public static class WhatMatters
         {
             Bar bar = now.Setup.Bar!;
             double diameter = bar.Diameter!.Value.Millimeters * factor;
-            double most = now.Setup.Sleeve?.Bore.Millimeters ?? double.PositiveInfinity;
+            double most = now.Setup.Tube?.Bore.Millimeters ?? double.PositiveInfinity;
             var changed = bar with { Diameter = Length.FromMillimeters(Math.Min(most, diameter)) };
-            return LooseningAssessor.WithoutAdvice(now.Setup with { Bar = changed }).Judgement.Undone;
+            return LooseningAssessor.WithoutAdvice(now.Setup with { Bar = changed }).Judgement.ComesLoose;
         }
 
-        return new Swing("diameter of the bar", "measure it where the sleeve ends", needed, needed, At(1 - BarShare), At(1 + BarShare));
+        return new Swing("diameter of the bar", "measure it where the tube ends", needed, needed, At(1 - BarShare), At(1 + BarShare));
     }
 
     private static double Reach(double torqueNmm, LooseningAssessment now) =>
         Lever.NeededReach(torqueNmm, now.Hand.Quantile(0.5), 0);
 
-    private static double Undone(LooseningAssessment now, NutFigures nut) =>
-        Undone(now, nut, now.Hand, now.Lever!.Value.ReachMm);
+    private static double ComesLoose(LooseningAssessment now, NutFigures nut) =>
+        ComesLoose(now, nut, now.Hand, now.Lever!.Value.ReachMm);
 
-    private static double Undone(LooseningAssessment now, NutFigures nut, HandFigures hand, double reachMm, double strength = 1)
+    private static double ComesLoose(LooseningAssessment now, NutFigures nut, HandFigures hand, double reachMm, double strength = 1)
     {
         List<LinkLimit> links = [.. now.Links.Select(link => link.Limit with { MedianOverLimit = link.Limit.MedianOverLimit * strength })];
         double[] gives = new double[links.Count];
-        return Judgement.Of(nut, hand, reachMm, CollectionsMarshal.AsSpan(links), Surroundings.None, gives).Undone;
+        return Judgement.Of(nut, hand, reachMm, CollectionsMarshal.AsSpan(links), Surroundings.None, gives).ComesLoose;
     }
 }

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Outcomes;
 using Leverage.Tables;
 
@@ -33,7 +34,7 @@ public readonly record struct FrictionRange(double Low, double Likely, double Hi
         return new FrictionRange(row.Number("low"), row.Number("likely"), row.Number("high"));
     }
 
-    /// <summary>Friction of a sleeve on a handle, from the table <c>handle-friction</c>.</summary>
+    /// <summary>Friction of a tube on a handle, from the table <c>handle-friction</c>.</summary>
     /// <param name="name">State of the handle, such as <c>dry</c> or <c>oily</c>.</param>
     /// <returns>The range; the check uses its low value.</returns>
     /// <exception cref="Reading.InputException">No such state.</exception>

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using System.Globalization;
 using Leverage.Reading;
 using Leverage.Tables;

@@ -1,4 +1,4 @@
-using Leverage.Tightening;
+using Leverage.Preload;
 
 namespace Leverage.Holding;
 

@@ -11,7 +11,7 @@ public sealed record FlexPin(Length Diameter, Length PlanesApart);
 /// <param name="Length">Square to end.</param>
 /// <param name="Diameter">Diameter of the round handle; null where it is not round or not known, as on a spanner.</param>
 /// <param name="Yield">Yield strength of its steel.</param>
-/// <param name="StraightHandle">How far a sleeve can go on.</param>
+/// <param name="StraightHandle">How far a tube can go on.</param>
 /// <param name="Taper">Taper of the handle towards its end.</param>
 /// <param name="Pin">The pin of a flex head, if it has one.</param>
 public sealed record Bar(

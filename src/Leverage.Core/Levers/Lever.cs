@@ -33,10 +33,10 @@ public static class Lever
         Require.NotNegative(torqueNmm, nameof(torqueNmm))
             / (Require.Positive(forceN, nameof(forceN)) * Math.Cos(Require.Slope(angleRad, nameof(angleRad))));
 
-    /// <summary>Reach of a bar with a sleeve on it, r = bar + sleeve − overlap − grip offset.</summary>
+    /// <summary>Reach of a bar with a tube on it, r = bar + tube − overlap − grip offset.</summary>
     /// <param name="barMm">Square to end of the bar, mm, above 0.</param>
-    /// <param name="sleeveMm">Length of the sleeve, mm, 0 with none.</param>
-    /// <param name="overlapMm">How far the sleeve goes on, mm, 0 or more.</param>
+    /// <param name="tubeMm">Length of the tube, mm, 0 with none.</param>
+    /// <param name="overlapMm">How far the tube goes on, mm, 0 or more.</param>
     /// <param name="gripOffsetMm">End of the lever to middle of the hands, mm, 0 or more.</param>
     /// <returns>r, mm.</returns>
     /// <remarks>
@@ -45,17 +45,17 @@ public static class Lever
     /// Checked by: shared/checks/levers.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or nothing is left to hold.</exception>
-    public static double Reach(double barMm, double sleeveMm, double overlapMm, double gripOffsetMm)
+    public static double Reach(double barMm, double tubeMm, double overlapMm, double gripOffsetMm)
     {
         Require.Positive(barMm, nameof(barMm));
-        Require.NotNegative(sleeveMm, nameof(sleeveMm));
+        Require.NotNegative(tubeMm, nameof(tubeMm));
         Require.NotNegative(overlapMm, nameof(overlapMm));
         Require.NotNegative(gripOffsetMm, nameof(gripOffsetMm));
-        return Require.Positive(barMm + sleeveMm - overlapMm - gripOffsetMm, nameof(gripOffsetMm));
+        return Require.Positive(barMm + tubeMm - overlapMm - gripOffsetMm, nameof(gripOffsetMm));
     }
 
     /// <summary>Torque of the lever's own weight when level, T = m·g·x.</summary>
-    /// <param name="massKg">m, mass of bar or sleeve, kg, 0 or more.</param>
+    /// <param name="massKg">m, mass of bar or tube, kg, 0 or more.</param>
     /// <param name="centreMm">x, nut's axis to its centre of mass, mm, 0 or more.</param>
     /// <returns>T, N·mm; it helps a push down and hinders a lift.</returns>
     /// <remarks>
@@ -65,6 +65,6 @@ public static class Lever
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double WeightTorque(double massKg, double centreMm) =>
-        Require.NotNegative(massKg, nameof(massKg)) * Tightening.HangingWeight.StandardGravity
+        Require.NotNegative(massKg, nameof(massKg)) * Preload.HangingWeight.StandardGravity
             * Require.NotNegative(centreMm, nameof(centreMm));
 }

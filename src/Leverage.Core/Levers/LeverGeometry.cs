@@ -1,13 +1,13 @@
 namespace Leverage.Levers;
 
-/// <summary>Lengths of a bar with or without a sleeve, once, in millimetres.</summary>
+/// <summary>Lengths of a bar with or without a tube, once, in millimetres.</summary>
 /// <param name="ReachMm">Nut's axis to middle of the hands.</param>
-/// <param name="HandToTipMm">a, bar's tip to the hands; 0 with no sleeve.</param>
-/// <param name="OverlapMm">c, tip to mouth; 0 with no sleeve.</param>
+/// <param name="HandToTipMm">a, bar's tip to the hands; 0 with no tube.</param>
+/// <param name="OverlapMm">c, tip to mouth; 0 with no tube.</param>
 public readonly record struct LeverGeometry(double ReachMm, double HandToTipMm, double OverlapMm)
 {
-    /// <summary>Whether a sleeve is on.</summary>
-    public bool HasSleeve => OverlapMm > 0;
+    /// <summary>Whether a tube is on.</summary>
+    public bool HasTube => OverlapMm > 0;
 
     /// <summary>A bar held at its end.</summary>
     /// <param name="barMm">Square to end, mm.</param>
@@ -16,15 +16,15 @@ public readonly record struct LeverGeometry(double ReachMm, double HandToTipMm, 
     public static LeverGeometry Bare(double barMm, double gripOffsetMm) =>
         new(Lever.Reach(barMm, 0, 0, gripOffsetMm), 0, 0);
 
-    /// <summary>A bar with a sleeve held at its end.</summary>
+    /// <summary>A bar with a tube held at its end.</summary>
     /// <param name="barMm">Square to end of the bar, mm.</param>
-    /// <param name="sleeveMm">Length of the sleeve, mm.</param>
+    /// <param name="tubeMm">Length of the tube, mm.</param>
     /// <param name="overlapMm">How far it goes on, mm.</param>
     /// <param name="gripOffsetMm">End to middle of the hands, mm.</param>
     /// <returns>The geometry; hands that would stand behind the tip count as at the tip.</returns>
-    public static LeverGeometry Sleeved(double barMm, double sleeveMm, double overlapMm, double gripOffsetMm) =>
+    public static LeverGeometry WithTube(double barMm, double tubeMm, double overlapMm, double gripOffsetMm) =>
         new(
-            Lever.Reach(barMm, sleeveMm, overlapMm, gripOffsetMm),
-            Math.Max(0, sleeveMm - overlapMm - gripOffsetMm),
+            Lever.Reach(barMm, tubeMm, overlapMm, gripOffsetMm),
+            Math.Max(0, tubeMm - overlapMm - gripOffsetMm),
             overlapMm);
 }

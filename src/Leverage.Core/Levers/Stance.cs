@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Outcomes;
 using Leverage.Tables;
 

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Outcomes;
 
 namespace Leverage.LoadPath;
@@ -20,14 +21,14 @@ public enum LinkKind
     /// <summary>The bar in bending.</summary>
     Bar,
 
-    /// <summary>The sleeve in bending at the bar's tip.</summary>
-    SleeveBending,
+    /// <summary>The tube in bending at the bar's tip.</summary>
+    TubeBending,
 
-    /// <summary>The sleeve's wall where the bar's tip presses.</summary>
-    SleeveDentTip,
+    /// <summary>The tube's wall where the bar's tip presses.</summary>
+    TubeDentTip,
 
-    /// <summary>The sleeve's wall at its mouth.</summary>
-    SleeveDentMouth,
+    /// <summary>The tube's wall at its mouth.</summary>
+    TubeDentMouth,
 
     /// <summary>The bolt or stud in torsion.</summary>
     Stud,

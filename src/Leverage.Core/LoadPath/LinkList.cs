@@ -1,7 +1,7 @@
 using System.Globalization;
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Threads;
 
 namespace Leverage.LoadPath;
@@ -66,32 +66,32 @@ public static class LinkList
         RoundBar.PlasticTorque(thread.RootDiameterMm, ShearOverTensile * grade.TensileMpa), 1,
         $"twists off at 0.577 × {Plain(grade.TensileMpa)} MPa", true);
 
-    /// <summary>The sleeve's three links.</summary>
-    /// <param name="sleeve">Its limits.</param>
+    /// <summary>The tube's three links.</summary>
+    /// <param name="tube">Its limits.</param>
     /// <param name="lever">The lever it is part of.</param>
     /// <param name="links">The list they go on; what cannot give is left out.</param>
-    public static void AddSleeve(SleeveLimits sleeve, LeverGeometry lever, List<LinkLimit> links)
+    public static void AddTube(TubeLimits tube, LeverGeometry lever, List<LinkLimit> links)
     {
         ArgumentNullException.ThrowIfNull(links);
         if (lever.HandToTipMm > 0)
         {
-            string source = double.IsPositiveInfinity(sleeve.TipN)
+            string source = double.IsPositiveInfinity(tube.TipN)
                 ? "floor: 450 N at a jack handle's end, AS 2615"
-                : sleeve.FullyPlastic ? "fully plastic, EN 1993-1-1 class 1" : "first yield, not class 1";
-            links.Add(new LinkLimit(LinkKind.SleeveBending, "sleeve bending", sleeve.BendingTorque(lever), 1, source, true));
+                : tube.FullyPlastic ? "fully plastic, EN 1993-1-1 class 1" : "first yield, not class 1";
+            links.Add(new LinkLimit(LinkKind.TubeBending, "tube bending", tube.BendingTorque(lever), 1, source, true));
         }
 
-        if (double.IsPositiveInfinity(sleeve.TipN))
+        if (double.IsPositiveInfinity(tube.TipN))
         {
             return;
         }
 
         links.Add(new LinkLimit(
-            LinkKind.SleeveDentTip, "sleeve dent at bar tip", sleeve.TipTorque(lever), 1, "1 % dent, DNV-RP-C204", true));
+            LinkKind.TubeDentTip, "tube dent at bar tip", tube.TipTorque(lever), 1, "1 % dent, DNV-RP-C204", true));
         if (lever.HandToTipMm > 0)
         {
             links.Add(new LinkLimit(
-                LinkKind.SleeveDentMouth, "sleeve dent at mouth", sleeve.MouthTorque(lever), 1,
+                LinkKind.TubeDentMouth, "tube dent at mouth", tube.MouthTorque(lever), 1,
                 "0.7 of the tip's, finite elements", true));
         }
     }

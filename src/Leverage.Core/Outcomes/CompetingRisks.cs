@@ -1,4 +1,5 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 
 namespace Leverage.Outcomes;
 
@@ -15,7 +16,7 @@ public static class CompetingRisks
     /// <param name="gives">Filled with the chance that each link gives first; as long as <paramref name="links"/>.</param>
     /// <returns>Chances that it comes undone and that it stays stuck, each 0 to 1.</returns>
     /// <exception cref="ArgumentException">The two spans differ in length.</exception>
-    public static (double Undone, double Stuck) Split(
+    public static (double ComesLoose, double StaysTight) Split(
         BreakLooseTorque nut, Strength hand, ReadOnlySpan<Strength> links, Span<double> gives)
     {
         ArgumentNullException.ThrowIfNull(nut);
@@ -36,6 +37,6 @@ public static class CompetingRisks
 
         var race = new Race(nut, runner, curves, gives, stackalloc double[3 * links.Length]);
         race.Run(high);
-        return (race.Undone, double.IsPositiveInfinity(hand.CapNmm) ? race.Stuck : race.Stuck + race.Left(hand.CapNmm));
+        return (race.ComesLoose, double.IsPositiveInfinity(hand.CapNmm) ? race.StaysTight : race.StaysTight + race.Left(hand.CapNmm));
     }
 }

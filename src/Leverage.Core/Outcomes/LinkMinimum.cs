@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using MathNet.Numerics.Distributions;
 
 namespace Leverage.Outcomes;

@@ -1,4 +1,5 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 
 namespace Leverage.Outcomes;
 
@@ -20,7 +21,7 @@ public static class MonteCarlo
     /// <param name="gives">Filled with the chance that each link gives first; as long as <paramref name="links"/>.</param>
     /// <returns>Chances that it comes undone and that it stays stuck, each 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No samples, or too many.</exception>
-    public static (double Undone, double Stuck) Split(
+    public static (double ComesLoose, double StaysTight) Split(
         BreakLooseSampler nut, Strength hand, ReadOnlySpan<Strength> links, int samples, ulong seed, Span<double> gives)
     {
         ArgumentNullException.ThrowIfNull(nut);

@@ -1,4 +1,5 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
@@ -36,10 +37,10 @@ internal ref struct Race
     }
 
     /// <summary>Chance that the nut turns first.</summary>
-    internal double Undone { get; private set; }
+    internal double ComesLoose { get; private set; }
 
     /// <summary>Chance that the hand stops first, below its cap.</summary>
-    internal double Stuck { get; private set; }
+    internal double StaysTight { get; private set; }
 
     /// <summary>Runs up to a log torque.</summary>
     internal void Run(double high)
@@ -57,7 +58,7 @@ internal ref struct Race
 
         // Below this neither hand nor link can fail: whatever the nut takes there, it turns.
         double low = Math.Min(border, _hand.Low);
-        Undone = 1 - _nut.At(low).Survival;
+        ComesLoose = 1 - _nut.At(low).Survival;
 
         // Below its lowest torque the nut holds for certain: its spread, however narrow, sets no step there.
         double turns = Math.Clamp(_nut.LogLow, low, high);
@@ -115,8 +116,8 @@ internal ref struct Race
 
         var (nutHolds, nutTurns) = _nut.At(u);
         var (handHolds, handStops) = _hand.At(u);
-        Undone += weight * nutTurns * handHolds * all;
-        Stuck += weight * nutHolds * handStops * all;
+        ComesLoose += weight * nutTurns * handHolds * all;
+        StaysTight += weight * nutHolds * handStops * all;
         double after = linked ? weight * nutHolds * handHolds : 0;
         for (int i = _links.Length - 1; i >= 0 && after > 0; i--)
         {

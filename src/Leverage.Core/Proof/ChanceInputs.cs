@@ -1,6 +1,7 @@
+using Leverage.Probability;
 using System.Globalization;
 using Leverage.Friction;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 using Leverage.Tables;
 using Leverage.Threads;
@@ -16,7 +17,7 @@ namespace Leverage.Proof;
 internal static class ChanceInputs
 {
     /// <summary>Chances that the joint comes undone and that it stays stuck.</summary>
-    internal static (double Undone, double Stuck) Chances(CheckInputs inputs)
+    internal static (double ComesLoose, double StaysTight) Chances(CheckInputs inputs)
     {
         var links = new List<Strength>();
         while (inputs.Find(Numbered("link", links)) is { } median)
@@ -25,7 +26,7 @@ internal static class ChanceInputs
         }
 
         var hand = new Strength(inputs["hand"], inputs["handSigma"], inputs.Find("handCap") ?? double.PositiveInfinity);
-        return CompetingRisks.Split(BreakLoose.Torque(Fastener(inputs)), hand, links.ToArray(), new double[links.Count]);
+        return CompetingRisks.Split(BreakLooseSpread.Torque(Fastener(inputs)), hand, links.ToArray(), new double[links.Count]);
     }
 
     private static string Numbered(string name, List<Strength> before) =>

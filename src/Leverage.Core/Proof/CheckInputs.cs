@@ -1,7 +1,7 @@
 using Leverage.Levers;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 
 namespace Leverage.Proof;
 
@@ -27,12 +27,12 @@ public sealed class CheckInputs
     public TensionAndTorsion Section => new(
         this["stressDiameter"], this["pitchDiameter"], this["leadAngle"], this["frictionAngle"], this["torsionFactor"]);
 
-    /// <summary>A sleeved lever as a beam.</summary>
+    /// <summary>A tubed lever as a beam.</summary>
     public LeverBeam Beam => new(
-        this["reach"], this["handToTip"], this["overlap"], this["sleeveStiffness"], this["barStiffness"]);
+        this["reach"], this["handToTip"], this["overlap"], this["tubeStiffness"], this["barStiffness"]);
 
-    /// <summary>A sleeve as the slide-off check sees it.</summary>
-    public SleeveHold Hold => new(this["friction"], this["handToTip"], this["overlap"], this["tilt"], this["taper"]);
+    /// <summary>A tube as the slide-off check sees it.</summary>
+    public TubeHold Hold => new(this["friction"], this["handToTip"], this["overlap"], this["tilt"], this["taper"]);
 
     /// <summary>A value given, or what follows from the values given.</summary>
     /// <param name="name">Name of the input: the parameter's without its unit.</param>
@@ -72,7 +72,7 @@ public sealed class CheckInputs
         "shearAreaPerMm" => ThreadStrip.InternalShearArea(
             1, this["pitch"], this["externalMajor"], this["internalPitchDiameter"]),
         "barStiffness" => this["modulus"] * RoundBar.Inertia(this["barDiameter"]),
-        "sleeveStiffness" => this["modulus"] * TubeSection.Inertia(this["outside"], this["wall"]),
+        "tubeStiffness" => this["modulus"] * TubeSection.Inertia(this["outside"], this["wall"]),
         _ => throw new KeyNotFoundException($"the row gives no {name}, and nothing it follows from"),
     };
 }

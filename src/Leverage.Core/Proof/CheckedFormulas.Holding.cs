@@ -1,5 +1,6 @@
+using Leverage.Probability;
 using Leverage.Holding;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 
 namespace Leverage.Proof;
@@ -31,8 +32,8 @@ public static partial class CheckedFormulas
         new("LogNormalSpread.SigmaFromP10P90", "", i => LogNormalSpread.SigmaFromP10P90(i["p10"], i["p90"])),
         new("LogNormalSpread.SigmaFromP5P95", "", i => LogNormalSpread.SigmaFromP5P95(i["p5"], i["p95"])),
         new("LogNormalSpread.Quantile", "", i => LogNormalSpread.Quantile(i["median"], i["sigma"], i["share"])),
-        new("CompetingRisks.Undone", "", i => ChanceInputs.Chances(i).Undone),
-        new("CompetingRisks.Stuck", "", i => ChanceInputs.Chances(i).Stuck),
+        new("CompetingRisks.ComesLoose", "", i => ChanceInputs.Chances(i).ComesLoose),
+        new("CompetingRisks.StaysTight", "", i => ChanceInputs.Chances(i).StaysTight),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

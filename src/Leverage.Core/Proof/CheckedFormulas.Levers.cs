@@ -1,13 +1,13 @@
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 
 namespace Leverage.Proof;
 
-/// <content>Levers, sleeves, tubes, squares and keys.</content>
+/// <content>Levers, tubes, tubes, squares and keys.</content>
 public static partial class CheckedFormulas
 {
-    private static CheckedFormula[] Tubes =>
+    private static CheckedFormula[] TubeSections =>
     [
         new("TubeSection.Area", "mm2", i => TubeSection.Area(i["outside"], i["wall"])),
         new("TubeSection.Inertia", "mm4", i => TubeSection.Inertia(i["outside"], i["wall"])),
@@ -16,15 +16,15 @@ public static partial class CheckedFormulas
         new("TubeSection.MassPerMetre", "kg/m", i => TubeSection.MassPerMetre(i["outside"], i["wall"])),
     ];
 
-    private static CheckedFormula[] Sleeves =>
+    private static CheckedFormula[] Tubes =>
     [
-        new("SleeveBearing.TipReaction", "N", i => SleeveBearing.TipReaction(i["force"], i["handToTip"], i["overlap"])),
-        new("SleeveBearing.MouthReaction", "N", i => SleeveBearing.MouthReaction(
+        new("TubeBearing.TipReaction", "N", i => TubeBearing.TipReaction(i["force"], i["handToTip"], i["overlap"])),
+        new("TubeBearing.MouthReaction", "N", i => TubeBearing.MouthReaction(
             i["force"], i["handToTip"], i["overlap"])),
-        new("SleeveBearing.TubeMoment", "Nmm", i => SleeveBearing.TubeMoment(i["force"], i["handToTip"])),
-        new("SleeveBearing.BarMomentAtMouth", "Nmm", i => SleeveBearing.BarMomentAtMouth(
+        new("TubeBearing.TubeMoment", "Nmm", i => TubeBearing.TubeMoment(i["force"], i["handToTip"])),
+        new("TubeBearing.BarMomentAtMouth", "Nmm", i => TubeBearing.BarMomentAtMouth(
             i["force"], i["handToTip"], i["overlap"])),
-        new("SleevePlay.Tilt", "rad", i => SleevePlay.Tilt(i["bore"], i["bar"], i["overlap"])),
+        new("TubePlay.Tilt", "rad", i => TubePlay.Tilt(i["bore"], i["bar"], i["overlap"])),
         new("SlipLimit.CloseFitTangent", "", i => SlipLimit.CloseFitTangent(
             i["friction"], i["handToTip"], i["overlap"])),
         new("SlipLimit.Tangent", "", i => SlipLimit.Tangent(i.Hold)),
@@ -45,7 +45,7 @@ public static partial class CheckedFormulas
     [
         new("Lever.Torque", "Nmm", i => Lever.Torque(i["force"], i["reach"], i["angle"])),
         new("Lever.NeededReach", "mm", i => Lever.NeededReach(i["torque"], i["force"], i["angle"])),
-        new("Lever.Reach", "mm", i => Lever.Reach(i["bar"], i["sleeve"], i["overlap"], i["gripOffset"])),
+        new("Lever.Reach", "mm", i => Lever.Reach(i["bar"], i["tube"], i["overlap"], i["gripOffset"])),
         new("Lever.WeightTorque", "Nmm", i => Lever.WeightTorque(i["mass"], i["centre"])),
         new("RoundBar.Inertia", "mm4", i => RoundBar.Inertia(i["diameter"])),
         new("RoundBar.ElasticModulus", "mm3", i => RoundBar.ElasticModulus(i["diameter"])),

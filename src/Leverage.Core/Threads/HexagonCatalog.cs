@@ -1,5 +1,5 @@
 using Leverage.Tables;
-using Leverage.Tightening;
+using Leverage.Preload;
 
 namespace Leverage.Threads;
 

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using UnitsNet;
 
@@ -16,7 +16,7 @@ internal static class AnswerWords
             LooseningAnswers.Word(assessment.Verdict),
             reasons.Count > 0 ? string.Join(' ', reasons) : "Nothing known speaks against it.",
             LooseningFigures.Takes(assessment, units),
-            LooseningFigures.Sleeve(assessment, units),
+            LooseningFigures.Tube(assessment, units),
             LooseningFigures.Around(assessment, units),
             [.. assessment.Links.Select((link, i) => Link(link, i == assessment.Judgement.Weakest, assessment.Judgement, units))],
             Chances(assessment),
@@ -49,8 +49,8 @@ internal static class AnswerWords
         }
 
         Judgement judged = assessment.Judgement;
-        var (undone, stuck, gives) = Shares.Percent(judged.Undone, judged.Stuck, judged.Gives);
-        return new ChanceLine(new OutcomeAnswer(judged.Undone, judged.Stuck, judged.Gives), undone, stuck, gives);
+        var (undone, stuck, gives) = Shares.Percent(judged.ComesLoose, judged.StaysTight, judged.Gives);
+        return new ChanceLine(new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives), undone, stuck, gives);
     }
 
     private static string Number(double torqueNmm, UnitStyle units) => units.TorqueNumber(Torque.FromNewtonMillimeters(torqueNmm));

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 
 namespace Leverage.Page.Answering;
 
@@ -10,7 +10,7 @@ internal sealed record LinkLine(
     string Part, string Likely, string Hard, string Limit, string Safety, double LikelyShare, double HardShare, string Source, bool Confirmed, bool GivesFirst);
 
 /// <summary>The three chances: shares, and whole percentages that sum to 100.</summary>
-internal sealed record ChanceLine(OutcomeAnswer Shares, string Undone, string Stuck, string Gives);
+internal sealed record ChanceLine(OutcomeAnswer Shares, string ComesLoose, string StaysTight, string Gives);
 
 /// <summary>A slider: the field it writes, how it writes a value, and its range.</summary>
 internal sealed record SliderLine(string Field, string Label, string Template, double Min, double Max, double Step, double Value, string Text);
@@ -21,7 +21,7 @@ internal sealed record PageWords(
     string Verdict,
     string Sentence,
     IReadOnlyList<FigureLine> Takes,
-    IReadOnlyList<FigureLine> Sleeve,
+    IReadOnlyList<FigureLine> Tube,
     IReadOnlyList<FigureLine> Around,
     IReadOnlyList<LinkLine> Links,
     ChanceLine? Chances,

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Page.Asking;

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -14,7 +14,7 @@ internal static class Sliders
     private const double LongestMm = 2500;
     private const double SteepestDeg = 60;
 
-    /// <summary>The sliders of a set-up: reach, overlap, swing and friction with a sleeve, reach alone without.</summary>
+    /// <summary>The sliders of a set-up: reach, overlap, swing and friction with a tube, reach alone without.</summary>
     internal static IReadOnlyList<SliderLine> Of(LooseningAssessment assessment, UnitStyle units)
     {
         LooseningSetup setup = assessment.Setup;
@@ -23,7 +23,7 @@ internal static class Sliders
             return [];
         }
 
-        if (setup is not { Sleeve: { } sleeve, Overlaps: var (least, most) } || assessment.Sleeve is not { } judged)
+        if (setup is not { Tube: { } tube, Overlaps: var (least, most) } || assessment.Tube is not { } judged)
         {
             return [LengthLine("bar", "bar length", "{}", Length.FromMillimeters(200), bar.Length, units)];
         }
@@ -34,7 +34,7 @@ internal static class Sliders
             LengthLine("overlap", "overlap", "{}", least, setup.Overlap, units, most),
             Angle(setup.BelowLevel),
             Friction(judged.Friction),
-            LengthLine("sleeve", "sleeve length", Tube(sleeve, units.IsUs ? LengthUnit.Inch : LengthUnit.Millimeter), Length.FromMillimeters(shortest), sleeve.Length, units),
+            LengthLine("tube", "tube length", Tube(tube, units.IsUs ? LengthUnit.Inch : LengthUnit.Millimeter), Length.FromMillimeters(shortest), tube.Length, units),
         ];
     }
 
@@ -55,11 +55,11 @@ internal static class Sliders
         "below-level", "lowest angle of the swing", "{}deg", 0, Math.Max(SteepestDeg, angle.Degrees), 1, angle.Degrees, UnitStyle.Angle(angle));
 
     private static SliderLine Friction(double friction) => new(
-        "grip-friction", "friction of sleeve on bar", "{}", Math.Min(0.05, friction), Math.Max(0.4, friction), 0.01, friction, UnitStyle.Fixed(friction, 2));
+        "grip-friction", "friction of tube on bar", "{}", Math.Min(0.05, friction), Math.Max(0.4, friction), 0.01, friction, UnitStyle.Fixed(friction, 2));
 
-    /// <summary>The sleeve as the field writes it, its length left open: outside and wall keep their unit, said where it is another.</summary>
-    private static string Tube(Sleeve sleeve, LengthUnit last) => sleeve.Wall is { } wall
-        ? $"{Text(sleeve.Bore + 2 * wall, last)}x{Text(wall, last)}x{{}}"
+    /// <summary>The tube as the field writes it, its length left open: outside and wall keep their unit, said where it is another.</summary>
+    private static string Tube(Tube tube, LengthUnit last) => tube.Wall is { } wall
+        ? $"{Text(tube.Bore + 2 * wall, last)}x{Text(wall, last)}x{{}}"
         : "jack:{}";
 
     private static string Text(Length length, LengthUnit last) => length.Unit == last

@@ -1,7 +1,7 @@
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Levers;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Tables;
 using Leverage.Threads;
@@ -37,10 +37,10 @@ internal static class LooseningFields
         ("bar-straight", (r, text) => r with { StraightHandle = QuantityReader.Length(text) }),
         ("bar-pin", (r, text) => r with { Pin = new FlexPin(QuantityReader.Length(text), Length.Zero) }),
         ("bar-pin-planes", (r, text) => r with { Pin = Pin(r, QuantityReader.Length(text)) }),
-        ("sleeve", (r, text) => r with { Sleeve = SleeveReader.Read(text) }),
-        ("bore", (r, text) => r with { Sleeve = Needed(r.Sleeve, "sleeve", "jack:1100mm") with { Bore = QuantityReader.Length(text) } }),
-        ("sleeve-yield", (r, text) => r with { SleeveYield = QuantityReader.Stress(text) }),
-        ("overlap", (r, text) => r with { Overlap = Needed(r.Sleeve, "sleeve", "33.7x3.2x1000mm") is null ? null : QuantityReader.Length(text) }),
+        ("tube", (r, text) => r with { Tube = TubeReader.Read(text) }),
+        ("bore", (r, text) => r with { Tube = Needed(r.Tube, "tube", "jack:1100mm") with { Bore = QuantityReader.Length(text) } }),
+        ("tube-yield", (r, text) => r with { TubeYield = QuantityReader.Stress(text) }),
+        ("overlap", (r, text) => r with { Overlap = Needed(r.Tube, "tube", "33.7x3.2x1000mm") is null ? null : QuantityReader.Length(text) }),
         ("handle", (r, text) => r with { Handle = Row("handle-friction", text, "a state of the handle") }),
         ("grip-friction", (r, text) => r with { GripFriction = QuantityReader.Number(text, 0.01, 1) }),
         ("below-level", (r, text) => r with { BelowLevel = QuantityReader.Angle(text, 80) }),

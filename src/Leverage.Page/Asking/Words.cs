@@ -1,7 +1,7 @@
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 
 namespace Leverage.Page.Asking;

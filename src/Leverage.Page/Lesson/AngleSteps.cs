@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Page.Answering;
@@ -21,12 +21,12 @@ internal static class AngleSteps
         return Step(
             "4  The angle decides, not the force",
             [
-                "You push straight down. While the bar is level that is square to the sleeve. As the bar sinks, part of your push points along the sleeve, outward, and that part grows with the angle.",
-                $"At {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level you pull {n.ForceText(n.Sleeve.OutwardN)} along the sleeve, and it holds {n.ForceText(n.Sleeve.HoldsN)}. "
+                "You push straight down. While the bar is level that is square to the tube. As the bar sinks, part of your push points along the tube, outward, and that part grows with the angle.",
+                $"At {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level you pull {n.ForceText(n.Tube.OutwardN)} along the tube, and it holds {n.ForceText(n.Tube.HoldsN)}. "
                     + "Where the two are equal it starts to slide, however strong or weak you are.",
             ],
             LessonFigures.Dial(n, false),
-            $"Along over across may be {tangent} at most, counted from the sleeve's own square, and the sleeve hangs {tilt} below the bar. How many degrees below level may the bar go while the nut holds?",
+            $"Along over across may be {tangent} at most, counted from the tube's own square, and the tube hangs {tilt} below the bar. How many degrees below level may the bar go while the nut holds?",
             "degrees",
             double.RadiansToDegrees(angles.HeldRad),
             WithinDeg,
@@ -43,7 +43,7 @@ internal static class AngleSteps
             "5  It comes off in the moment the nut lets go",
             [
                 $"A nut that starts to turn needs less than one that sticks: here {share} of it. The jam falls by as much in an instant, but your body leans on as before.",
-                $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the sleeve. "
+                $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the tube. "
                     + "Bouncing does the same at every swing, a little at a time.",
             ],
             LessonFigures.Dial(n, true),
@@ -65,7 +65,7 @@ internal static class AngleSteps
                 "A short overlap jams harder, but it tilts more and dents the tube; a long one is gentle on the tube, but slides sooner. For each tube there is a best overlap between.",
                 .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(Sentence),
             ],
-            Inline.Svg(SlipChart.Draw(n.Slip, "Your sleeve", n.Units, drawing.Window), "f"),
+            Inline.Svg(SlipChart.Draw(n.Slip, "Your tube", n.Units, drawing.Window), "f"),
             "Read it off the figure: at which overlap does your tube stay on to the widest angle and still stand your force?",
             n.LengthUnit,
             n.LengthValue(best.OverlapMm),

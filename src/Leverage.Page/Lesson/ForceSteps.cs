@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Charts;
 using Leverage.Page.Answering;
 using Leverage.Page.Asking;
@@ -20,7 +20,7 @@ internal static class ForceSteps
             "1  A lever trades force for length",
             [
                 $"Your nut is likely to break loose at {torque}. From its middle to the middle of your hands it is {reach}.",
-                "Torque is force times reach, counted square to the lever. Twice the reach, half the force. That is all a sleeve over the bar does, and it does it well.",
+                "Torque is force times reach, counted square to the lever. Twice the reach, half the force. That is all a tube over the bar does, and it does it well.",
             ],
             Inline.Svg(SideView.Draw(n.Sketch, "Your lever", n.Units, drawing.Side), "a"),
             $"How hard must you push, square to the lever, to reach {torque} with a reach of {reach}?",
@@ -29,43 +29,43 @@ internal static class ForceSteps
             $"{torque} over {reach} is {n.ForceText(n.Sketch.SquareN)}. Pushing straight down on a bar below level, only part of your push is square to it: it takes {n.ForceText(n.Sketch.HandN)}.");
     }
 
-    /// <summary>Step 2: where sleeve and bar touch.</summary>
+    /// <summary>Step 2: where tube and bar touch.</summary>
     internal static LessonStep Reactions(LessonNumbers n)
     {
         string push = n.ForceText(n.Sketch.SquareN);
-        string beyond = n.Long(n.Sleeve.HandToTipMm);
-        string overlap = n.Long(n.Sleeve.OverlapMm);
+        string beyond = n.Long(n.Tube.HandToTipMm);
+        string overlap = n.Long(n.Tube.OverlapMm);
         return Step(
-            "2  The sleeve touches the bar at two places",
+            "2  The tube touches the bar at two places",
             [
-                "There is always some play, so the sleeve tilts until it bears on the bar's tip, inside, and on the handle at its own mouth. Nowhere else.",
-                $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The sleeve is a lever of its own, with the tip for a fulcrum.",
+                "There is always some play, so the tube tilts until it bears on the bar's tip, inside, and on the handle at its own mouth. Nowhere else.",
+                $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The tube is a lever of its own, with the tip for a fulcrum.",
             ],
             LessonFigures.Reactions(n),
-            $"You push {push} square to the sleeve, {beyond} beyond the tip; the overlap is {overlap}. How hard does the tip press?",
+            $"You push {push} square to the tube, {beyond} beyond the tip; the overlap is {overlap}. How hard does the tip press?",
             n.Units.ForceUnit,
-            n.ForceValue(n.Sleeve.TipN),
-            $"Moments about the mouth: {push} × ({beyond} + {overlap}) over {overlap} is {n.ForceText(n.Sleeve.TipN)}. The mouth gets the rest, {n.ForceText(n.Sleeve.MouthN)}.");
+            n.ForceValue(n.Tube.TipN),
+            $"Moments about the mouth: {push} × ({beyond} + {overlap}) over {overlap} is {n.ForceText(n.Tube.TipN)}. The mouth gets the rest, {n.ForceText(n.Tube.MouthN)}.");
     }
 
     /// <summary>Step 3: the two presses are what holds it.</summary>
     internal static LessonStep Jam(LessonNumbers n)
     {
         double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
-        string presses = n.ForceText(n.Sleeve.TipN + n.Sleeve.MouthN);
+        string presses = n.ForceText(n.Tube.TipN + n.Tube.MouthN);
         string friction = UnitStyle.Fixed(n.Slip.Setup.GripFriction.Low, 2);
         return Step(
             "3  The harder you push, the harder it jams",
             [
-                "Nothing but friction at those two places keeps the sleeve on. Both presses grow with your push, so the grip does too: push twice as hard and it holds twice as much.",
+                "Nothing but friction at those two places keeps the tube on. Both presses grow with your push, so the grip does too: push twice as hard and it holds twice as much.",
                 "That is why force never tells whether it stays on. A loose tube holds less than a snug one: it leans on the mouth, and a leaning contact pushes outward. Yours is "
-                    + $"{LessonNumbers.Degrees(n.Sleeve.TiltRad)} out of line and holds {n.ForceText(n.Sleeve.HoldsN)}.",
+                    + $"{LessonNumbers.Degrees(n.Tube.TiltRad)} out of line and holds {n.ForceText(n.Tube.HoldsN)}.",
             ],
             LessonFigures.Balance(n),
-            $"Tip and mouth press {presses} together, and friction is {friction}. How much pull along the sleeve would a snug tube hold?",
+            $"Tip and mouth press {presses} together, and friction is {friction}. How much pull along the tube would a snug tube hold?",
             n.Units.ForceUnit,
             n.ForceValue(snug),
-            $"{friction} × {presses} is {n.ForceText(snug)}. With the play of yours it is {n.ForceText(n.Sleeve.HoldsN)}.");
+            $"{friction} × {presses} is {n.ForceText(snug)}. With the play of yours it is {n.ForceText(n.Tube.HoldsN)}.");
     }
 
     private static LessonStep Step(

@@ -12,6 +12,6 @@ internal sealed record LessonStep(
 internal sealed record LessonAnswer(string Title, string Given, IReadOnlyList<LessonStep> Steps, string Cautions)
 {
     /// <summary>The lesson as JSON.</summary>
-    /// <exception cref="Reading.InputException">The set-up cannot be, or has no sleeve.</exception>
+    /// <exception cref="Reading.InputException">The set-up cannot be, or has no tube.</exception>
     internal static byte[] Of(Said said) => JsonSerializer.SerializeToUtf8Bytes(LessonText.Of(said), PageJson.Shared.LessonAnswer);
 }

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 
 namespace Leverage.Page.Lesson;
@@ -12,11 +12,11 @@ internal static class LessonFigures
     private const string Pulls = "#a81212";
     private const string Steel = "#b9c0c7";
 
-    /// <summary>Three forces on a level sleeve, arrows as long as they are strong.</summary>
+    /// <summary>Three forces on a level tube, arrows as long as they are strong.</summary>
     internal static string Reactions(LessonNumbers n)
     {
-        SleeveSketch s = n.Sleeve;
-        var svg = new SvgSheet(800, 520, "Three forces on the sleeve", $"Hands push {n.ForceText(n.Sketch.SquareN)} down, the tip pushes up, the mouth is pressed down.");
+        TubeSketch s = n.Tube;
+        var svg = new SvgSheet(800, 520, "Three forces on the tube", $"Hands push {n.ForceText(n.Sketch.SquareN)} down, the tip pushes up, the mouth is pressed down.");
         double one = 620 / (s.OverlapMm + s.HandToTipMm);
         double mouth = 80;
         double tip = mouth + s.OverlapMm * one;
@@ -39,11 +39,11 @@ internal static class LessonFigures
     internal static string Balance(LessonNumbers n)
     {
         double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
-        double most = Math.Max(snug, Math.Max(n.Sleeve.HoldsN, n.Sleeve.OutwardN));
-        var svg = new SvgSheet(800, 400, "What holds the sleeve", $"Yours holds {n.ForceText(n.Sleeve.HoldsN)}, you pull {n.ForceText(n.Sleeve.OutwardN)}.");
+        double most = Math.Max(snug, Math.Max(n.Tube.HoldsN, n.Tube.OutwardN));
+        var svg = new SvgSheet(800, 400, "What holds the tube", $"Yours holds {n.ForceText(n.Tube.HoldsN)}, you pull {n.ForceText(n.Tube.OutwardN)}.");
         Row(svg, 0, "a snug tube would hold ?", snug / most, Holds);
-        Row(svg, 1, $"yours holds {n.ForceText(n.Sleeve.HoldsN)}", n.Sleeve.HoldsN / most, Holds);
-        Row(svg, 2, $"you pull along it {n.ForceText(n.Sleeve.OutwardN)}, at {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level", n.Sleeve.OutwardN / most, Pulls);
+        Row(svg, 1, $"yours holds {n.ForceText(n.Tube.HoldsN)}", n.Tube.HoldsN / most, Holds);
+        Row(svg, 2, $"you pull along it {n.ForceText(n.Tube.OutwardN)}, at {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level", n.Tube.OutwardN / most, Pulls);
         return svg.Whole();
     }
 

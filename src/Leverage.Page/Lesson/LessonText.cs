@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Page.Asking;
 using Leverage.Reading;
@@ -12,7 +12,7 @@ internal static class LessonText
     private const string Title = "Why a slipped-over extension comes off";
 
     /// <summary>The six steps for what an address says.</summary>
-    /// <exception cref="InputException">The set-up cannot be, or has no sleeve.</exception>
+    /// <exception cref="InputException">The set-up cannot be, or has no tube.</exception>
     internal static LessonAnswer Of(Said said)
     {
         LooseningRequest request = LooseningFields.Read(said);
@@ -33,22 +33,22 @@ internal static class LessonText
     {
         SlipSetup setup = n.Slip.Setup;
         return $"{LooseningTitle.Of(n.Loosening.Setup, n.Units)}. Bar {n.Long(setup.Bar.Length.Millimeters)} of {n.Units.Length(setup.Bar.Diameter!.Value)}, "
-            + $"sleeve {n.Long(setup.Sleeve.Length.Millimeters)} with a bore of {n.Units.Length(setup.Sleeve.Bore)}, overlap {n.Long(n.Slip.Here.OverlapMm)}, "
+            + $"tube {n.Long(setup.Tube.Length.Millimeters)} with a bore of {n.Units.Length(setup.Tube.Bore)}, overlap {n.Long(n.Slip.Here.OverlapMm)}, "
             + $"{setup.GripWords} handle, friction {UnitStyle.Fixed(setup.GripFriction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.BelowLevel)} below level.";
     }
 }
 
 /// <summary>The numbers of a lesson, each from an assessment, with the words for them.</summary>
 /// <param name="Loosening">What the nut takes.</param>
-/// <param name="Slip">What the sleeve does.</param>
+/// <param name="Slip">What the tube does.</param>
 /// <param name="Units">Units.</param>
 internal sealed record LessonNumbers(LooseningAssessment Loosening, SlipAssessment Slip, UnitStyle Units)
 {
     /// <summary>The lever as it breaks the nut loose.</summary>
     internal LeverSketch Sketch { get; } = LeverSketcher.Of(Loosening)!;
 
-    /// <summary>The sleeve on it.</summary>
-    internal SleeveSketch Sleeve => Sketch.Sleeve!;
+    /// <summary>The tube on it.</summary>
+    internal TubeSketch Tube => Sketch.Tube!;
 
     /// <summary>A force's number.</summary>
     internal double ForceValue(double newtons) => Units.ForceValue(Force.FromNewtons(newtons));

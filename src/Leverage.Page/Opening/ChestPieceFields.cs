@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Reading;
 using Leverage.Workshop.Chest;
 
@@ -15,7 +15,7 @@ internal static class ChestPieceFields
     [
         .. chest.NutTools.SelectMany(Tools),
         .. chest.Bars.Select(Bar),
-        .. chest.Sleeves.Select(Sleeve),
+        .. chest.Tubes.Select(Tube),
         .. chest.People.SelectMany(People),
         .. chest.Holds.Select(Hold),
     ];
@@ -46,14 +46,14 @@ internal static class ChestPieceFields
         ("bar-pin", QuantityWriter.Text(bar.Pin?.Diameter)),
         ("bar-pin-planes", QuantityWriter.Text(bar.Pin?.PlanesApart)));
 
-    private static OpenedPiece Sleeve(ChestSleeve sleeve) => Piece(
-        "sleeve",
-        sleeve.Name,
-        ("sleeve", sleeve.Tube is { Outside: { } outside, Wall: { } wall }
-            ? $"{QuantityWriter.Text(outside)}x{QuantityWriter.Text(wall)}x{QuantityWriter.Text(sleeve.Tube.Length)}"
-            : $"jack:{QuantityWriter.Text(sleeve.Tube.Length)}"),
-        ("bore", QuantityWriter.Text(sleeve.Tube.Bore)),
-        ("sleeve-yield", QuantityWriter.Text(sleeve.Yield)),
+    private static OpenedPiece Tube(ChestTube tube) => Piece(
+        "tube",
+        tube.Name,
+        ("tube", tube.Tube is { Outside: { } outside, Wall: { } wall }
+            ? $"{QuantityWriter.Text(outside)}x{QuantityWriter.Text(wall)}x{QuantityWriter.Text(tube.Tube.Length)}"
+            : $"jack:{QuantityWriter.Text(tube.Tube.Length)}"),
+        ("bore", QuantityWriter.Text(tube.Tube.Bore)),
+        ("tube-yield", QuantityWriter.Text(tube.Yield)),
         ("overlap", ""));
 
     private static IEnumerable<OpenedPiece> People(ChestPerson person) => person.Forces

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Workshop.Jobs;

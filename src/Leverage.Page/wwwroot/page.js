@@ -92,7 +92,7 @@ function show({ words, drawings, sliders: lines, command, answer }) {
   $("side").hidden = !drawings.side;
   draw($("window"), drawings.window);
   showSliders(lines);
-  $("figures").replaceChildren(...[...words.takes, ...words.sleeve, ...words.around].map(line =>
+  $("figures").replaceChildren(...[...words.takes, ...words.tube, ...words.around].map(line =>
     make("div", {}, make("dt", { text: line.label }), make("dd", {}, make("b", { text: line.value }), make("span", { text: line.note })))));
   $("advice").replaceChildren(...words.advice.map(text => make("li", { text })));
   $("chances").replaceChildren(...chances(words.chances));
@@ -160,7 +160,7 @@ function slider({ field: name, label }) {
   return make("div", { className: "slider" }, make("label", { text: label, for: id }), make("output", { id: `value-${name}`, for: id }), input);
 }
 
-const groups = { nut: "Nut", tool: "Socket or spanner", bar: "Bar", sleeve: "Sleeve", person: "Who pulls", hold: "What holds" };
+const groups = { nut: "Nut", tool: "Socket or spanner", bar: "Bar", tube: "Tube", person: "Who pulls", hold: "What holds" };
 
 const mostBytes = 4e6;
 

@@ -17,7 +17,7 @@ public interface IPiece
 /// <param name="Drive">Its square, in inches as the trade says it.</param>
 /// <param name="Length">Square to end.</param>
 /// <param name="Diameter">Diameter of its handle; null to take the usual one of the drive.</param>
-/// <param name="StraightHandle">How far a sleeve can go on; null to take the usual share.</param>
+/// <param name="StraightHandle">How far a tube can go on; null to take the usual share.</param>
 /// <param name="Taper">Taper of the handle towards its end.</param>
 /// <param name="Yield">Yield of its steel; null to take the usual one.</param>
 /// <param name="Pin">The pin of a flex head, if it has one.</param>
@@ -49,7 +49,7 @@ public sealed record ChestAdapter(string Name, string From, string To, Length Le
 /// <param name="Name">What its owner calls it.</param>
 /// <param name="Tube">Its sizes as the command line takes them.</param>
 /// <param name="Yield">Yield of its steel; null where not known.</param>
-public sealed record ChestSleeve(string Name, SleeveText Tube, Pressure? Yield) : IPiece;
+public sealed record ChestTube(string Name, TubeText Tube, Pressure? Yield) : IPiece;
 
 /// <summary>A torque wrench: for refitting, never for breaking a nut loose.</summary>
 /// <param name="Name">What its owner calls it.</param>

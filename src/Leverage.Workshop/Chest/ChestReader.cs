@@ -58,7 +58,7 @@ public sealed class ChestReader
             Bars = bars,
             NutTools = _nutTools,
             Adapters = _adapters,
-            Sleeves = Each(section, "sleeves", SleeveReading.Of),
+            Tubes = Each(section, "tubes", TubeReading.Of),
             TorqueWrenches = Each(section, "torque_wrenches", Wrench),
             People = Each(section, "people", PersonReading.Of),
             Holds = Each(section, "holds", Hold),
@@ -162,7 +162,7 @@ public sealed class ChestReader
     }
 
     private static IEnumerable<(string, Restraint?)> Kinds() =>
-        Enum.GetValues<Restraint>().Select(kind => (Answers.LooseningAnswers.Word(kind), (Restraint?)kind));
+        Enum.GetValues<Restraint>().Select(kind => (Wording.LooseningAnswers.Word(kind), (Restraint?)kind));
 
     private static string NeedDrive(TomlSection s, string key) => Drive(s, key) ?? throw s.Missing(key, "1/2");
 

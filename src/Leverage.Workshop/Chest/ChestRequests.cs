@@ -33,15 +33,15 @@ public static class ChestRequests
             };
     }
 
-    /// <summary>The request with a sleeve.</summary>
+    /// <summary>The request with a tube.</summary>
     /// <param name="request">The request.</param>
-    /// <param name="sleeve">The sleeve.</param>
-    /// <returns>The request with the sleeve's sizes and yield.</returns>
-    public static LooseningRequest With(this LooseningRequest request, ChestSleeve sleeve)
+    /// <param name="tube">The tube.</param>
+    /// <returns>The request with the tube's sizes and yield.</returns>
+    public static LooseningRequest With(this LooseningRequest request, ChestTube tube)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(sleeve);
-        return request with { Sleeve = sleeve.Tube, SleeveYield = request.SleeveYield ?? sleeve.Yield };
+        ArgumentNullException.ThrowIfNull(tube);
+        return request with { Tube = tube.Tube, TubeYield = request.TubeYield ?? tube.Yield };
     }
 
     /// <summary>The request with a person.</summary>

@@ -18,8 +18,8 @@ public sealed record ToolChest
     /// <summary>Adapters and extensions.</summary>
     public IReadOnlyList<ChestAdapter> Adapters { get; init; } = [];
 
-    /// <summary>Sleeves.</summary>
-    public IReadOnlyList<ChestSleeve> Sleeves { get; init; } = [];
+    /// <summary>Tubes.</summary>
+    public IReadOnlyList<ChestTube> Tubes { get; init; } = [];
 
     /// <summary>Torque wrenches.</summary>
     public IReadOnlyList<TorqueWrench> TorqueWrenches { get; init; } = [];
@@ -47,9 +47,9 @@ public sealed record ToolChest
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
     public ChestBar Bar(string name) => Need(Bars, name, "a bar");
 
-    /// <summary>The sleeve of a name.</summary>
+    /// <summary>The tube of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>
-    public ChestSleeve Sleeve(string name) => Need(Sleeves, name, "a sleeve");
+    public ChestTube Tube(string name) => Need(Tubes, name, "a tube");
 
     /// <summary>The person of a name.</summary>
     /// <exception cref="InputException">There is none; the message gives the nearest names.</exception>

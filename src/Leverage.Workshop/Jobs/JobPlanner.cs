@@ -71,7 +71,7 @@ public sealed class JobPlanner
             {
                 if (slackened.TryGetValue(fastener, out int first) && first != i)
                 {
-                    yield return new OrderRule(first, i, OrderReason.SlackenedBeforeUndone, _job.Fasteners[fastener].Name);
+                    yield return new OrderRule(first, i, OrderReason.SlackenedBeforeComesLoose, _job.Fasteners[fastener].Name);
                 }
             }
         }
@@ -142,7 +142,7 @@ public sealed class JobPlanner
 
     private static IOrderedEnumerable<PlannedLoosening> HardFirst(IEnumerable<PlannedLoosening> planned) => planned
         .OrderByDescending(each => each.Verdict)
-        .ThenBy(each => each.Choice is null ? 0 : each.Assessment.Judgement.Undone)
+        .ThenBy(each => each.Choice is null ? 0 : each.Assessment.Judgement.ComesLoose)
         .ThenByDescending(each => each.Assessment.Nut.LikelyNmm);
 
     private List<PartToBuy> Parts() =>

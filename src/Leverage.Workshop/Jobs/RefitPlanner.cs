@@ -2,7 +2,7 @@ using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 using Leverage.Workshop.Chest;
 using UnitsNet;
 

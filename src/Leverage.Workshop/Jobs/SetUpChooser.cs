@@ -10,13 +10,13 @@ namespace Leverage.Workshop.Jobs;
 public sealed record SetUpChoice(Place Place, string? Person);
 
 /// <summary>
-/// Chooses the best set-up of the chest, and who pulls, for each fastener. A sleeve adds nothing but reach, so sleeves
+/// Chooses the best set-up of the chest, and who pulls, for each fastener. A tube adds nothing but reach, so tubes
 /// are tried only where the nut may stay stuck without one. Fasteners that are alike cost once.
 /// </summary>
 internal sealed class SetUpChooser
 {
-    /// <summary>Chance to stay stuck above which a sleeve is tried (judgement).</summary>
-    private const double StuckShare = 0.1;
+    /// <summary>Chance to stay stuck above which a tube is tried (judgement).</summary>
+    private const double StaysTightShare = 0.1;
 
     private readonly Job _job;
     private readonly ToolChest _bare;
@@ -26,7 +26,7 @@ internal sealed class SetUpChooser
     internal SetUpChooser(Job job)
     {
         _job = job;
-        _bare = job.Chest with { Sleeves = [] };
+        _bare = job.Chest with { Tubes = [] };
         IReadOnlyList<ChestPerson> people = job.People.Count > 0 ? job.People : job.Chest.People;
         _people = people.Count > 0 ? [.. people] : new ChestPerson?[1];
     }
@@ -58,7 +58,7 @@ internal sealed class SetUpChooser
         return (new SetUpChoice(place, person?.Name), assessment);
     }
 
-    /// <summary>The best place over all people, of equals the person named first; then the same person with sleeves, if need be.</summary>
+    /// <summary>The best place over all people, of equals the person named first; then the same person with tubes, if need be.</summary>
     private (Place Place, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
     {
         (PickAssessment Pick, Place Place, ChestPerson? Person)? best = null;
@@ -76,13 +76,13 @@ internal sealed class SetUpChooser
             return null;
         }
 
-        return bare.Assessment.Judgement.Stuck > StuckShare && Sleeved(asked) is { } sleeved && sleeved.Standing < bare.Standing
-            ? (sleeved, puller)
+        return bare.Assessment.Judgement.StaysTight > StaysTightShare && WithTube(asked) is { } tubed && tubed.Standing < bare.Standing
+            ? (tubed, puller)
             : (bare, puller);
     }
 
-    /// <summary>The best place with sleeves too, in the stances that stand highest without.</summary>
-    private Place? Sleeved(PickAssessment bare) => Picker.Pick(bare.Request with
+    /// <summary>The best place with tubes too, in the stances that stand highest without.</summary>
+    private Place? WithTube(PickAssessment bare) => Picker.Pick(bare.Request with
     {
         Chest = _job.Chest,
         Stances = [.. bare.Places.Select(place => place.Stance.Key).Distinct(StringComparer.Ordinal)],

@@ -20,7 +20,7 @@ public static class OrderWords
             OrderReason.NeededBeforeEnded => $"{first} needs \"{rule.What}\", which {then} ends",
             OrderReason.GivenBeforeNeeded => $"{then} needs \"{rule.What}\", which {first} gives",
             OrderReason.GivenBeforeEnded => $"{then} ends \"{rule.What}\", which {first} gives first",
-            OrderReason.SlackenedBeforeUndone => $"{first} slackens '{rule.What}', which {then} takes off",
+            OrderReason.SlackenedBeforeComesLoose => $"{first} slackens '{rule.What}', which {then} takes off",
             _ => $"{then} comes after {first}",
         };
     }
@@ -38,7 +38,7 @@ public static class OrderWords
             OrderReason.NeededBeforeEnded => $"it needs \"{rule.What}\", which {then} ends",
             OrderReason.GivenBeforeNeeded => $"it gives \"{rule.What}\", which {then} needs",
             OrderReason.GivenBeforeEnded => $"it gives \"{rule.What}\", which {then} ends",
-            OrderReason.SlackenedBeforeUndone => $"it slackens '{rule.What}', which {then} takes off",
+            OrderReason.SlackenedBeforeComesLoose => $"it slackens '{rule.What}', which {then} takes off",
             _ => $"{then} comes after it",
         };
     }

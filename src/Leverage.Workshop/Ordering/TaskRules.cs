@@ -33,7 +33,7 @@ public enum OrderReason
     GivenBeforeEnded,
 
     /// <summary>The earlier one slackens a fastener that the later one takes off.</summary>
-    SlackenedBeforeUndone,
+    SlackenedBeforeComesLoose,
 }
 
 /// <summary>One task before another.</summary>

@@ -33,7 +33,7 @@ internal sealed class Buyer
     /// <summary>What to get: what makes a go, smallest change first, else what helps most.</summary>
     internal List<Purchase> Search()
     {
-        List<Purchase> singles = First([Singles(Sockets()), Singles(StandardPieces.Bars()), Singles(Sleeves())]);
+        List<Purchase> singles = First([Singles(Sockets()), Singles(StandardPieces.Bars()), Singles(Tubes())]);
         if (singles.Exists(IsGo))
         {
             return [.. singles.Where(IsGo).OrderBy(purchase => purchase.Mass)];
@@ -50,10 +50,10 @@ internal sealed class Buyer
     private IEnumerable<NewPiece> Sockets() => StandardPieces.Sockets(_request.Tool ?? ToolKind.Socket, _acrossFlats)
         .Where(piece => Chest.Bars.Any(bar => bar.Drive == piece.Socket!.Drive));
 
-    private IEnumerable<NewPiece> Sleeves() => Chest.Bars
+    private IEnumerable<NewPiece> Tubes() => Chest.Bars
         .Select(bar => bar.Diameter ?? StandardPieces.UsualDiameter(bar.Drive))
-        .SelectMany(StandardPieces.Sleeves)
-        .DistinctBy(piece => (piece.Name, piece.Sleeve!.Tube.Length))
+        .SelectMany(StandardPieces.Tubes)
+        .DistinctBy(piece => (piece.Name, piece.Tube!.Tube.Length))
         .OrderBy(piece => piece.MassKg);
 
     private static IEnumerable<NewPiece[]> Singles(IEnumerable<NewPiece> pieces) => pieces.Select(piece => new[] { piece });
@@ -107,9 +107,9 @@ internal sealed class Buyer
     {
         NutTools = pieces.Select(piece => piece.Socket).OfType<NutTool>().ToArray() is [_, ..] sockets ? sockets : Chest.NutTools,
         Bars = pieces.Select(piece => piece.Bar).OfType<ChestBar>().ToArray() is [_, ..] bars ? bars : Chest.Bars,
-        Sleeves = pieces.Select(piece => piece.Sleeve).OfType<ChestSleeve>().ToArray() is [_, ..] sleeves ? sleeves : Chest.Sleeves,
+        Tubes = pieces.Select(piece => piece.Tube).OfType<ChestTube>().ToArray() is [_, ..] tubes ? tubes : Chest.Tubes,
     };
 
     private static bool Takes(ToolSet set, NewPiece[] pieces) => pieces.All(
-        piece => piece.Sleeve is null || set.Sleeve == piece.Sleeve);
+        piece => piece.Tube is null || set.Tube == piece.Tube);
 }

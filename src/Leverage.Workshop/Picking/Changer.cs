@@ -1,6 +1,6 @@
 using Leverage.Assessments;
 using Leverage.Holding;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Workshop.Chest;
 

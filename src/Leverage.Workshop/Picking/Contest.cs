@@ -7,7 +7,7 @@ namespace Leverage.Workshop.Picking;
 /// <summary>A set of tools in its best use.</summary>
 /// <param name="Tools">The set.</param>
 /// <param name="Stance">The stance.</param>
-/// <param name="OverlapMm">How far its sleeve is on, mm.</param>
+/// <param name="OverlapMm">How far its tube is on, mm.</param>
 /// <param name="Effort">Likely force needed, as a share of the likely force there is.</param>
 /// <param name="Standing">How it stands.</param>
 /// <param name="Likeliest">The most likely it is to undo the nut in any use, whatever the verdict.</param>
@@ -62,7 +62,7 @@ internal sealed class Contest
     /// <summary>A place with its full assessment.</summary>
     internal Place Seat(Entrant entrant, Entrant? above)
     {
-        Length? overlap = entrant.Tools.Set.Sleeve is null ? null : Length.FromMillimeters(entrant.OverlapMm);
+        Length? overlap = entrant.Tools.Set.Tube is null ? null : Length.FromMillimeters(entrant.OverlapMm);
         LooseningRequest request = _request.Standing(entrant.Stance.Key) with { Overlap = overlap };
         LooseningSetup setup = LooseningDefaults.Complete(entrant.Tools.Set.Into(request));
         return new Place(
@@ -87,7 +87,7 @@ internal sealed class Contest
             {
                 JudgedUse use = judge.Judge(hands, overlap);
                 _verdicts[(int)use.Judgement.Verdict]++;
-                likeliest = Math.Max(likeliest, use.Judgement.Undone);
+                likeliest = Math.Max(likeliest, use.Judgement.ComesLoose);
                 var standing = Standing.Of(use.Judgement, use.Effort, set.Set.Pieces);
                 if (best is not { } known || standing < known.Standing)
                 {

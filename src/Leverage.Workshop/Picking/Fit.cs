@@ -5,10 +5,10 @@ using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
-/// <summary>Whether pieces go together, and how far a sleeve can go on.</summary>
+/// <summary>Whether pieces go together, and how far a tube can go on.</summary>
 internal static class Fit
 {
-    /// <summary>Overlaps tried for each sleeve on each bar.</summary>
+    /// <summary>Overlaps tried for each tube on each bar.</summary>
     internal const int Overlaps = 10;
 
     /// <summary>Step overlaps are rounded to, mm: nobody pushes a tube on to the millimetre.</summary>
@@ -22,9 +22,9 @@ internal static class Fit
         IsKind(tool.Kind, wanted)
             && tool.Sizes.Any(size => Math.Abs((size - acrossFlats).Millimeters) < WidthMm);
 
-    /// <summary>Whether a sleeve goes over a bar.</summary>
-    internal static bool OverBar(ChestSleeve sleeve, Bar bar) =>
-        bar.Diameter is { } diameter && Bore(sleeve.Tube) >= diameter;
+    /// <summary>Whether a tube goes over a bar.</summary>
+    internal static bool OverBar(ChestTube tube, Bar bar) =>
+        bar.Diameter is { } diameter && Bore(tube.Tube) >= diameter;
 
     /// <summary>Whether hands have room at the end of a lever: their middle stands half their breadth from it.</summary>
     internal static bool HasRoom(double leverMm, Stance stance) => leverMm >= 2 * stance.GripOffsetMm;
@@ -35,20 +35,20 @@ internal static class Fit
     /// </summary>
     internal static double[] OverlapsMm(LooseningSetup setup, Stance stance)
     {
-        if (setup is not { Sleeve: { } sleeve, Bar: { Diameter: { } diameter } bar } || !HasRoom(sleeve.Length.Millimeters, stance))
+        if (setup is not { Tube: { } tube, Bar: { Diameter: { } diameter } bar } || !HasRoom(tube.Length.Millimeters, stance))
         {
             return [];
         }
 
-        double most = Math.Min(bar.StraightHandle.Millimeters, sleeve.Length.Millimeters - stance.GripOffsetMm - 1);
-        double least = Math.Max(diameter.Millimeters, (sleeve.Bore - diameter).Millimeters);
+        double most = Math.Min(bar.StraightHandle.Millimeters, tube.Length.Millimeters - stance.GripOffsetMm - 1);
+        double least = Math.Max(diameter.Millimeters, (tube.Bore - diameter).Millimeters);
         return [.. Enumerable.Range(1, Overlaps)
             .Select(i => Math.Floor(most * i / Overlaps / StepMm) * StepMm)
             .Where(overlap => overlap >= least)
             .Distinct()];
     }
 
-    private static Length Bore(SleeveText tube) => tube.Bore ?? tube.Outside!.Value - 2 * tube.Wall!.Value;
+    private static Length Bore(TubeText tube) => tube.Bore ?? tube.Outside!.Value - 2 * tube.Wall!.Value;
 
     private static bool IsKind(ToolKind kind, ToolKind? wanted) => wanted is { } one ? kind == one : kind != ToolKind.Key;
 }

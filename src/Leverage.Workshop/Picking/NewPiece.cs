@@ -1,5 +1,5 @@
 using Leverage.Levers;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Tables;
 using Leverage.Workshop.Chest;
 using UnitsNet;
@@ -9,16 +9,16 @@ namespace Leverage.Workshop.Picking;
 /// <summary>A piece that is not in the chest, as the tables have it. Exactly one of the three is there.</summary>
 /// <param name="Socket">A socket.</param>
 /// <param name="Bar">A bar.</param>
-/// <param name="Sleeve">A sleeve.</param>
-public sealed record NewPiece(NutTool? Socket = null, ChestBar? Bar = null, ChestSleeve? Sleeve = null)
+/// <param name="Tube">A tube.</param>
+public sealed record NewPiece(NutTool? Socket = null, ChestBar? Bar = null, ChestTube? Tube = null)
 {
     /// <summary>The piece in words.</summary>
-    public string Name => Socket?.Name ?? Bar?.Name ?? Sleeve!.Name;
+    public string Name => Socket?.Name ?? Bar?.Name ?? Tube!.Name;
 
     /// <summary>What it weighs, kg; sockets are not weighed.</summary>
     internal double MassKg => Bar is { Diameter: { } diameter } bar
         ? RoundBar.Mass(diameter.Millimeters, bar.Length.Millimeters)
-        : Sleeve?.Tube is { Outside: { } outside, Wall: { } wall } tube
+        : Tube?.Tube is { Outside: { } outside, Wall: { } wall } tube
             ? TubeSection.MassPerMetre(outside.Millimeters, wall.Millimeters) * tube.Length.Meters
             : 0;
 }
@@ -50,18 +50,18 @@ internal static class StandardPieces
     }
 
     /// <summary>Tubes that go snugly over a bar, cut to a few lengths, lightest first; steel as by default.</summary>
-    internal static IEnumerable<NewPiece> Sleeves(Length barDiameter) => TableCatalog.Tables["tubes"].Rows
+    internal static IEnumerable<NewPiece> Tubes(Length barDiameter) => TableCatalog.Tables["tubes"].Rows
         .Select(row => (Name: row.Key, Outside: row.Number("outside_mm"), Wall: row.Number("wall_mm")))
         .DistinctBy(tube => (tube.Outside, tube.Wall))
         .Where(tube => IsSnug(tube.Outside - 2 * tube.Wall, barDiameter.Millimeters))
-        .SelectMany(tube => TubeLengthsMm.Select(length => new NewPiece(Sleeve: new ChestSleeve(
-            tube.Name, new Assessments.SleeveText(Mm(length), Mm(tube.Outside), Mm(tube.Wall)), null))))
+        .SelectMany(tube => TubeLengthsMm.Select(length => new NewPiece(Tube: new ChestTube(
+            tube.Name, new Assessments.TubeText(Mm(length), Mm(tube.Outside), Mm(tube.Wall)), null))))
         .OrderBy(piece => piece.MassKg);
 
     /// <summary>Diameter of the handle usual for a drive.</summary>
     internal static Length UsualDiameter(string drive) => Mm(RowLookup.Named("handles", drive, "a drive").Number("diameter_mm"));
 
-    private static bool IsSnug(double boreMm, double barMm) => boreMm >= barMm && boreMm - barMm <= Sleeve.LoosePlayShare * barMm;
+    private static bool IsSnug(double boreMm, double barMm) => boreMm >= barMm && boreMm - barMm <= Tube.LoosePlayShare * barMm;
 
     private static Length Mm(double lengthMm) => Length.FromMillimeters(lengthMm);
 }

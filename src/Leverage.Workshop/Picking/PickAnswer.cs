@@ -1,26 +1,26 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Leverage.Answers;
+using Leverage.Wording;
 
 namespace Leverage.Workshop.Picking;
 
 /// <summary>What was tried.</summary>
 public sealed record TriedAnswer(int ToolSets, int Setups, int Go, int Care, int Stop);
 
-/// <summary>A set of tools in its best use. Overlap is null with no sleeve, safety with no link that can be judged.</summary>
+/// <summary>A set of tools in its best use. Overlap is null with no tube, safety with no link that can be judged.</summary>
 public sealed record PlaceAnswer(
     int Place,
     string Tool,
     IReadOnlyList<string> Adapters,
     string? Bar,
-    string? Sleeve,
+    string? Tube,
     double? OverlapMm,
     string Stance,
     double ReachMm,
     string Verdict,
-    double Undone,
-    double Stuck,
+    double ComesLoose,
+    double StaysTight,
     double Gives,
     double? Safety,
     string? WeakestLink,

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 
 namespace Leverage.Workshop.Picking;
@@ -39,13 +39,13 @@ public static class PickAnswers
             place.Set.Tool.Name,
             [.. place.Set.Adapters.Select(adapter => adapter.Name)],
             place.Set.Bar?.Name,
-            place.Set.Sleeve?.Name,
-            place.Set.Sleeve is null ? null : place.Assessment.Setup.Overlap.Millimeters,
+            place.Set.Tube?.Name,
+            place.Set.Tube is null ? null : place.Assessment.Setup.Overlap.Millimeters,
             place.Stance.Key,
             place.Assessment.Lever!.Value.ReachMm,
             LooseningAnswers.Word(judged.Verdict),
-            judged.Undone,
-            judged.Stuck,
+            judged.ComesLoose,
+            judged.StaysTight,
             judged.Gives,
             double.IsFinite(judged.Safety) ? judged.Safety : null,
             place.Assessment.Weakest?.Limit.Part,

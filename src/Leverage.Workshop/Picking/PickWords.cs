@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Threads;
 using UnitsNet;
@@ -18,9 +18,9 @@ public static class PickWords
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(style);
         var parts = new List<string>();
-        if (place.Set.Sleeve is { } sleeve)
+        if (place.Set.Tube is { } tube)
         {
-            parts.Add($"{sleeve.Name} {style.Length(place.Assessment.Setup.Overlap)} over");
+            parts.Add($"{tube.Name} {style.Length(place.Assessment.Setup.Overlap)} over");
         }
 
         parts.AddRange(place.Set.Bar is { } bar ? [bar.Name] : []);
@@ -39,7 +39,7 @@ public static class PickWords
     {
         ArgumentNullException.ThrowIfNull(place);
         string Marked(string figure, Lead lead) => place.LosesBy == lead ? figure + LossMark : figure;
-        var parts = new List<string> { Marked($"undone {Percent(place.Standing.UndonePercent)}", Lead.Chance) };
+        var parts = new List<string> { Marked($"undone {Percent(place.Standing.ComesLoosePercent)}", Lead.Chance) };
         if (double.IsFinite(place.Assessment.Judgement.Safety))
         {
             parts.Add(Marked($"safety {Safety(place)}", Lead.Margin));
@@ -74,7 +74,7 @@ public static class PickWords
         return place.LosesBy switch
         {
             Lead.Verdict => $"{LooseningAnswers.Word(own.Verdict)}: {WorseVerdict(place, style)}",
-            Lead.Chance => $"less likely: {Percent(own.UndonePercent)} against {Percent(other.UndonePercent)}",
+            Lead.Chance => $"less likely: {Percent(own.ComesLoosePercent)} against {Percent(other.ComesLoosePercent)}",
             Lead.Margin => $"less margin, the {place.Assessment.Weakest?.Limit.Part}: safety {Safety(place)} against {Safety(above)}",
             Lead.Effort => $"harder work: {Effort(place)} of your pull against {Effort(above)}",
             Lead.Pieces => "more pieces",
@@ -106,7 +106,7 @@ public static class PickWords
         return piece switch
         {
             { Bar: { } bar } => $"{bar.Name}, {style.Reach(bar.Length)} long",
-            { Sleeve.Tube: { Outside: { } outside, Wall: { } wall } tube } =>
+            { Tube.Tube: { Outside: { } outside, Wall: { } wall } tube } =>
                 $"tube {style.Length(outside)} wide, {style.Length(wall)} wall, {style.Reach(tube.Length)} long",
             _ => $"{piece.Name} {style.Length(piece.Socket!.Sizes[0])}",
         };
@@ -149,7 +149,7 @@ public static class PickWords
         TemperatureDelta.FromKelvins(then.Assessment.Setup.Fastener.Heating?.ByK ?? 0);
 
     private static string Outcome(Place then, UnitStyle style) =>
-        $"{LooseningAnswers.Word(then.Standing.Verdict)}, undone {Percent(then.Standing.UndonePercent)} ({Tools(then, style)})";
+        $"{LooseningAnswers.Word(then.Standing.Verdict)}, undone {Percent(then.Standing.ComesLoosePercent)} ({Tools(then, style)})";
 
     /// <summary>The tool on the nut; of a set, which one.</summary>
     private static string Tool(Place place, UnitStyle style) =>

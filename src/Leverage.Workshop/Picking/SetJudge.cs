@@ -6,7 +6,7 @@ using Leverage.LoadPath;
 namespace Leverage.Workshop.Picking;
 
 /// <summary>One way to use a set of tools, judged.</summary>
-/// <param name="OverlapMm">How far the sleeve is on, mm; 0 with none.</param>
+/// <param name="OverlapMm">How far the tube is on, mm; 0 with none.</param>
 /// <param name="Effort">Likely force needed, as a share of the likely force there is.</param>
 /// <param name="Judgement">What it means.</param>
 internal readonly record struct JudgedUse(double OverlapMm, double Effort, Judgement Judgement);
@@ -21,24 +21,24 @@ internal sealed class SetJudge
     private readonly NutFigures _nut;
     private readonly List<LinkLimit> _links;
     private readonly int _fixed;
-    private readonly SleeveLimits _limits;
+    private readonly TubeLimits _limits;
     private readonly double _barMm;
-    private readonly double _sleeveMm;
+    private readonly double _tubeMm;
     private readonly double[] _gives;
 
     internal SetJudge(LooseningSetup setup, NutFigures nut)
     {
         (_setup, _nut) = (setup, nut);
-        _links = SetupLinks.Of(setup with { Sleeve = null }, null);
+        _links = SetupLinks.Of(setup with { Tube = null }, null);
         _fixed = _links.Count;
         _barMm = setup.Bar!.Length.Millimeters;
-        _sleeveMm = setup.Sleeve?.Length.Millimeters ?? 0;
-        _limits = setup.Sleeve is { } sleeve ? SleeveLimits.Of(sleeve) : default;
+        _tubeMm = setup.Tube?.Length.Millimeters ?? 0;
+        _limits = setup.Tube is { } tube ? TubeLimits.Of(tube) : default;
         _gives = new double[_fixed + 3];
     }
 
     /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
-    internal double[] OverlapsMm(Stance stance) => _setup.Sleeve is not null
+    internal double[] OverlapsMm(Stance stance) => _setup.Tube is not null
         ? Fit.OverlapsMm(_setup, stance)
         : Fit.HasRoom(_barMm, stance) ? [0] : [];
 
@@ -55,14 +55,14 @@ internal sealed class SetJudge
 
     private LeverGeometry Lever(Stance stance, double overlapMm)
     {
-        if (_setup.Sleeve is null)
+        if (_setup.Tube is null)
         {
             return LeverGeometry.Bare(_barMm, stance.GripOffsetMm);
         }
 
-        var lever = LeverGeometry.Sleeved(_barMm, _sleeveMm, overlapMm, stance.GripOffsetMm);
+        var lever = LeverGeometry.WithTube(_barMm, _tubeMm, overlapMm, stance.GripOffsetMm);
         _links.RemoveRange(_fixed, _links.Count - _fixed);
-        LinkList.AddSleeve(_limits, lever, _links);
+        LinkList.AddTube(_limits, lever, _links);
         return lever;
     }
 }

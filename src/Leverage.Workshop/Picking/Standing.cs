@@ -30,11 +30,11 @@ public enum Lead
 /// 2 is ample and a pull of half the likely force easy, so that no small nut gets the stoutest bar and the longest tube.
 /// </summary>
 /// <param name="Verdict">The verdict.</param>
-/// <param name="UndonePercent">Chance that it comes undone, %.</param>
+/// <param name="ComesLoosePercent">Chance that it comes undone, %.</param>
 /// <param name="SafetyTenths">Safety of the weakest link, tenths, 20 for anything ample.</param>
 /// <param name="EffortPercent">Likely force needed over the likely force there is, %, 50 for anything easy.</param>
 /// <param name="Pieces">Pieces to put together.</param>
-public readonly record struct Standing(Verdict Verdict, int UndonePercent, int SafetyTenths, int EffortPercent, int Pieces)
+public readonly record struct Standing(Verdict Verdict, int ComesLoosePercent, int SafetyTenths, int EffortPercent, int Pieces)
     : IComparable<Standing>
 {
     private const double MostEffort = 1000;
@@ -55,7 +55,7 @@ public readonly record struct Standing(Verdict Verdict, int UndonePercent, int S
     /// <returns>The standing.</returns>
     public static Standing Of(Judgement judgement, double effort, int pieces) => new(
         judgement.Verdict,
-        (int)Math.Round(100 * judgement.Undone),
+        (int)Math.Round(100 * judgement.ComesLoose),
         (int)Math.Round(10 * Math.Min(Ample, judgement.Safety)),
         (int)Math.Round(100 * Math.Clamp(effort, Easy, MostEffort)),
         pieces);
@@ -65,7 +65,7 @@ public readonly record struct Standing(Verdict Verdict, int UndonePercent, int S
     /// <returns>The sign of the first difference that counts.</returns>
     public int CompareTo(Standing other) =>
         Verdict != other.Verdict ? Verdict.CompareTo(other.Verdict)
-            : UndonePercent != other.UndonePercent ? other.UndonePercent.CompareTo(UndonePercent)
+            : ComesLoosePercent != other.ComesLoosePercent ? other.ComesLoosePercent.CompareTo(ComesLoosePercent)
             : SafetyTenths != other.SafetyTenths ? other.SafetyTenths.CompareTo(SafetyTenths)
             : EffortPercent != other.EffortPercent ? EffortPercent.CompareTo(other.EffortPercent)
             : Pieces.CompareTo(other.Pieces);
@@ -75,7 +75,7 @@ public readonly record struct Standing(Verdict Verdict, int UndonePercent, int S
     /// <returns>The first difference that counts.</returns>
     public Lead Over(Standing below) =>
         Verdict != below.Verdict ? Lead.Verdict
-            : UndonePercent != below.UndonePercent ? Lead.Chance
+            : ComesLoosePercent != below.ComesLoosePercent ? Lead.Chance
             : SafetyTenths != below.SafetyTenths ? Lead.Margin
             : EffortPercent != below.EffortPercent ? Lead.Effort
             : Pieces != below.Pieces ? Lead.Pieces
@@ -85,7 +85,7 @@ public readonly record struct Standing(Verdict Verdict, int UndonePercent, int S
     /// <param name="other">The other.</param>
     /// <returns>True if it is.</returns>
     public bool IsWorthMoreThan(Standing other) =>
-        Verdict != other.Verdict ? Verdict < other.Verdict : UndonePercent >= other.UndonePercent + WorthPercent;
+        Verdict != other.Verdict ? Verdict < other.Verdict : ComesLoosePercent >= other.ComesLoosePercent + WorthPercent;
 
     /// <summary>Whether the left one is the better.</summary>
     public static bool operator <(Standing left, Standing right) => left.CompareTo(right) < 0;

@@ -7,11 +7,11 @@ namespace Leverage.Workshop.Picking;
 /// <param name="Tool">What goes on the nut.</param>
 /// <param name="Adapters">What stands between it and the bar, from the bar on.</param>
 /// <param name="Bar">The bar; null for a spanner or key that is its own lever.</param>
-/// <param name="Sleeve">The sleeve over the bar, if any.</param>
-public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters, ChestBar? Bar, ChestSleeve? Sleeve)
+/// <param name="Tube">The tube over the bar, if any.</param>
+public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters, ChestBar? Bar, ChestTube? Tube)
 {
     /// <summary>How many pieces it takes.</summary>
-    public int Pieces => 1 + Adapters.Count + (Bar is null ? 0 : 1) + (Sleeve is null ? 0 : 1);
+    public int Pieces => 1 + Adapters.Count + (Bar is null ? 0 : 1) + (Tube is null ? 0 : 1);
 
     /// <summary>The request of a nut with these pieces.</summary>
     /// <param name="nut">The nut and the hands.</param>
@@ -21,6 +21,6 @@ public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters,
         ArgumentNullException.ThrowIfNull(nut);
         LooseningRequest request = nut with { Tool = Tool.Kind, Adapters = [.. Adapters.Select(adapter => adapter.To)] };
         request = Bar is null ? request with { Bar = Tool.Length } : request.With(Bar);
-        return Sleeve is null ? request : request.With(Sleeve);
+        return Tube is null ? request : request.With(Tube);
     }
 }

@@ -11,7 +11,7 @@ internal readonly record struct SetOnNut(ToolSet Set, LooseningSetup Setup);
 /// <summary>Puts together every set of tools a chest can make for a nut.</summary>
 internal static class ToolSets
 {
-    /// <summary>Every set that fits, in the order of the chest: bare bar before its sleeves.</summary>
+    /// <summary>Every set that fits, in the order of the chest: bare bar before its tubes.</summary>
     internal static IEnumerable<SetOnNut> Of(PickRequest request, Length acrossFlats)
     {
         // The stance of the nearest grip, so that no lever counts as too short that fits one of them.
@@ -24,18 +24,18 @@ internal static class ToolSets
                 if (OnNut(bare, nut) is { } set)
                 {
                     yield return set;
-                    foreach (SetOnNut sleeved in Sleeved(set, nut, request.Chest.Sleeves))
+                    foreach (SetOnNut tubed in WithTube(set, nut, request.Chest.Tubes))
                     {
-                        yield return sleeved;
+                        yield return tubed;
                     }
                 }
             }
         }
     }
 
-    private static IEnumerable<SetOnNut> Sleeved(SetOnNut bare, LooseningRequest nut, IReadOnlyList<ChestSleeve> sleeves) => sleeves
-        .Where(sleeve => Fit.OverBar(sleeve, bare.Setup.Bar!))
-        .Select(sleeve => OnNut(bare.Set with { Sleeve = sleeve }, nut))
+    private static IEnumerable<SetOnNut> WithTube(SetOnNut bare, LooseningRequest nut, IReadOnlyList<ChestTube> tubes) => tubes
+        .Where(tube => Fit.OverBar(tube, bare.Setup.Bar!))
+        .Select(tube => OnNut(bare.Set with { Tube = tube }, nut))
         .OfType<SetOnNut>();
 
     private static IEnumerable<ToolSet> Bare(NutTool tool, IReadOnlyList<ChestBar> bars, AdapterChain chain)

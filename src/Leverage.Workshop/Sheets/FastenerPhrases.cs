@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Threads;
@@ -81,7 +81,7 @@ public static class FastenerPhrases
             return lines;
         }
 
-        var (undone, stuck, gives) = Shares.Percent(a.Judgement.Undone, a.Judgement.Stuck, a.Judgement.Gives);
+        var (undone, stuck, gives) = Shares.Percent(a.Judgement.ComesLoose, a.Judgement.StaysTight, a.Judgement.Gives);
         lines.Add($"undone {undone} %, stuck {stuck} %, gives {gives} %");
         lines.AddRange(Reasons.Of(a, units).Take(1));
         if (planned.Verdict != Assessments.Verdict.Go)

@@ -1,7 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Leverage.Answers;
+using Leverage.Wording;
 
 namespace Leverage.Workshop.Sheets;
 

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Workshop.Jobs;
@@ -54,8 +54,8 @@ public static class JobAnswers
             planned.Choice?.Person,
             chosen ? a.Setup.Hands.Stance.Key : null,
             a.Lever?.ReachMm,
-            a.Setup.Sleeve is null ? null : a.Setup.Overlap.Millimeters,
-            chosen ? new OutcomeAnswer(judged.Undone, judged.Stuck, judged.Gives) : null,
+            a.Setup.Tube is null ? null : a.Setup.Overlap.Millimeters,
+            chosen ? new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives) : null,
             a.Hold is { } hold ? Hold(hold, judged) : null,
             planned.Hold?.Lost ?? [],
             LooseningAnswers.Word(planned.Verdict),
@@ -67,7 +67,7 @@ public static class JobAnswers
     internal static IReadOnlyList<string> Pieces(ToolSet set) =>
     [
         set.Tool.Name, .. set.Adapters.Select(adapter => adapter.Name).Reverse(),
-        .. set.Bar is { } bar ? (string[])[bar.Name] : [], .. set.Sleeve is { } sleeve ? (string[])[sleeve.Name] : [],
+        .. set.Bar is { } bar ? (string[])[bar.Name] : [], .. set.Tube is { } tube ? (string[])[tube.Name] : [],
     ];
 
     private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using nietras.SeparatedValues;
 
@@ -38,7 +38,7 @@ public static class JobCsv
         row["person"].Set(Said(planned.Choice?.Person ?? ""));
         row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
         row["verdict"].Set(LooseningAnswers.Word(planned.Verdict));
-        row["undone"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.Undone, 3));
+        row["undone"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.ComesLoose, 3));
     }
 
     private static void Refit(SepWriter.Row row, PlannedTightening planned)

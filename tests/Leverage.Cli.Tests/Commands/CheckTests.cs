@@ -40,7 +40,7 @@ public sealed class CheckTests
         double high = joint.AtTorque(torque, 0.135).YieldShare;
         Assert.InRange(high, 0.9, 1);
         var shares = new Assessments.ShareRange(joint.AtTorque(torque, 0.145).YieldShare, share, high);
-        Assert.Equal(verdict, Answers.CheckingAnswer.Word(Assessments.QuoteRule.Judge(shares)));
+        Assert.Equal(verdict, Wording.CheckingAnswer.Word(Assessments.QuoteRule.Judge(shares)));
     }
 
     [Theory]

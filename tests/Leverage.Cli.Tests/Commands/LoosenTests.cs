@@ -4,10 +4,10 @@ namespace Leverage.Cli.Tests.Commands;
 
 public sealed class LoosenTests : IDisposable
 {
-    private const string Sleeved = "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm "
-        + "--sleeve 33.7x3.2x1000mm --overlap 250mm --stance stand-push --body 82kg";
+    private const string Tubed = "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm "
+        + "--tube 33.7x3.2x1000mm --overlap 250mm --stance stand-push --body 82kg";
 
-    private const string Whole = Sleeved + " --held-by brake,chock --mass 1250kg --wheel-load 3200N --tyre-radius 310mm --chock 100mm";
+    private const string Whole = Tubed + " --held-by brake,chock --mass 1250kg --wheel-load 3200N --tyre-radius 310mm --chock 100mm";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("leverage-").FullName;
 
@@ -18,7 +18,7 @@ public sealed class LoosenTests : IDisposable
     {
         JsonElement json = Ran.Here(Ran.Words($"{Whole} --json")).Json();
         Assert.Equal(
-            ["bookTorqueNm", "breakaway", "hand", "lever", "loadPath", "weakestLink", "sleeve", "hold", "release", "outcomes",
+            ["bookTorqueNm", "breakaway", "hand", "lever", "loadPath", "weakestLink", "tube", "hold", "release", "outcomes",
                 "verdict", "reasons", "advice", "assumed", "unconfirmed"],
             Ran.Names(json));
         Assert.Equal(["lowNm", "likelyNm", "highNm"], Ran.Names(json.GetProperty("breakaway")));
@@ -30,10 +30,10 @@ public sealed class LoosenTests : IDisposable
         Assert.Equal(
             ["overlapMm", "handToTipMm", "tipReactionN", "mouthReactionN", "bendingNm", "tiltDeg", "friction", "slipAngleDeg",
                 "slipAngleAtReleaseDeg", "bestOverlapMm"],
-            Ran.Names(json.GetProperty("sleeve")));
+            Ran.Names(json.GetProperty("tube")));
         Assert.Equal(["demandNm", "capacityNm", "safety", "by"], Ran.Names(json.GetProperty("hold")));
         Assert.Equal(["energyJ", "handSpeedMs"], Ran.Names(json.GetProperty("release")));
-        Assert.Equal(["undone", "stuck", "gives"], Ran.Names(json.GetProperty("outcomes")));
+        Assert.Equal(["comesLoose", "staysTight", "gives"], Ran.Names(json.GetProperty("outcomes")));
         Assert.DoesNotContain(Leaves(json), leaf => leaf.ValueKind == JsonValueKind.Null);
     }
 
@@ -45,12 +45,12 @@ public sealed class LoosenTests : IDisposable
         double likely = At(json, "breakaway", "likelyNm");
         double hand = likely * 1000 / reach;
         Assert.Equal(hand, At(json, "lever", "handForceLikelyN"), 6);
-        Assert.Equal(hand, At(json, "sleeve", "tipReactionN") - At(json, "sleeve", "mouthReactionN"), 6);
+        Assert.Equal(hand, At(json, "tube", "tipReactionN") - At(json, "tube", "mouthReactionN"), 6);
         Assert.Equal(
-            At(json, "sleeve", "mouthReactionN") * At(json, "sleeve", "overlapMm"), hand * At(json, "sleeve", "handToTipMm"), 3);
-        Assert.Equal(hand * At(json, "sleeve", "handToTipMm") / 1000, At(json, "sleeve", "bendingNm"), 6);
-        Assert.Equal(reach, 600 - 250 + 250 + At(json, "sleeve", "handToTipMm"), 9);
-        Assert.Equal(1, At(json, "outcomes", "undone") + At(json, "outcomes", "stuck") + At(json, "outcomes", "gives"), 9);
+            At(json, "tube", "mouthReactionN") * At(json, "tube", "overlapMm"), hand * At(json, "tube", "handToTipMm"), 3);
+        Assert.Equal(hand * At(json, "tube", "handToTipMm") / 1000, At(json, "tube", "bendingNm"), 6);
+        Assert.Equal(reach, 600 - 250 + 250 + At(json, "tube", "handToTipMm"), 9);
+        Assert.Equal(1, At(json, "outcomes", "comesLoose") + At(json, "outcomes", "staysTight") + At(json, "outcomes", "gives"), 9);
         double cap = At(json, "hand", "highN") * reach / 1000;
         JsonElement[] links = [.. json.GetProperty("loadPath").EnumerateArray()];
         Assert.All(links, link =>
@@ -67,13 +67,13 @@ public sealed class LoosenTests : IDisposable
     {
         string chart = Path.Combine(_folder, "window.png");
         string sketch = Path.Combine(_folder, "side.svg");
-        Ran ran = Ran.Here([.. Ran.Words(Sleeved), "--chart", chart, "--sketch", sketch]);
+        Ran ran = Ran.Here([.. Ran.Words(Tubed), "--chart", chart, "--sketch", sketch]);
         Assert.Equal((0, ""), (ran.Code, ran.Errors));
         Assert.Contains("  STOP   The ", ran.Answer, StringComparison.Ordinal);
         Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(chart)[..4]);
         string drawn = File.ReadAllText(sketch);
         Assert.All(
-            ["hands push", "tip lifts", "mouth is pressed", "pull along the sleeve", "friction holds"],
+            ["hands push", "tip lifts", "mouth is pressed", "pull along the tube", "friction holds"],
             force => Assert.Contains(force, drawn, StringComparison.Ordinal));
     }
 
@@ -118,7 +118,7 @@ public sealed class LoosenTests : IDisposable
     public void Drawing_lots_agrees_with_the_integral_and_a_seed_repeats_itself()
     {
         JsonElement json = Ran.Here(Ran.Words($"{Whole} --samples 400000 --seed 11 --json")).Json();
-        foreach (string outcome in new[] { "undone", "stuck", "gives" })
+        foreach (string outcome in new[] { "comesLoose", "staysTight", "gives" })
         {
             double chance = At(json, "outcomes", outcome);
             double error = Math.Sqrt(chance * (1 - chance) / 400_000);
@@ -142,9 +142,9 @@ public sealed class LoosenTests : IDisposable
     [Fact]
     public void Heating_the_nut_counts_nothing_and_says_what_is_near()
     {
-        string line = Sleeved + " --heat nut --by 150K";
+        string line = Tubed + " --heat nut --by 150K";
         Assert.Equal(
-            Ran.Here(Ran.Words($"{Sleeved} --json")).Json().GetProperty("breakaway").GetRawText(),
+            Ran.Here(Ran.Words($"{Tubed} --json")).Json().GetProperty("breakaway").GetRawText(),
             Ran.Here(Ran.Words($"{line} --json")).Json().GetProperty("breakaway").GetRawText());
         string words = Ran.Here(Ran.Words(line)).Answer;
         Assert.Contains("none is counted here", words, StringComparison.Ordinal);

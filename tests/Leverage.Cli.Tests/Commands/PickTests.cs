@@ -5,7 +5,7 @@ namespace Leverage.Cli.Tests.Commands;
 public sealed class PickTests : IDisposable
 {
     private const string Nut = "460Nm --thread M24x1.5 --condition rusted --hex 36mm --chest shared/pickup/chest.toml";
-    private static readonly string[] Chances = ["undone", "stuck", "gives"];
+    private static readonly string[] Chances = ["comesLoose", "staysTight", "gives"];
     private static readonly string[] Verdicts = ["go", "care", "stop"];
     private readonly string _folder = Directory.CreateTempSubdirectory("pick").FullName;
 
@@ -34,7 +34,7 @@ public sealed class PickTests : IDisposable
             "bookTorqueNm breakaway person tried verdict places changes toGet assumed", string.Join(' ', Ran.Names(answer)));
         JsonElement first = answer.GetProperty("places")[0];
         Assert.Equal(
-            "place tool adapters bar sleeve overlapMm stance reachMm verdict undone stuck gives safety weakestLink forceShare losesBy reason",
+            "place tool adapters bar tube overlapMm stance reachMm verdict comesLoose staysTight gives safety weakestLink forceShare losesBy reason",
             string.Join(' ', Ran.Names(first)));
         double sum = Chances.Sum(name => first.GetProperty(name).GetDouble());
         Assert.Equal(1, sum, 1e-9);
@@ -49,21 +49,21 @@ public sealed class PickTests : IDisposable
     {
         JsonElement first = Ran.Here(Ran.Words($"pick {Nut} --json")).Json().GetProperty("places")[0];
         string line = FormattableString.Invariant(
-            $"loosen {Nut} --bar \"{first.GetProperty("bar").GetString()}\" --sleeve \"{first.GetProperty("sleeve").GetString()}\" --overlap {first.GetProperty("overlapMm").GetDouble()}mm --stance {first.GetProperty("stance").GetString()} --person owner --json");
+            $"loosen {Nut} --bar \"{first.GetProperty("bar").GetString()}\" --tube \"{first.GetProperty("tube").GetString()}\" --overlap {first.GetProperty("overlapMm").GetDouble()}mm --stance {first.GetProperty("stance").GetString()} --person owner --json");
         JsonElement loosened = Ran.Here(Ran.Words(line)).Json();
         Assert.Equal(first.GetProperty("verdict").GetString(), loosened.GetProperty("verdict").GetString());
         Assert.Equal(
-            first.GetProperty("undone").GetDouble(), loosened.GetProperty("outcomes").GetProperty("undone").GetDouble(), 1e-6);
+            first.GetProperty("comesLoose").GetDouble(), loosened.GetProperty("outcomes").GetProperty("comesLoose").GetDouble(), 1e-6);
     }
 
     [Fact]
     public void Names_of_the_chest_say_the_same_as_their_figures_written_out()
     {
         string chest = Ran.Here(Ran.Words(
-            "loosen 460Nm --thread M24x1.5 --chest shared/pickup/chest.toml --bar \"long bar\" --sleeve \"fence pipe\" --overlap 200mm "
+            "loosen 460Nm --thread M24x1.5 --chest shared/pickup/chest.toml --bar \"long bar\" --tube \"fence pipe\" --overlap 200mm "
             + "--held-by \"brake,oak chocks\" --mass 1250kg --person owner --json")).Answer;
         string written = Ran.Here(Ran.Words(
-            "loosen 460Nm --thread M24x1.5 --drive 3/4 --bar 1000mm --bar-diameter 25mm --sleeve 33.7x3.2x1200mm --sleeve-yield 235MPa --overlap 200mm "
+            "loosen 460Nm --thread M24x1.5 --drive 3/4 --bar 1000mm --bar-diameter 25mm --tube 33.7x3.2x1200mm --tube-yield 235MPa --overlap 200mm "
             + "--held-by brake,chock --chock 110mm --mass 1250kg --body 82kg --force 520N --person man --json")).Answer;
         Assert.Equal(Without(written), Without(chest));
     }

@@ -4,7 +4,7 @@ namespace Leverage.Cli.Tests.Commands;
 
 public sealed class SlipTests : IDisposable
 {
-    private const string Line = "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm";
+    private const string Line = "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("leverage-").FullName;
 
@@ -65,9 +65,9 @@ public sealed class SlipTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--sleeve 20x3x1000mm", "--sleeve")]
-    [InlineData("--sleeve 33.7x3.2x1000mm --overlap 1200mm", "--overlap")]
-    public void A_sleeve_that_does_not_go_on_is_refused_by_name(string rest, string option)
+    [InlineData("--tube 20x3x1000mm", "--tube")]
+    [InlineData("--tube 33.7x3.2x1000mm --overlap 1200mm", "--overlap")]
+    public void A_tube_that_does_not_go_on_is_refused_by_name(string rest, string option)
     {
         Ran ran = Ran.Here(Ran.Words($"slip --bar 600mm --bar-diameter 20mm {rest}"));
         Assert.Equal((2, ""), (ran.Code, ran.Answer));

@@ -40,7 +40,7 @@ public sealed class UnconfirmedMarkTests
     [MemberData(nameof(Handles))]
     public void A_slip_answer_names_the_handle_whose_friction_nobody_measured(string handle)
     {
-        string line = $"slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm --handle {handle}";
+        string line = $"slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm --handle {handle}";
         Marked("handle-friction", handle, Line(line, "(friction "));
         Assert.Contains($"handle {handle}", Flat(line), StringComparison.Ordinal);
     }
@@ -57,7 +57,7 @@ public sealed class UnconfirmedMarkTests
     [InlineData(Nut + "--condition rusted")]
     [InlineData("tighten --thread M12")]
     [InlineData("check 80Nm --thread M12")]
-    [InlineData("slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm")]
+    [InlineData("slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm")]
     public void Every_answer_with_a_star_says_what_the_star_means(string line)
     {
         string answer = Flat(line);

@@ -1,5 +1,5 @@
 using FsCheck.Xunit;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
 using UnitsNet;
@@ -24,10 +24,10 @@ public sealed class AnyAssessmentLaws
         double limit = answer.LoadPath.Select(link => link.LimitNm).DefaultIfEmpty(double.PositiveInfinity).Min();
         double hold = answer.Hold?.CapacityNm ?? double.PositiveInfinity;
         double below = assessment.Setup.BelowLevel.Degrees;
-        double held = answer.Sleeve?.SlipAngleDeg ?? double.PositiveInfinity;
-        double release = answer.Sleeve?.SlipAngleAtReleaseDeg ?? double.PositiveInfinity;
+        double held = answer.Tube?.SlipAngleDeg ?? double.PositiveInfinity;
+        double release = answer.Tube?.SlipAngleAtReleaseDeg ?? double.PositiveInfinity;
         bool stop = limit < likely || hold < likely || held < below || assessment.Setup.Hold?.OnStands == true;
-        bool care = limit < high || hold < high || release < below || answer.Outcomes?.Gives > 0.05 || answer.Outcomes?.Stuck > 0.5;
+        bool care = limit < high || hold < high || release < below || answer.Outcomes?.Gives > 0.05 || answer.Outcomes?.StaysTight > 0.5;
         Assert.Equal(stop ? "stop" : care ? "care" : "go", answer.Verdict);
         Assert.Equal(answer.Verdict == "go", answer.Reasons.Count == 0);
     }
@@ -57,10 +57,10 @@ public sealed class AnyAssessmentLaws
         }
 
         OutcomeAnswer chances = LooseningAnswers.Of(a, UnitStyle.Metric).Outcomes!;
-        Assert.Equal(1, chances.Undone + chances.Stuck + chances.Gives, 1e-6);
+        Assert.Equal(1, chances.ComesLoose + chances.StaysTight + chances.Gives, 1e-6);
         Assert.Equal(chances.Gives, a.Links.Sum(link => link.Gives), 1e-6);
-        Assert.True(chances is { Undone: >= -1e-9, Stuck: >= -1e-9, Gives: >= 0 });
-        var (undone, stuck, gives) = Shares.Percent(chances.Undone, chances.Stuck, chances.Gives);
+        Assert.True(chances is { ComesLoose: >= -1e-9, StaysTight: >= -1e-9, Gives: >= 0 });
+        var (undone, stuck, gives) = Shares.Percent(chances.ComesLoose, chances.StaysTight, chances.Gives);
         Assert.Equal(100, Number(undone) + Number(stuck) + Number(gives));
     }
 
@@ -76,10 +76,10 @@ public sealed class AnyAssessmentLaws
         Length by = Length.FromMillimeters(more.Log(1, 2000));
         LooseningSetup longer = shorter.Setup with
         {
-            Sleeve = shorter.Setup.Sleeve is { } sleeve ? sleeve with { Length = sleeve.Length + by } : null,
-            Bar = shorter.Setup.Sleeve is null ? shorter.Setup.Bar! with { Length = bar + by } : shorter.Setup.Bar,
+            Tube = shorter.Setup.Tube is { } tube ? tube with { Length = tube.Length + by } : null,
+            Bar = shorter.Setup.Tube is null ? shorter.Setup.Bar! with { Length = bar + by } : shorter.Setup.Bar,
         };
-        Assert.True(LooseningAssessor.WithoutAdvice(longer).Judgement.Stuck <= shorter.Judgement.Stuck + 1e-7);
+        Assert.True(LooseningAssessor.WithoutAdvice(longer).Judgement.StaysTight <= shorter.Judgement.StaysTight + 1e-7);
     }
 
     [Property]

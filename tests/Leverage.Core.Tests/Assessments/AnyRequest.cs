@@ -4,7 +4,7 @@ using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
@@ -23,7 +23,7 @@ internal static class AnyRequest
     {
         ArgumentNullException.ThrowIfNull(places);
         Func<Sized> next = places.Reader();
-        return Hands(Sleeve(Bar(Nut(next), next), next), next) with { Hold = Maybe(next, 0.5, Hold) };
+        return Hands(Tube(Bar(Nut(next), next), next), next) with { Hold = Maybe(next, 0.5, Hold) };
     }
 
     /// <summary>The names of a table.</summary>
@@ -62,17 +62,17 @@ internal static class AnyRequest
         Pin = Maybe(next, 0.1, () => new FlexPin(Length.FromMillimeters(next().Log(2, 20)), Length.FromMillimeters(next().Log(5, 40)))),
     };
 
-    private static LooseningRequest Sleeve(LooseningRequest request, Func<Sized> next)
+    private static LooseningRequest Tube(LooseningRequest request, Func<Sized> next)
     {
         double outside = next().Log(8, 200);
         Length wall = Length.FromMillimeters(outside * next().Log(0.01, 0.49));
         Length length = Length.FromMillimeters(next().Log(20, 10_000));
         return request with
         {
-            Sleeve = Maybe(next, 0.6, () => next().Upper(0.3)
-                ? new SleeveText(length, Bore: Length.FromMillimeters(outside))
-                : new SleeveText(length, Length.FromMillimeters(outside), wall)),
-            SleeveYield = Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))),
+            Tube = Maybe(next, 0.6, () => next().Upper(0.3)
+                ? new TubeText(length, Bore: Length.FromMillimeters(outside))
+                : new TubeText(length, Length.FromMillimeters(outside), wall)),
+            TubeYield = Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))),
             Overlap = Millimetres(next, 0.5, 0.1, 2000),
             Handle = Maybe(next, 0.5, () => next().Of(Names("handle-friction"))),
             GripFriction = Maybe(next, 0.3, () => (double?)next().Log(0.01, 1)),

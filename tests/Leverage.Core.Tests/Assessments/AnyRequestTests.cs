@@ -1,6 +1,6 @@
 using System.Text.Json;
 using FsCheck.Xunit;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
 

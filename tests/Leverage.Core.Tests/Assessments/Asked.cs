@@ -8,7 +8,7 @@ namespace Leverage.Tests.Assessments;
 /// <summary>Requests the tests start from.</summary>
 internal static class Asked
 {
-    /// <summary>The example of the documentation: a rusted axle nut, a sleeve on the bar, brake and chock.</summary>
+    /// <summary>The example of the documentation: a rusted axle nut, a tube on the bar, brake and chock.</summary>
     internal static LooseningRequest AxleNut { get; } = new()
     {
         BookTorque = Torque.FromNewtonMeters(460),
@@ -18,7 +18,7 @@ internal static class Asked
         Drive = "1/2",
         Bar = Length.FromMillimeters(600),
         BarDiameter = Length.FromMillimeters(20),
-        Sleeve = new SleeveText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+        Tube = new TubeText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
         Overlap = Length.FromMillimeters(250),
         Stance = "stand-push",
         Body = Mass.FromKilograms(82),

@@ -1,4 +1,4 @@
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Holding;
@@ -18,7 +18,7 @@ public sealed class DefaultsTests
         Friction = FrictionRange.About(0.12),
         LeftHand = true,
         BarYield = Pressure.FromMegapascals(1000),
-        SleeveYield = Pressure.FromMegapascals(355),
+        TubeYield = Pressure.FromMegapascals(355),
         Handle = "oily",
         StraightHandle = Length.FromMillimeters(420),
         BelowLevel = Angle.FromDegrees(10),
@@ -38,8 +38,8 @@ public sealed class DefaultsTests
         { "drive square not judged (give --drive to judge it)", r => r with { Drive = null } },
         { "bar 15.5 mm* (usual for a 1/2 in drive; measure it)", r => r with { BarDiameter = null } },
         { "bar yield 900 MPa*", r => r with { BarYield = null } },
-        { "sleeve yield 235 MPa", r => r with { SleeveYield = null } },
-        { "sleeve pushed on 0.45 m* (all the bar's straight handle)", r => r with { Overlap = null, StraightHandle = null } },
+        { "tube yield 235 MPa", r => r with { TubeYield = null } },
+        { "tube pushed on 0.45 m* (all the bar's straight handle)", r => r with { Overlap = null, StraightHandle = null } },
         { "straight handle 0.45 m* (usual share of the bar)", r => r with { StraightHandle = null } },
         { "handle dry* (friction 0.20 in the check)", r => r with { Handle = null } },
         { "lowest angle of the swing 30°", r => r with { BelowLevel = null } },
@@ -71,7 +71,7 @@ public sealed class DefaultsTests
     public void Without_a_bar_the_answer_is_the_length_needed()
     {
         LooseningAssessment assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(
-            Asked.AxleNut with { Bar = null, BarDiameter = null, Sleeve = null, Overlap = null }));
+            Asked.AxleNut with { Bar = null, BarDiameter = null, Tube = null, Overlap = null }));
         Assert.Null(assessment.Lever);
         Assert.Null(assessment.Release);
         Near.Equal(630.2e3 / 484.634, assessment.NeededLikely.Millimeters, 1e-4);
@@ -101,7 +101,7 @@ public sealed class DefaultsTests
     [Fact]
     public void A_jack_handle_is_told_as_such()
     {
-        string[] assumed = Assumed(Full with { Sleeve = new SleeveText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) });
+        string[] assumed = Assumed(Full with { Tube = new TubeText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) });
         Assert.Contains("jack handle carries at its end 450 N (AS 2615:2016)", assumed);
         Assert.Contains("denting not judged (the wall of a jack handle is not known)", assumed);
     }

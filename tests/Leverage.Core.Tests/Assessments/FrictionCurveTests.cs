@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;

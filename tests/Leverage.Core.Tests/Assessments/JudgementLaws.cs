@@ -1,8 +1,9 @@
+using Leverage.Probability;
 using FsCheck.Xunit;
 using Leverage.Assessments;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
-using Leverage.Tests.Loosening;
+using Leverage.Tests.BreakLoose;
 
 namespace Leverage.Tests.Assessments;
 
@@ -22,11 +23,11 @@ public sealed class JudgementLaws
         weaker[i] = links[i] with { LimitNmm = links[i].LimitNmm * by.Even(0.2, 1) };
         Judgement before = Judged(nut, hand, reach, links, around);
         Judgement after = Judged(nut, hand, reach, weaker, around);
-        Assert.True(Severity(after.Rules) >= Severity(before.Rules & ~VerdictRules.MayStayStuck));
+        Assert.True(Severity(after.Rules) >= Severity(before.Rules & ~VerdictRules.MayStayStaysTight));
         Assert.True(after.Rules.HasFlag(VerdictRules.MayGive) || !before.Rules.HasFlag(VerdictRules.MayGive));
         Assert.True(after.LowestLimitNmm <= before.LowestLimitNmm);
         Assert.True(after.Safety <= before.Safety);
-        if (before.Rules != VerdictRules.MayStayStuck)
+        if (before.Rules != VerdictRules.MayStayStaysTight)
         {
             Assert.True(after.Verdict >= before.Verdict);
         }
@@ -39,11 +40,11 @@ public sealed class JudgementLaws
         Judgement before = Judged(nut, hand, reach, links, around);
         Judgement after = Judged(nut, hand, reach, links, around with { HoldNmm = by.Even(0, 1) * around.HoldNmm });
         Assert.True(after.Verdict >= before.Verdict);
-        Assert.Equal(before.Undone, after.Undone);
+        Assert.Equal(before.ComesLoose, after.ComesLoose);
     }
 
     [Property]
-    public void A_sleeve_that_slides_sooner_never_makes_the_verdict_better(Places places, Sized by)
+    public void A_tube_that_slides_sooner_never_makes_the_verdict_better(Places places, Sized by)
     {
         var (nut, hand, reach, links, around) = Any(places);
         double less = by.Even(0, 0.5);

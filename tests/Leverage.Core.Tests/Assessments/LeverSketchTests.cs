@@ -11,13 +11,13 @@ public sealed class LeverSketchTests
     [InlineData("dry", 30, 250)]
     [InlineData("greasy", 5, 60)]
     [InlineData("oily", 70, 400)]
-    public void The_forces_on_the_sleeve_balance(string handle, double belowDeg, double overlapMm)
+    public void The_forces_on_the_tube_balance(string handle, double belowDeg, double overlapMm)
     {
         LeverSketch sketch = LeverSketcher.Of(Slip(handle, belowDeg, overlapMm));
-        SleeveSketch sleeve = sketch.Sleeve!;
-        Assert.Equal(sketch.SquareN, sleeve.TipN - sleeve.MouthN, 6);
-        Assert.Equal(sketch.SquareN * sleeve.HandToTipMm, sleeve.MouthN * sleeve.OverlapMm, 3);
-        Assert.Equal(sketch.HandN * sketch.HandN, sketch.SquareN * sketch.SquareN + sleeve.OutwardN * sleeve.OutwardN, 3);
+        TubeSketch tube = sketch.Tube!;
+        Assert.Equal(sketch.SquareN, tube.TipN - tube.MouthN, 6);
+        Assert.Equal(sketch.SquareN * tube.HandToTipMm, tube.MouthN * tube.OverlapMm, 3);
+        Assert.Equal(sketch.HandN * sketch.HandN, sketch.SquareN * sketch.SquareN + tube.OutwardN * tube.OutwardN, 3);
     }
 
     [Theory]
@@ -28,7 +28,7 @@ public sealed class LeverSketchTests
     public void It_stays_on_exactly_where_the_assessment_says_so(string handle, double belowDeg, double overlapMm)
     {
         SlipAssessment slip = Slip(handle, belowDeg, overlapMm);
-        Assert.Equal(!slip.SlidesWhileHeld, LeverSketcher.Of(slip).Sleeve!.StaysOn);
+        Assert.Equal(!slip.SlidesWhileHeld, LeverSketcher.Of(slip).Tube!.StaysOn);
     }
 
     [Fact]
@@ -48,18 +48,18 @@ public sealed class LeverSketchTests
         }));
         LeverSketch sketch = LeverSketcher.Of(assessment)!;
         Assert.Equal(assessment.Judgement.DemandLikelyNmm, sketch.TorqueNmm, Sure * sketch.TorqueNmm);
-        Assert.Equal(assessment.Sleeve!.TipReaction.Newtons, sketch.Sleeve!.TipN, Sure * sketch.Sleeve.TipN);
-        Assert.Equal(assessment.Sleeve.MouthReaction.Newtons, sketch.Sleeve.MouthN, Sure * sketch.Sleeve.MouthN);
+        Assert.Equal(assessment.Tube!.TipReaction.Newtons, sketch.Tube!.TipN, Sure * sketch.Tube.TipN);
+        Assert.Equal(assessment.Tube.MouthReaction.Newtons, sketch.Tube.MouthN, Sure * sketch.Tube.MouthN);
         Assert.Equal(30, sketch.AcrossFlatsMm);
     }
 
     [Fact]
-    public void Without_a_bar_there_is_nothing_to_sketch_and_without_a_sleeve_only_the_bar()
+    public void Without_a_bar_there_is_nothing_to_sketch_and_without_a_tube_only_the_bar()
     {
         var request = new LooseningRequest { BookTorque = Torque.FromNewtonMeters(300) };
         Assert.Null(Sketch(request));
         LeverSketch bare = Sketch(request with { Bar = Length.FromMillimeters(600), BelowLevel = Angle.FromDegrees(60) })!;
-        Assert.Null(bare.Sleeve);
+        Assert.Null(bare.Tube);
         Assert.Equal(2 * bare.SquareN, bare.HandN, 6);
     }
 
@@ -73,7 +73,7 @@ public sealed class LeverSketchTests
     {
         Bar = Length.FromMillimeters(600),
         BarDiameter = Length.FromMillimeters(20),
-        Sleeve = new SleeveText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+        Tube = new TubeText(Length.FromMillimeters(1000), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
         Overlap = Length.FromMillimeters(overlapMm),
     };
 }

@@ -1,6 +1,6 @@
 using Leverage.Assessments;
 using Leverage.LoadPath;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 
 namespace Leverage.Tests.Assessments;
 
@@ -24,7 +24,7 @@ public sealed class PinnedAxleTests
 
         // 900·π/32·20³; 235·(33.7³ - 27.3³)/6·1255/655; R = 235·3.2²/4·√(33.7/3.2)·22·0.01^0.55 = 3411.7 N, R·250/905·1255
         // and 0.7·R·250/655·1255; π/12·22.160³·0.577·830, d3 = 24 - 17/12·1.29904.
-        { "bar", 706.86 }, { "sleeve bending", 1345.27 }, { "tip dent", 1182.78 }, { "mouth dent", 1143.96 }, { "stud", 1364.31 },
+        { "bar", 706.86 }, { "tube bending", 1345.27 }, { "tip dent", 1182.78 }, { "mouth dent", 1143.96 }, { "stud", 1364.31 },
         { "square", 424 }, { "socket", 1165 },
 
         // N = 630.2e3/1255 = 502.15 N: N·905/250, N·655/250, N·0.655; atan(7.3/250).
@@ -43,7 +43,7 @@ public sealed class PinnedAxleTests
         { "stud guard", 898.60 },
 
         // Trapezoids over the log torque, 20 000 steps, with the exact normal.
-        { "undone", 0.272959 }, { "stuck", 0.257712 }, { "gives", 0.469329 },
+        { "comesLoose", 0.272959 }, { "staysTight", 0.257712 }, { "gives", 0.469329 },
     };
 
     [Theory]
@@ -73,22 +73,22 @@ public sealed class PinnedAxleTests
         "hand speed" => Axle.Release!.HandSpeed.MetersPerSecond,
         "hammer drop" => Axle.Release!.HammerDrop.Millimeters,
         "stud guard" => Axle.StudGuard!.Value.NewtonMeters,
-        "undone" => Axle.Judgement.Undone,
-        "stuck" => Axle.Judgement.Stuck,
+        "comesLoose" => Axle.Judgement.ComesLoose,
+        "staysTight" => Axle.Judgement.StaysTight,
         "gives" => Axle.Judgement.Gives,
-        _ => SleeveFigure(figure, Axle.Sleeve!) ?? LinkFigure(figure),
+        _ => TubeFigure(figure, Axle.Tube!) ?? LinkFigure(figure),
     };
 
-    private static double? SleeveFigure(string figure, SleeveAssessment sleeve) => figure switch
+    private static double? TubeFigure(string figure, TubeAssessment tube) => figure switch
     {
-        "tip reaction" => sleeve.TipReaction.Newtons,
-        "mouth reaction" => sleeve.MouthReaction.Newtons,
-        "bending" => sleeve.Bending.NewtonMeters,
-        "tilt" => sleeve.Tilt.Degrees,
-        "held" => double.RadiansToDegrees(sleeve.Checked.HeldRad),
-        "release" => double.RadiansToDegrees(sleeve.Checked.ReleaseRad),
-        "snap" => double.RadiansToDegrees(sleeve.Checked.SnapRad),
-        "held typical" => double.RadiansToDegrees(sleeve.Typical.HeldRad),
+        "tip reaction" => tube.TipReaction.Newtons,
+        "mouth reaction" => tube.MouthReaction.Newtons,
+        "bending" => tube.Bending.NewtonMeters,
+        "tilt" => tube.Tilt.Degrees,
+        "held" => double.RadiansToDegrees(tube.Checked.HeldRad),
+        "release" => double.RadiansToDegrees(tube.Checked.ReleaseRad),
+        "snap" => double.RadiansToDegrees(tube.Checked.SnapRad),
+        "held typical" => double.RadiansToDegrees(tube.Typical.HeldRad),
         _ => null,
     };
 
@@ -97,9 +97,9 @@ public sealed class PinnedAxleTests
         LinkKind kind = figure switch
         {
             "bar" => LinkKind.Bar,
-            "sleeve bending" => LinkKind.SleeveBending,
-            "tip dent" => LinkKind.SleeveDentTip,
-            "mouth dent" => LinkKind.SleeveDentMouth,
+            "tube bending" => LinkKind.TubeBending,
+            "tip dent" => LinkKind.TubeDentTip,
+            "mouth dent" => LinkKind.TubeDentMouth,
             "stud" => LinkKind.Stud,
             "square" => LinkKind.Square,
             "socket" => LinkKind.Hexagon,

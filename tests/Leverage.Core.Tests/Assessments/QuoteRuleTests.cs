@@ -46,22 +46,22 @@ public sealed class QuoteRuleTests
     [Fact]
     public void With_no_link_nothing_is_weakest_and_safety_has_no_end()
     {
-        NutFigures nut = NutFigures.Of(Loosening.Nuts.Of("rusted", 100, "M16"));
+        NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
         var judged = Judgement.Of(nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), null, [], Surroundings.None, []);
         Assert.Equal((-1, double.PositiveInfinity), (judged.Weakest, judged.Safety));
         Assert.Equal(nut.HighNmm, judged.DemandHighNmm);
-        Assert.Equal((0, 0, 0), (judged.Undone, judged.Stuck, judged.Gives));
+        Assert.Equal((0, 0, 0), (judged.ComesLoose, judged.StaysTight, judged.Gives));
     }
 
     [Fact]
     public void Of_two_links_as_weak_the_first_is_named()
     {
-        NutFigures nut = NutFigures.Of(Loosening.Nuts.Of("rusted", 100, "M16"));
+        NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
         var link = new LinkLimit(LinkKind.Square, "bar", 300e3, 1.25, "a test", true);
         var judged = Judgement.Of(
             nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
         Assert.Equal(1, judged.Weakest);
-        Assert.Equal(1, judged.Undone + judged.Stuck + judged.Gives, 1e-12);
+        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Gives, 1e-12);
     }
 
     [Fact]

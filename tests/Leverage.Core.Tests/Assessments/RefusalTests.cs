@@ -16,39 +16,39 @@ public sealed class RefusalTests
             r => r with { Overlap = Mm(700) }
         },
         {
-            "overlap: 550 mm does not go with a sleeve of 500 mm. It must leave room for the hands.",
-            r => r with { Overlap = Mm(550), Sleeve = r.Sleeve! with { Length = Mm(500) } }
+            "overlap: 550 mm does not go with a tube of 500 mm. It must leave room for the hands.",
+            r => r with { Overlap = Mm(550), Tube = r.Tube! with { Length = Mm(500) } }
         },
         {
-            "sleeve: it does not go over the bar: bore 27.3 mm, bar 27.4 mm. Take a wider tube.",
+            "tube: it does not go over the bar: bore 27.3 mm, bar 27.4 mm. Take a wider tube.",
             r => r with { BarDiameter = Mm(27.4) }
         },
         {
-            "sleeve: it is far too loose: 27.3 mm of play on 20 mm of overlap. Take a narrower tube.",
-            r => r with { Overlap = Mm(20), Sleeve = new SleeveText(Mm(1000), Mm(53.7), Mm(3.2)) }
+            "tube: it is far too loose: 27.3 mm of play on 20 mm of overlap. Take a narrower tube.",
+            r => r with { Overlap = Mm(20), Tube = new TubeText(Mm(1000), Mm(53.7), Mm(3.2)) }
         },
         {
-            "sleeve: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
-            r => r with { Overlap = Mm(50), Sleeve = r.Sleeve! with { Length = Mm(90) } }
+            "tube: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
+            r => r with { Overlap = Mm(50), Tube = r.Tube! with { Length = Mm(90) } }
         },
         {
             "bar: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
-            r => r with { Bar = Mm(90), Sleeve = null, Overlap = null }
+            r => r with { Bar = Mm(90), Tube = null, Overlap = null }
         },
         {
-            "sleeve: the wall leaves no bore: outside diameter must be more than twice the wall.",
-            r => r with { Sleeve = new SleeveText(Mm(1000), Mm(6), Mm(3)) }
+            "tube: the wall leaves no bore: outside diameter must be more than twice the wall.",
+            r => r with { Tube = new TubeText(Mm(1000), Mm(6), Mm(3)) }
         },
         {
-            "sleeve: a jack handle's bore must be measured. Give --bore, such as 30mm.",
-            r => r with { Sleeve = new SleeveText(Mm(1100)) }
+            "tube: a jack handle's bore must be measured. Give --bore, such as 30mm.",
+            r => r with { Tube = new TubeText(Mm(1100)) }
         },
         {
-            "sleeve: a sleeve needs a bar to go on. Give --bar, such as 600mm.",
+            "tube: a tube needs a bar to go on. Give --bar, such as 600mm.",
             r => r with { Bar = null }
         },
         {
-            "sleeve: the sleeve's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.",
+            "tube: the tube's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.",
             r => r with { Drive = null, BarDiameter = null }
         },
         {
@@ -119,9 +119,9 @@ public sealed class RefusalTests
     }
 
     [Fact]
-    public void The_question_about_a_sleeve_needs_one() => Assert.Equal(
-        "sleeve: this question needs a bar and a sleeve. Give --bar 600mm --sleeve 33.7x3.2x1000mm.",
-        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Sleeve = null, Overlap = null }, null)).Line);
+    public void The_question_about_a_tube_needs_one() => Assert.Equal(
+        "tube: this question needs a bar and a tube. Give --bar 600mm --tube 33.7x3.2x1000mm.",
+        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Tube = null, Overlap = null }, null)).Line);
 
     [Theory]
     [InlineData("M24x1.5", "9.8")]

@@ -8,7 +8,7 @@ public sealed class VerdictEdgeTests
 {
     private static readonly VerdictFacts Calm = new(
         DemandLikelyNmm: 600, DemandHighNmm: 900, LowestLimitNmm: 1000, HoldNmm: 1000, HeldRad: 0.8, ReleaseRad: 0.7,
-        BelowLevelRad: 0.5, Stuck: 0.1, Gives: 0.01, OnStands: false);
+        BelowLevelRad: 0.5, StaysTight: 0.1, Gives: 0.01, OnStands: false);
 
     /// <summary>Each rule with its figure on the edge, where it is silent, and just past it, where it fires.</summary>
     public static TheoryData<VerdictFacts, VerdictRules, Verdict> Edges => new()
@@ -28,8 +28,8 @@ public sealed class VerdictEdgeTests
         { Calm with { OnStands = true }, VerdictRules.OnStands, Verdict.Stop },
         { Calm with { Gives = 0.05 }, VerdictRules.None, Verdict.Go },
         { Calm with { Gives = 0.0501 }, VerdictRules.MayGive, Verdict.Care },
-        { Calm with { Stuck = 0.50 }, VerdictRules.None, Verdict.Go },
-        { Calm with { Stuck = 0.5001 }, VerdictRules.MayStayStuck, Verdict.Care },
+        { Calm with { StaysTight = 0.50 }, VerdictRules.None, Verdict.Go },
+        { Calm with { StaysTight = 0.5001 }, VerdictRules.MayStayStaysTight, Verdict.Care },
         {
             new VerdictFacts(1, 2, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, 0.5, 0, 0, false),
             VerdictRules.None, Verdict.Go
@@ -56,7 +56,7 @@ public sealed class VerdictEdgeTests
             2 => facts with { HeldRad = k * facts.HeldRad, ReleaseRad = Math.Min(facts.ReleaseRad, k * facts.HeldRad) },
             3 => facts with { ReleaseRad = k * facts.ReleaseRad },
             4 => facts with { BelowLevelRad = facts.BelowLevelRad + k },
-            5 => facts with { Stuck = facts.Stuck + k },
+            5 => facts with { StaysTight = facts.StaysTight + k },
             6 => facts with { Gives = facts.Gives + k },
             _ => facts with { OnStands = true },
         };
@@ -67,7 +67,7 @@ public sealed class VerdictEdgeTests
     public void Any_stop_outweighs_every_care()
     {
         const VerdictRules Cares = VerdictRules.LinkBelowHigh | VerdictRules.HoldBelowHigh | VerdictRules.SlidesAtRelease
-            | VerdictRules.MayGive | VerdictRules.MayStayStuck;
+            | VerdictRules.MayGive | VerdictRules.MayStayStaysTight;
         Assert.Equal(Verdict.Care, VerdictOf.From(Cares));
         foreach (VerdictRules stop in (VerdictRules[])
             [VerdictRules.LinkBelowLikely, VerdictRules.HoldBelowLikely, VerdictRules.SlidesWhileHeld, VerdictRules.OnStands])

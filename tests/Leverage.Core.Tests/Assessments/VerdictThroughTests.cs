@@ -36,8 +36,8 @@ public sealed class VerdictThroughTests
     [InlineData(0.01, true)]
     public void Stop_when_the_swing_goes_below_the_angle_that_holds(double beyondDeg, bool fires)
     {
-        double held = double.RadiansToDegrees(Asked.Judged(Sleeved).Sleeve!.Checked.HeldRad);
-        Rule(Sleeved with { BelowLevel = Angle.FromDegrees(held + beyondDeg) }, VerdictRules.SlidesWhileHeld, fires, Verdict.Stop);
+        double held = double.RadiansToDegrees(Asked.Judged(Tubed).Tube!.Checked.HeldRad);
+        Rule(Tubed with { BelowLevel = Angle.FromDegrees(held + beyondDeg) }, VerdictRules.SlidesWhileHeld, fires, Verdict.Stop);
     }
 
     [Theory]
@@ -45,8 +45,8 @@ public sealed class VerdictThroughTests
     [InlineData(0.01, true)]
     public void Care_when_the_swing_goes_below_the_angle_at_break_loose(double beyondDeg, bool fires)
     {
-        double release = double.RadiansToDegrees(Asked.Judged(Sleeved).Sleeve!.Checked.ReleaseRad);
-        Rule(Sleeved with { BelowLevel = Angle.FromDegrees(release + beyondDeg) }, VerdictRules.SlidesAtRelease, fires, Verdict.Care);
+        double release = double.RadiansToDegrees(Asked.Judged(Tubed).Tube!.Checked.ReleaseRad);
+        Rule(Tubed with { BelowLevel = Angle.FromDegrees(release + beyondDeg) }, VerdictRules.SlidesAtRelease, fires, Verdict.Care);
     }
 
     [Theory]
@@ -73,19 +73,19 @@ public sealed class VerdictThroughTests
     [InlineData(0.999, true)]
     public void Care_when_it_stays_stuck_in_more_than_half_of_all_cases(double beyond, bool fires)
     {
-        double edge = Edge(n => Asked.Judged(Pulled(n)).Judgement.Stuck - 0.5, 20, 2000);
-        Rule(Pulled(beyond * edge), VerdictRules.MayStayStuck, fires, Verdict.Care);
+        double edge = Edge(n => Asked.Judged(Pulled(n)).Judgement.StaysTight - 0.5, 20, 2000);
+        Rule(Pulled(beyond * edge), VerdictRules.MayStayStaysTight, fires, Verdict.Care);
     }
 
     private static Judgement Demand => Asked.Judged(Asked.BareBar).Judgement;
 
-    /// <summary>A snug sleeve that nothing else speaks against.</summary>
-    private static LooseningRequest Sleeved { get; } = Asked.BareBar with
+    /// <summary>A snug tube that nothing else speaks against.</summary>
+    private static LooseningRequest Tubed { get; } = Asked.BareBar with
     {
         BarYield = Pressure.FromMegapascals(5000),
         Bar = Length.FromMillimeters(500),
-        Sleeve = new SleeveText(Length.FromMillimeters(700), Length.FromMillimeters(33.7), Length.FromMillimeters(6.3)),
-        SleeveYield = Pressure.FromMegapascals(900),
+        Tube = new TubeText(Length.FromMillimeters(700), Length.FromMillimeters(33.7), Length.FromMillimeters(6.3)),
+        TubeYield = Pressure.FromMegapascals(900),
         Overlap = Length.FromMillimeters(250),
     };
 

@@ -1,5 +1,5 @@
 using Leverage.Assessments;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;
@@ -28,8 +28,8 @@ public sealed class WhatMattersTests
     {
         IReadOnlyList<Swing> swings = Swings(Fair);
         Assert.Equal(swings.Count, swings.Select(s => s.Input).Distinct(StringComparer.Ordinal).Count());
-        Assert.True(swings[0].UndoneWidth > 0.05);
-        Assert.Equal(swings.OrderByDescending(s => s.UndoneWidth).Select(s => s.Input), swings.Select(s => s.Input));
+        Assert.True(swings[0].ComesLooseWidth > 0.05);
+        Assert.Equal(swings.OrderByDescending(s => s.ComesLooseWidth).Select(s => s.Input), swings.Select(s => s.Input));
         Assert.All(swings, s => Assert.NotEmpty(s.Learn));
     }
 
@@ -37,7 +37,7 @@ public sealed class WhatMattersTests
     public void Where_no_input_moves_the_chance_the_reach_needed_decides()
     {
         IReadOnlyList<Swing> swings = Swings(Fair with { BookTorque = Torque.FromNewtonMeters(800), Condition = "rusted" });
-        Assert.True(swings.Max(s => s.UndoneWidth) < 0.05);
+        Assert.True(swings.Max(s => s.ComesLooseWidth) < 0.05);
         Assert.Equal(swings.OrderByDescending(s => s.ReachWidthMm).Select(s => s.Input), swings.Select(s => s.Input));
     }
 
@@ -59,9 +59,9 @@ public sealed class WhatMattersTests
     {
         LooseningAssessment now = Assessed(Fair);
         Assert.All((string[])["how hard it has grown fast", "torque it was tightened to"], input =>
-            Assert.True(Named(now, input).UndoneHigh < Named(now, input).UndoneLow, input));
+            Assert.True(Named(now, input).ComesLooseHigh < Named(now, input).ComesLooseLow, input));
         Assert.All((string[])["your own force", "what the tools really stand", "where exactly your hands are"], input =>
-            Assert.True(Named(now, input).UndoneHigh > Named(now, input).UndoneLow, input));
+            Assert.True(Named(now, input).ComesLooseHigh > Named(now, input).ComesLooseLow, input));
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class WhatMattersTests
             Condition = now.Setup.Fastener.Condition with { Growth = new Growth(growth.Quantile(0.9), 0.01) },
         };
         LooseningAssessment changed = LooseningAssessor.Assess(now.Setup with { Fastener = held });
-        Assert.Equal(changed.Judgement.Undone, Named(now, "how hard it has grown fast").UndoneHigh, 1e-6);
+        Assert.Equal(changed.Judgement.ComesLoose, Named(now, "how hard it has grown fast").ComesLooseHigh, 1e-6);
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class WhatMattersTests
     {
         LooseningAssessment table = Assessed(Fair);
         LooseningAssessment measured = Assessed(Fair with { Force = Force.FromNewtons(table.Hand.Quantile(0.5)) });
-        Assert.True(Named(measured, "your own force").UndoneWidth < 0.6 * Named(table, "your own force").UndoneWidth);
+        Assert.True(Named(measured, "your own force").ComesLooseWidth < 0.6 * Named(table, "your own force").ComesLooseWidth);
     }
 
     [Fact]

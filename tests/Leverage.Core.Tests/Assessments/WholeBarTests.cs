@@ -6,7 +6,7 @@ namespace Leverage.Tests.Assessments;
 public sealed class WholeBarTests
 {
     [Fact]
-    public void A_sleeve_pushed_over_the_whole_bar_is_judged_at_any_length()
+    public void A_tube_pushed_over_the_whole_bar_is_judged_at_any_length()
     {
         for (double bar = 300; bar < 600; bar += 7.3)
         {
@@ -15,7 +15,7 @@ public sealed class WholeBarTests
                 BookTorque = Torque.FromNewtonMeters(300),
                 Bar = Length.FromMillimeters(bar),
                 BarDiameter = Length.FromMillimeters(20),
-                Sleeve = new SleeveText(Length.FromMillimeters(bar + 613.7), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+                Tube = new TubeText(Length.FromMillimeters(bar + 613.7), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
                 Overlap = Length.FromMillimeters(bar),
             }));
             Assert.True(assessment.Release!.Energy.Joules > 0);

@@ -28,19 +28,19 @@ public sealed class LeverLaws
     }
 
     [Property]
-    public void Reach_is_what_bar_and_sleeve_leave_beyond_overlap_and_grip(Sized bar, Sized sleeve, Sized overlap, Sized grip)
+    public void Reach_is_what_bar_and_tube_leave_beyond_overlap_and_grip(Sized bar, Sized tube, Sized overlap, Sized grip)
     {
         double b = bar.Log(200, 2000);
-        double s = sleeve.Log(200, 3000);
+        double s = tube.Log(200, 3000);
         double c = overlap.Even(1, 100);
         double g = grip.Even(0, 95);
-        LeverGeometry lever = LeverGeometry.Sleeved(b, s, c, g);
+        LeverGeometry lever = LeverGeometry.WithTube(b, s, c, g);
         Near.Equal(b + s, lever.ReachMm + c + g);
         Near.Equal(lever.ReachMm, b + lever.HandToTipMm);
-        Assert.True(lever.HasSleeve);
+        Assert.True(lever.HasTube);
         LeverGeometry bare = LeverGeometry.Bare(b, g);
         Near.Equal(b, bare.ReachMm + g);
-        Assert.False(bare.HasSleeve);
+        Assert.False(bare.HasTube);
         Near.Equal(bare.ReachMm + s - c, lever.ReachMm);
     }
 

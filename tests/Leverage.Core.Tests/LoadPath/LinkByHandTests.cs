@@ -1,7 +1,7 @@
 using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -10,9 +10,9 @@ namespace Leverage.Tests.LoadPath;
 /// <summary>Each link's limit worked out by hand, with what it really stands over it and whether the figure is confirmed.</summary>
 public sealed class LinkByHandTests
 {
-    private static readonly LeverGeometry Lever = LeverGeometry.Sleeved(600, 1000, 250, 95);
+    private static readonly LeverGeometry Lever = LeverGeometry.WithTube(600, 1000, 250, 95);
 
-    private static readonly Sleeve Tube = Sleeve.Tube(Mm(33.7), Mm(3.2), Mm(1000), Mpa(235));
+    private static readonly Tube Tube = Tube.OfSection(Mm(33.7), Mm(3.2), Mm(1000), Mpa(235));
 
     [Theory]
     [InlineData(true)]
@@ -57,8 +57,8 @@ public sealed class LinkByHandTests
     [Fact]
     public void A_tube_bends_at_the_tip_and_dents_at_tip_and_mouth()
     {
-        LinkLimit[] links = Sleeved(SleeveLimits.Of(Tube), Lever);
-        Assert.Equal([LinkKind.SleeveBending, LinkKind.SleeveDentTip, LinkKind.SleeveDentMouth], links.Select(link => link.Kind));
+        LinkLimit[] links = WithTube(TubeLimits.Of(Tube), Lever);
+        Assert.Equal([LinkKind.TubeBending, LinkKind.TubeDentTip, LinkKind.TubeDentMouth], links.Select(link => link.Kind));
         double a = 1000 - 250 - 95, reach = 600 + a;
         Holds(links[0], 702_114.827 / a * reach, 1, true);
         Holds(links[1], 3411.69713 / ((a + 250) / 250) * reach, 1, true);
@@ -69,30 +69,30 @@ public sealed class LinkByHandTests
     [Fact]
     public void A_thin_tube_bends_at_first_yield_and_says_so()
     {
-        SleeveLimits thin = SleeveLimits.Of(Sleeve.Tube(Mm(100), Mm(1.5), Mm(1000), Mpa(235)));
+        TubeLimits thin = TubeLimits.Of(Tube.OfSection(Mm(100), Mm(1.5), Mm(1000), Mpa(235)));
         Assert.False(thin.FullyPlastic);
-        Assert.Equal("first yield, not class 1", Sleeved(thin, Lever)[0].Source);
+        Assert.Equal("first yield, not class 1", WithTube(thin, Lever)[0].Source);
     }
 
     [Fact]
     public void A_jack_handle_carries_what_its_standard_says_and_is_not_judged_for_dents()
     {
-        SleeveLimits handle = SleeveLimits.Of(new Sleeve(Mm(30), null, Mm(1100), Mpa(235)));
-        Assert.Equal(new SleeveLimits(495_000, double.PositiveInfinity, double.PositiveInfinity, false), handle);
-        LinkLimit only = Assert.Single(Sleeved(handle, Lever));
+        TubeLimits handle = TubeLimits.Of(new Tube(Mm(30), null, Mm(1100), Mpa(235)));
+        Assert.Equal(new TubeLimits(495_000, double.PositiveInfinity, double.PositiveInfinity, false), handle);
+        LinkLimit only = Assert.Single(WithTube(handle, Lever));
         Assert.Equal("floor: 450 N at a jack handle's end, AS 2615", only.Source);
     }
 
     [Fact]
     public void With_the_hands_at_the_bar_s_tip_only_the_tip_presses()
     {
-        LeverGeometry atTip = LeverGeometry.Sleeved(600, 345, 250, 95);
+        LeverGeometry atTip = LeverGeometry.WithTube(600, 345, 250, 95);
         Assert.Equal(0, atTip.HandToTipMm);
-        Assert.Equal([LinkKind.SleeveDentTip], Sleeved(SleeveLimits.Of(Tube), atTip).Select(link => link.Kind));
+        Assert.Equal([LinkKind.TubeDentTip], WithTube(TubeLimits.Of(Tube), atTip).Select(link => link.Kind));
     }
 
     [Fact]
-    public void A_bare_lever_has_no_sleeve() =>
+    public void A_bare_lever_has_no_tube() =>
         Assert.Equal((505.0, 0.0, 0.0, false), Parts(LeverGeometry.Bare(600, 95)));
 
     [Fact]
@@ -102,15 +102,15 @@ public sealed class LinkByHandTests
         Assert.Equal(33.7, Tube.Outside!.Value.Millimeters, 1e-9);
     }
 
-    private static LinkLimit[] Sleeved(SleeveLimits sleeve, LeverGeometry lever)
+    private static LinkLimit[] WithTube(TubeLimits tube, LeverGeometry lever)
     {
         var links = new List<LinkLimit>();
-        LinkList.AddSleeve(sleeve, lever, links);
+        LinkList.AddTube(tube, lever, links);
         return [.. links];
     }
 
     private static (double, double, double, bool) Parts(LeverGeometry lever) =>
-        (lever.ReachMm, lever.HandToTipMm, lever.OverlapMm, lever.HasSleeve);
+        (lever.ReachMm, lever.HandToTipMm, lever.OverlapMm, lever.HasTube);
 
     private static void Holds(LinkLimit link, double limitNmm, double median, bool confirmed)
     {

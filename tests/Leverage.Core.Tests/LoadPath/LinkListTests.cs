@@ -1,7 +1,8 @@
+using Leverage.Probability;
 using FsCheck.Xunit;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Tables;
 using UnitsNet;
 
@@ -11,20 +12,20 @@ namespace Leverage.Tests.LoadPath;
 public sealed class LinkListTests
 {
     [Property]
-    public void At_its_limit_each_part_of_the_sleeve_carries_just_what_it_stands(
-        Sized outside, Sized wall, Sized yield, Sized bar, Sized sleeve, Sized overlap)
+    public void At_its_limit_each_part_of_the_tube_carries_just_what_it_stands(
+        Sized outside, Sized wall, Sized yield, Sized bar, Sized whole, Sized overlap)
     {
         double d = outside.Log(15, 60);
-        Sleeve tube = Sleeve.Tube(
+        Tube tube = Tube.OfSection(
             Length.FromMillimeters(d), Length.FromMillimeters(d * wall.Log(0.03, 0.2)),
-            Length.FromMillimeters(sleeve.Log(400, 2000)), Pressure.FromMegapascals(yield.Log(150, 800)));
-        LeverGeometry lever = LeverGeometry.Sleeved(bar.Log(300, 1000), tube.Length.Millimeters, overlap.Even(20, 250), 95);
-        SleeveLimits limits = SleeveLimits.Of(tube);
+            Length.FromMillimeters(whole.Log(400, 2000)), Pressure.FromMegapascals(yield.Log(150, 800)));
+        LeverGeometry lever = LeverGeometry.WithTube(bar.Log(300, 1000), tube.Length.Millimeters, overlap.Even(20, 250), 95);
+        TubeLimits limits = TubeLimits.Of(tube);
         double Hand(double torqueNmm) => torqueNmm / lever.ReachMm;
         var (a, c) = (lever.HandToTipMm, lever.OverlapMm);
-        Near.Equal(limits.TipN, SleeveBearing.TipReaction(Hand(limits.TipTorque(lever)), a, c));
-        Near.Equal(limits.MouthN, SleeveBearing.MouthReaction(Hand(limits.MouthTorque(lever)), a, c));
-        Near.Equal(limits.MomentNmm, SleeveBearing.TubeMoment(Hand(limits.BendingTorque(lever)), a));
+        Near.Equal(limits.TipN, TubeBearing.TipReaction(Hand(limits.TipTorque(lever)), a, c));
+        Near.Equal(limits.MouthN, TubeBearing.MouthReaction(Hand(limits.MouthTorque(lever)), a, c));
+        Near.Equal(limits.MomentNmm, TubeBearing.TubeMoment(Hand(limits.BendingTorque(lever)), a));
         Near.Equal(0.7, limits.MouthN / limits.TipN);
         bool compact = d / tube.Wall!.Value.Millimeters <= 50 * 235 / tube.Yield.Megapascals;
         double modulus = compact
@@ -37,7 +38,7 @@ public sealed class LinkListTests
     [Fact]
     public void A_jack_handle_carries_450_N_at_its_end_and_its_wall_is_not_judged()
     {
-        var limits = SleeveLimits.Of(new Sleeve(Length.FromMillimeters(30), null, Length.FromMillimeters(1100), Pressure.FromMegapascals(235)));
+        var limits = TubeLimits.Of(new Tube(Length.FromMillimeters(30), null, Length.FromMillimeters(1100), Pressure.FromMegapascals(235)));
         Assert.Equal(450 * 1100, limits.MomentNmm, 1e-6);
         Assert.Equal((double.PositiveInfinity, double.PositiveInfinity), (limits.TipN, limits.MouthN));
     }

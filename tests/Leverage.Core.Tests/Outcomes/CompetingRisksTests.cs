@@ -1,5 +1,6 @@
+using Leverage.Probability;
 using Leverage.Assessments;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
 using Leverage.Threads;
 using MathNet.Numerics.Distributions;
@@ -56,8 +57,8 @@ public sealed class CompetingRisksTests
             Strength[] links = [new(600e3, 0.08)];
             var exact = CompetingRisks.Split(nut, hand, links, gives);
             var quick = CompetingRisks.Split(tabulated, hand, links, gives);
-            Assert.Equal(exact.Undone, quick.Undone, 1e-7);
-            Assert.Equal(exact.Stuck, quick.Stuck, 1e-7);
+            Assert.Equal(exact.ComesLoose, quick.ComesLoose, 1e-7);
+            Assert.Equal(exact.StaysTight, quick.StaysTight, 1e-7);
         }
     }
 
@@ -94,7 +95,7 @@ public sealed class CompetingRisksTests
             Prevailing = Torque.FromNewtonMeters(prevailingNm),
             Heating = heatK > 0 ? new Heating(HeatedPart.Stud, heatK) : null,
         });
-        return BreakLoose.Torque(setup.Fastener);
+        return BreakLooseSpread.Torque(setup.Fastener);
     }
 
     /// <summary>Each chance as a sum of small steps of the log torque, with the exact normal and no cleverness.</summary>

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using FsCheck.Xunit;
 using Leverage.Outcomes;
 

@@ -1,13 +1,14 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
-using Leverage.Tests.Loosening;
+using Leverage.Tests.BreakLoose;
 
 namespace Leverage.Tests.Outcomes;
 
 /// <summary>Counting and limits of the draws; that they agree with the integral is <see cref="OutcomesAgreeTests"/>' part.</summary>
 public static class MonteCarloTests
 {
-    private static readonly BreakLooseSampler Nut = BreakLoose.Sampler(Nuts.Of("used", 100, "M16"));
+    private static readonly BreakLooseSampler Nut = BreakLooseSpread.Sampler(Nuts.Of("used", 100, "M16"));
     private static readonly Strength Giant = new(1e12, 0.1);
     private static readonly Strength Dwarf = new(1e-3, 0.1);
 

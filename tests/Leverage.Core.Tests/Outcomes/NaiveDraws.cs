@@ -1,4 +1,4 @@
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 
 namespace Leverage.Tests.Outcomes;
 

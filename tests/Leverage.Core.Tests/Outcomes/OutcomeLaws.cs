@@ -1,7 +1,8 @@
+using Leverage.Probability;
 using FsCheck.Xunit;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
-using Leverage.Tests.Loosening;
+using Leverage.Tests.BreakLoose;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
@@ -38,8 +39,8 @@ public sealed class OutcomeLaws
         links[i] = links[i] with { MedianNmm = k * links[i].MedianNmm };
         var (undone, stuck, gives) = Split(race);
         var stronger = Split(race with { Links = links });
-        Assert.True(stronger.Undone >= undone - 1e-9);
-        Assert.True(stronger.Stuck >= stuck - 1e-9);
+        Assert.True(stronger.ComesLoose >= undone - 1e-9);
+        Assert.True(stronger.StaysTight >= stuck - 1e-9);
         Assert.True(stronger.Gives <= gives + 1e-9);
     }
 
@@ -50,8 +51,8 @@ public sealed class OutcomeLaws
         Torque more1 = race.Fastener.Prevailing + Torque.FromNewtonMeters(more.Log(0.1, 300));
         var (undone, stuck, gives) = Split(race);
         var tighter = Split(race with { Fastener = race.Fastener with { Prevailing = more1 } });
-        Assert.True(tighter.Undone <= undone + 1e-9);
-        Assert.True(tighter.Stuck >= stuck - 1e-9);
+        Assert.True(tighter.ComesLoose <= undone + 1e-9);
+        Assert.True(tighter.StaysTight >= stuck - 1e-9);
         Assert.True(tighter.Gives >= gives - 1e-9);
     }
 
@@ -64,8 +65,8 @@ public sealed class OutcomeLaws
         var one = Split(race);
         var other = Split(new RandomRace(
             Nuts.Of("used", 100 * k, "M16"), Scaled(race.Hand), [.. race.Links.Select(Scaled)]));
-        Assert.Equal(one.Undone, other.Undone, 1e-9);
-        Assert.Equal(one.Stuck, other.Stuck, 1e-9);
+        Assert.Equal(one.ComesLoose, other.ComesLoose, 1e-9);
+        Assert.Equal(one.StaysTight, other.StaysTight, 1e-9);
     }
 
     [Property]
@@ -77,7 +78,7 @@ public sealed class OutcomeLaws
         Fastener nut = Nuts.Of("rusted", 1e-6 * at / 1000, null) with { Prevailing = Torque.FromNewtonMillimeters(at) };
         double expected = at < race.Hand.CapNmm ? Holds(race.Hand, at) : 0;
         expected = race.Links.Aggregate(expected, (product, link) => product * Holds(link, at));
-        Assert.Equal(expected, Split(race with { Fastener = nut }).Undone, 2e-4);
+        Assert.Equal(expected, Split(race with { Fastener = nut }).ComesLoose, 2e-4);
     }
 
     [Property]
@@ -86,17 +87,17 @@ public sealed class OutcomeLaws
         RandomRace race = Race(seed);
         var plain = Split(race);
         var idle = Split(race with { Links = [.. race.Links, new Strength(1e12, 0.08)] });
-        Assert.Equal(plain.Undone, idle.Undone, 1e-9);
-        Assert.Equal(plain.Stuck, idle.Stuck, 1e-9);
-        Assert.Equal(1, Split(race with { Hand = new Strength(1e12, 0.1), Links = [] }).Undone, 1e-9);
+        Assert.Equal(plain.ComesLoose, idle.ComesLoose, 1e-9);
+        Assert.Equal(plain.StaysTight, idle.StaysTight, 1e-9);
+        Assert.Equal(1, Split(race with { Hand = new Strength(1e12, 0.1), Links = [] }).ComesLoose, 1e-9);
     }
 
     private static RandomRace Race(Sized seed) => RandomRace.Of((int)(seed.Share * 1e6));
 
-    private static (double Undone, double Stuck, double Gives) Split(RandomRace race)
+    private static (double ComesLoose, double StaysTight, double Gives) Split(RandomRace race)
     {
         double[] gives = new double[race.Links.Length];
-        var (undone, stuck) = CompetingRisks.Split(BreakLoose.Torque(race.Fastener), race.Hand, race.Links, gives);
+        var (undone, stuck) = CompetingRisks.Split(BreakLooseSpread.Torque(race.Fastener), race.Hand, race.Links, gives);
         return (undone, stuck, gives.Sum());
     }
 

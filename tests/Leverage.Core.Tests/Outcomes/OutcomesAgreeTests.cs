@@ -1,7 +1,8 @@
+using Leverage.Probability;
 using System.Globalization;
-using Leverage.Loosening;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
-using Leverage.Tests.Loosening;
+using Leverage.Tests.BreakLoose;
 using MathNet.Numerics.Distributions;
 
 namespace Leverage.Tests.Outcomes;
@@ -28,7 +29,7 @@ public sealed class OutcomesAgreeTests
         var race = RandomRace.Of(seed);
         double[] gives = new double[race.Links.Length];
         var (undone, stuck) = MonteCarlo.Split(
-            BreakLoose.Sampler(race.Fastener), race.Hand, race.Links, 4 * Draws, (ulong)seed, gives);
+            BreakLooseSpread.Sampler(race.Fastener), race.Hand, race.Links, 4 * Draws, (ulong)seed, gives);
         Agree(Integral(race), [undone, stuck, .. gives], 4 * Draws);
     }
 
@@ -67,7 +68,7 @@ public sealed class OutcomesAgreeTests
     {
         var race = RandomRace.Of(seed);
         (double, double) Drawn(ulong with) => MonteCarlo.Split(
-            BreakLoose.Sampler(race.Fastener), race.Hand, race.Links, 10_000, with, new double[race.Links.Length]);
+            BreakLooseSpread.Sampler(race.Fastener), race.Hand, race.Links, 10_000, with, new double[race.Links.Length]);
         Assert.Equal(Drawn(5), Drawn(5));
         Assert.NotEqual(Drawn(5), Drawn(6));
     }
@@ -75,7 +76,7 @@ public sealed class OutcomesAgreeTests
     private static double[] Integral(RandomRace race)
     {
         double[] gives = new double[race.Links.Length];
-        var (undone, stuck) = CompetingRisks.Split(BreakLoose.Torque(race.Fastener), race.Hand, race.Links, gives);
+        var (undone, stuck) = CompetingRisks.Split(BreakLooseSpread.Torque(race.Fastener), race.Hand, race.Links, gives);
         return [undone, stuck, .. gives];
     }
 

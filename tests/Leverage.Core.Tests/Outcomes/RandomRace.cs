@@ -1,6 +1,7 @@
-using Leverage.Loosening;
+using Leverage.Probability;
+using Leverage.BreakLoose;
 using Leverage.Outcomes;
-using Leverage.Tests.Loosening;
+using Leverage.Tests.BreakLoose;
 using Leverage.Tests.Threads;
 using Leverage.Threads;
 using UnitsNet;
@@ -24,7 +25,7 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
             Soaked = random.NextDouble() < 0.3,
             Heating = threaded && random.NextDouble() < 0.4 ? new Heating(HeatedPart.Stud, Log(20, 300)) : null,
         };
-        double typical = BreakLoose.Torque(fastener).Quantile(0.5);
+        double typical = BreakLooseSpread.Torque(fastener).Quantile(0.5);
         double hand = typical * Log(0.5, 2.5);
         return new RandomRace(
             fastener,

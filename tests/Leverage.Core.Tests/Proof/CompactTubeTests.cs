@@ -1,4 +1,4 @@
-using Leverage.Sleeves;
+using Leverage.Tubes;
 
 namespace Leverage.Tests.Proof;
 

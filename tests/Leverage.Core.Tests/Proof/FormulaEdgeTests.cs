@@ -3,9 +3,9 @@ using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Reading;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Threads;
-using Leverage.Tightening;
+using Leverage.Preload;
 
 namespace Leverage.Tests.Proof;
 
@@ -20,7 +20,7 @@ public sealed class FormulaEdgeTests
         { "friction of a tyre", x => TyreGrip.Torque(x, 3200, 310), 2 },
         { "friction of a thread", x => ThreadFriction.Angle(x, Math.PI / 6), 2 },
         { "friction of a face", x => JointTorque.FacePart(10_000, x, 15), 2 },
-        { "friction of a sleeve", x => SlipLimit.CloseFitTangent(x, 600, 120), 2 },
+        { "friction of a tube", x => SlipLimit.CloseFitTangent(x, 600, 120), 2 },
         { "share of yield", x => AssemblyPreload.AtYieldShare(x, 640, Section), 1.5 },
         { "torsion factor", x => AssemblyPreload.AtYieldShare(0.9, 640, Section with { TorsionFactor = x }), 2 },
         { "torque left once moving", x => Release.HandSpeed(500, x, 85), 1 },
@@ -58,10 +58,10 @@ public sealed class FormulaEdgeTests
     }
 
     [Fact]
-    public void Hands_just_beyond_the_tip_bend_the_sleeve()
+    public void Hands_just_beyond_the_tip_bend_the_tube()
     {
         var links = new List<LinkLimit>();
-        LinkList.AddSleeve(new SleeveLimits(1e6, 1e4, 7e3, true), new LeverGeometry(600, 0.5, 250), links);
+        LinkList.AddTube(new TubeLimits(1e6, 1e4, 7e3, true), new LeverGeometry(600, 0.5, 250), links);
         Assert.Equal(3, links.Count);
     }
 
@@ -70,7 +70,7 @@ public sealed class FormulaEdgeTests
         () => LeverDeflection.AtHand(200, new LeverBeam(700, 600, 120, 1e9, 1e9)));
 
     [Fact]
-    public void Half_a_millimetre_of_sleeve_bends_too() =>
+    public void Half_a_millimetre_of_tube_bends_too() =>
         Near.Equal(200.0 / 3 * (0.125 / 1e-3 + (1000 - 0.125) / 1e9), LeverDeflection.AtHand(200, new LeverBeam(10, 0.5, 0, 1e-3, 1e9)), 1e-9);
 
     [Fact]

@@ -1,3 +1,4 @@
+using Leverage.Probability;
 using System.Reflection;
 using Leverage.Proof;
 
@@ -8,7 +9,7 @@ internal sealed record FormulaMethod(MethodInfo Method)
 {
     /// <summary>The namespaces that hold formulas.</summary>
     private static readonly string[] Rooms =
-        ["Threads", "Tightening", "Loosening", "Levers", "Sleeves", "LoadPath", "Holding"];
+        ["Threads", "Preload", "BreakLoose", "Levers", "Tubes", "LoadPath", "Holding"];
 
     /// <summary>Units a parameter name may end in, longest first, and the kind each stands for.</summary>
     private static readonly (string Suffix, string Unit, string Kind)[] Units =

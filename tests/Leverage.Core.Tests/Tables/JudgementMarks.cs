@@ -6,7 +6,7 @@ namespace Leverage.Tests.Tables;
 internal static partial class JudgementMarks
 {
     /// <summary>Rooms that speak of judgements and hold none.</summary>
-    private static readonly string[] Without = ["Tables", "Answers", "obj", "bin"];
+    private static readonly string[] Without = ["Tables", "Wording", "obj", "bin"];
 
     public static IEnumerable<string> InSources()
     {

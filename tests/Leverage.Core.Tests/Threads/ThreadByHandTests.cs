@@ -1,6 +1,6 @@
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.Sleeves;
+using Leverage.Tubes;
 using Leverage.Threads;
 
 namespace Leverage.Tests.Threads;
@@ -78,5 +78,5 @@ public sealed class ThreadByHandTests
 
     [Fact]
     public void A_washer_face_no_wider_than_its_hole_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Leverage.Tightening.BearingFace.MeanDiameter(13, 13.5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Leverage.Preload.BearingFace.MeanDiameter(13, 13.5));
 }

@@ -9,7 +9,7 @@ public sealed class MachineTests : IDisposable
     [
         "loosen 460.5Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm --units us",
         "tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --json",
-        "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm",
+        "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm",
         "table threads M24 --csv",
         "tighten --thread M12 --torque 1,5Nm",
     ];
@@ -31,7 +31,7 @@ public sealed class MachineTests : IDisposable
     [Fact]
     public void A_picture_is_the_same_bytes_in_any_language_and_without_home_or_fonts()
     {
-        const string Line = "slip --bar 600mm --bar-diameter 20mm --sleeve 33.7x3.2x1000mm --overlap 250mm --chart";
+        const string Line = "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm --chart";
         Assert.Equal(0, _program.Run($"{Line} a.svg").Code);
         Assert.Equal(0, _program.Run($"{Line} a.png").Code);
         (string, string?)[] bare = [("LC_ALL", "fa_IR.UTF-8"), ("HOME", null), ("FONTCONFIG_FILE", "/nowhere"), ("XDG_DATA_HOME", "/nowhere"), ("TERM", "dumb")];

@@ -3,7 +3,7 @@ namespace Leverage.Hostile.Tests.Generated;
 /// <summary>What an input is given to.</summary>
 public enum Door
 {
-    /// <summary>A reader of one value: quantity, thread, sleeve, grade.</summary>
+    /// <summary>A reader of one value: quantity, thread, tube, grade.</summary>
     Reader,
 
     /// <summary>A reader of a file: chest, job, fastener list.</summary>

@@ -10,7 +10,7 @@ namespace Leverage.Hostile.Tests.Generated;
 internal static class Inputs
 {
     private static readonly Gen<HostileInput> Readers = Gen.OneOf(
-        Read("torque", Values.Torque), Read("length", Values.Length), Read("thread", Values.Thread), Read("sleeve", Values.Tube),
+        Read("torque", Values.Torque), Read("length", Values.Length), Read("thread", Values.Thread), Read("tube", Values.Tube),
         Read("grade", Values.Grade), Read("force", Values.Of("FORCE")!), Read("mass", Values.Of("MASS")!), Read("stress", Values.Of("STRESS")!),
         Read("angle", Values.Of("ANGLE")!), Read("share", Values.Of("SHARE")!), Read("number", Values.Of("NUMBER")!), Read("warming", Values.Of("KELVIN")!));
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Hostile.Tests.Generated;
 using Leverage.Hostile.Tests.Running;
 using Leverage.Hostile.Tests.Schemas;

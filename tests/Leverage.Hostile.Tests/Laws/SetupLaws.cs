@@ -1,7 +1,7 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Hostile.Tests.Running;
 using Leverage.Hostile.Tests.Schemas;
@@ -79,15 +79,15 @@ public sealed class SetupLaws
 
     private void NoWorse(Judgement before, Judgement after)
     {
-        double lost = before.Undone - after.Undone;
+        double lost = before.ComesLoose - after.ComesLoose;
         double gained = after.Gives - before.Gives;
         Assert.True(lost <= Rounding, $"a raised limit lowered the chance that it comes undone by {lost.ToString("R", null)}");
         Assert.True(gained <= Rounding, $"a raised limit raised the chance that something gives by {gained.ToString("R", null)}");
         if (after.Verdict > before.Verdict)
         {
             _silenced++;
-            Assert.Equal((Verdict.Go, VerdictRules.MayStayStuck), (before.Verdict, after.Rules));
-            Assert.True(after.Stuck - before.Stuck <= before.Gives - after.Gives + Rounding, "more stays stuck than gave before");
+            Assert.Equal((Verdict.Go, VerdictRules.MayStayStaysTight), (before.Verdict, after.Rules));
+            Assert.True(after.StaysTight - before.StaysTight <= before.Gives - after.Gives + Rounding, "more stays stuck than gave before");
         }
     }
 
@@ -104,7 +104,7 @@ public sealed class SetupLaws
         LooseningSetup stronger = before.Setup with { Hands = before.Setup.Hands with { Measured = force * by.Log(1, 10) } };
         if (Judged(hands) is { } weak && Judged(stronger) is { } strong)
         {
-            double lost = weak.Judgement.Undone - strong.Judgement.Undone;
+            double lost = weak.Judgement.ComesLoose - strong.Judgement.ComesLoose;
             Assert.True(lost <= strong.Judgement.Gives - weak.Judgement.Gives + Rounding, "more force left more stuck");
         }
     }

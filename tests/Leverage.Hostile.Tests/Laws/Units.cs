@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
 using UnitsNet;
@@ -48,10 +48,10 @@ internal static class Units
         BarYield = Ksi(r.BarYield),
         StraightHandle = Inches(r.StraightHandle),
         Taper = Of(r.Taper, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
-        Sleeve = r.Sleeve is { } sleeve
-            ? new SleeveText(Inches(sleeve.Length)!.Value, Inches(sleeve.Outside), Inches(sleeve.Wall), Inches(sleeve.Bore))
+        Tube = r.Tube is { } tube
+            ? new TubeText(Inches(tube.Length)!.Value, Inches(tube.Outside), Inches(tube.Wall), Inches(tube.Bore))
             : null,
-        SleeveYield = Ksi(r.SleeveYield),
+        TubeYield = Ksi(r.TubeYield),
         Overlap = Inches(r.Overlap),
         BelowLevel = Of(r.BelowLevel, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
         StandOff = Inches(r.StandOff),

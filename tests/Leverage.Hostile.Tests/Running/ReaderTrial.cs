@@ -38,7 +38,7 @@ internal static class ReaderTrial
         "share" => QuantityReader.Share(text),
         "number" => QuantityReader.Number(text, 0.02, 1),
         "warming" => QuantityReader.Warming(text).Kelvins,
-        "sleeve" => SleeveReader.Read(text).Length.Millimeters,
+        "tube" => TubeReader.Read(text).Length.Millimeters,
         "grade" => GradeCatalog.Bolt(text, text.StartsWith('S') ? Unified : Metric).YieldMpa,
         _ => ThreadCatalog.Named(text).DiameterMm,
     };

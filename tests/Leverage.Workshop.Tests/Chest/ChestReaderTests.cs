@@ -27,8 +27,8 @@ public sealed class ChestReaderTests
         { Bar + "pin = \"10mm\"\n", "c(1,3): bars: pin_planes is missing. Write for example pin_planes = \"14mm\"." },
         { Bar + "taper = \"45deg\"\n", "c(5,9): taper: cannot use '45deg': accepted is 0deg to 20deg." },
         { Bar + Bar, "c(6,8): name: 'b' is there already, on line 2. Give each its own name." },
-        { Bar + "[[sleeves]]\nname = \"B\"\nlength = \"1m\"\nbore = \"30mm\"\n", "c(6,8): name: 'B' is there already, on line 2. Give each its own name." },
-        { "[[barz]]\nname = \"b\"\n", "c(1,3): barz: is no key known here. Nearest: bars. Known: bars, sockets, keys, spanners, adapters, extensions, sleeves, torque_wrenches, people, holds." },
+        { Bar + "[[tubes]]\nname = \"B\"\nlength = \"1m\"\nbore = \"30mm\"\n", "c(6,8): name: 'B' is there already, on line 2. Give each its own name." },
+        { "[[barz]]\nname = \"b\"\n", "c(1,3): barz: is no key known here. Nearest: bars. Known: bars, sockets, keys, spanners, adapters, extensions, tubes, torque_wrenches, people, holds." },
         { "[bars]\nname = \"b\"\n", "c(1,2): bars: there may be several: write [[bars]] with double brackets." },
         { "bars = \"long\"\n", "c(1,8): bars: a table belongs here: write its keys below a line [[bars]] or [bars]." },
         { "[[sockets]]\nname = \"s\"\ndrive = \"1/2\"\n", "c(1,3): sockets: size is missing. Write for example size = \"36mm\"." },
@@ -36,12 +36,12 @@ public sealed class ChestReaderTests
         { "[[keys]]\nname = \"k\"\nsize = \"10mm\"\n", "c(1,3): keys: a key has either a drive or a length of its own. Give one of them." },
         { "[[spanners]]\nname = \"s\"\nkind = \"flat\"\n", "c(3,8): kind: 'flat' is not accepted here: write ring or open." },
         { "[[adapters]]\nname = \"a\"\nfrom = \"1/2\"\nto = \"1/2\"\n", "c(4,6): to: the same square on both ends is an extension: write it below [[extensions]] with drive and length." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\n", "c(1,3): sleeves: nothing says what bar it goes over. Give outside and wall, or a jack handle's measured bore, such as bore = \"30mm\"." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\noutside = \"33.7mm\"\n", "c(1,3): sleeves: wall is missing. Write for example wall = \"3.2mm\"." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\noutside = \"33.7mm\"\nwall = \"17mm\"\n", "c(1,3): sleeves: the wall leaves no bore: outside must be more than twice the wall, and wider than the bore." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"S23\"\n", "c(5,12): material: 'S23' is not a tube steel known here. Nearest: S235, S275. All of them: leverage table tube-steels." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"E355+C\"\n", "c(5,12): material: the table has no yield of 'E355+C'. Give yield instead, such as yield = \"355MPa\"." },
-        { "[[sleeves]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"S235\"\nyield = \"300MPa\"\n", "c(6,9): yield: material gives the yield already. Give one of the two." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\n", "c(1,3): tubes: nothing says what bar it goes over. Give outside and wall, or a jack handle's measured bore, such as bore = \"30mm\"." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\noutside = \"33.7mm\"\n", "c(1,3): tubes: wall is missing. Write for example wall = \"3.2mm\"." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\noutside = \"33.7mm\"\nwall = \"17mm\"\n", "c(1,3): tubes: the wall leaves no bore: outside must be more than twice the wall, and wider than the bore." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"S23\"\n", "c(5,12): material: 'S23' is not a tube steel known here. Nearest: S235, S275. All of them: leverage table tube-steels." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"E355+C\"\n", "c(5,12): material: the table has no yield of 'E355+C'. Give yield instead, such as yield = \"355MPa\"." },
+        { "[[tubes]]\nname = \"s\"\nlength = \"1m\"\nbore = \"30mm\"\nmaterial = \"S235\"\nyield = \"300MPa\"\n", "c(6,9): yield: material gives the yield already. Give one of the two." },
         { "[[torque_wrenches]]\nname = \"w\"\ndrive = \"1/2\"\nlength = \"450mm\"\nfrom = \"200Nm\"\nto = \"40Nm\"\naccuracy = \"4%\"\n", "c(6,6): to: the range ends below its start. Give from and to, lowest first." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-pusch = \"500N\" }\n", "c(4,12): forces: 'stand-pusch' is not a stance known here. Nearest: stand-push, stand-pull. All of them: leverage table stances." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-push = \"500\" }\n", "c(4,25): stand-push: cannot read '500': it has no unit. Write 500N, or 500lbf (which is 2220 N)." },
@@ -64,7 +64,7 @@ public sealed class ChestReaderTests
         ToolChest chest = Read(
             Bar + "diameter = \"18mm\"\nstraight = \"450mm\"\ntaper = \"0.5deg\"\nyield = \"1000MPa\"\npin = \"10mm\"\npin_planes = \"14mm\"\n"
             + "[[keys]]\nname = \"k\"\nsize = \"17mm\"\ndrive = \"1/2\"\n[[extensions]]\nname = \"e\"\ndrive = \"1/2\"\nlength = \"10in\"\n"
-            + "[[sleeves]]\nname = \"measured\"\noutside = \"40mm\"\nbore = \"34mm\"\nlength = \"4ft\"\nmaterial = \"E355+N\"\n"
+            + "[[tubes]]\nname = \"measured\"\noutside = \"40mm\"\nbore = \"34mm\"\nlength = \"4ft\"\nmaterial = \"E355+N\"\n"
             + "[[people]]\nname = \"p\"\nperson = \"woman\"\nmass = \"150lb\"\nforces = { lift-legs = \"100lbf\" }\n"
             + "[[holds]]\nname = \"h\"\nkind = \"chock\"\nheight = \"110mm\"\n");
         ChestBar bar = chest.Bar("B");
@@ -73,7 +73,7 @@ public sealed class ChestReaderTests
             bar.Pin!.Diameter.Millimeters, bar.Pin.PlanesApart.Millimeters));
         Assert.Equal((ToolKind.Key, "1/2", null), (chest.NutTools[0].Kind, chest.NutTools[0].Drive, chest.NutTools[0].Length?.Millimeters));
         Assert.Equal((true, 254.0), (chest.Adapters[0].IsExtension, chest.Adapters[0].Length.Millimeters));
-        Assert.Equal((3, 355.0), (chest.Sleeve("measured").Tube.Wall!.Value.Millimeters, chest.Sleeve("measured").Yield!.Value.Megapascals));
+        Assert.Equal((3, 355.0), (chest.Tube("measured").Tube.Wall!.Value.Millimeters, chest.Tube("measured").Yield!.Value.Megapascals));
         Assert.Equal((Person.Woman, 444.8), (chest.Person("p").Column, Math.Round(chest.Person("p").Forces["lift-legs"].Newtons, 1)));
         Assert.Equal((Restraint.Chock, 110), (chest.Hold("h").Kind, chest.Hold("h").Height!.Value.Millimeters));
     }
@@ -83,7 +83,7 @@ public sealed class ChestReaderTests
     {
         ToolChest chest = Read(Bar);
         Assert.Equal("'c' is not a bar of the chest c. Nearest: b.", Assert.Throws<InputException>(() => chest.Bar("c")).Line);
-        Assert.Equal("'tube' is not a sleeve of the chest c. It has none.", Assert.Throws<InputException>(() => chest.Sleeve("tube")).Line);
+        Assert.Equal("'tube' is not a tube of the chest c. It has none.", Assert.Throws<InputException>(() => chest.Tube("tube")).Line);
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class ChestReaderTests
         Assert.InRange(Count(shared), 25, 40);
         ToolChest starter = ChestReader.Read("starter", TomlFile.Parse("starter", StarterChest.Text()));
         Assert.Equal((1, 3, 2, 2, 1, 1, 1), (
-            starter.Bars.Count, starter.NutTools.Count, starter.Adapters.Count, starter.Sleeves.Count,
+            starter.Bars.Count, starter.NutTools.Count, starter.Adapters.Count, starter.Tubes.Count,
             starter.TorqueWrenches.Count, starter.People.Count, starter.Holds.Count));
     }
 
@@ -113,7 +113,7 @@ public sealed class ChestReaderTests
     }
 
     private static int Count(ToolChest chest) => chest.Bars.Count + chest.NutTools.Count + chest.Adapters.Count
-        + chest.Sleeves.Count + chest.TorqueWrenches.Count + chest.People.Count + chest.Holds.Count;
+        + chest.Tubes.Count + chest.TorqueWrenches.Count + chest.People.Count + chest.Holds.Count;
 
     private static ToolChest Read(string text) => ChestReader.Read("c", TomlFile.Parse("c", text));
 }

@@ -43,8 +43,8 @@ public static class DemoJobTests
         JobPlan other = JobPlanner.Plan(JobReader.Read(JobText.Demo("job-with-list.toml")));
 
         Assert.Equal(
-            JobAnswers.Of(Plan, Leverage.Answers.UnitStyle.Metric).ToJson(),
-            JobAnswers.Of(other, Leverage.Answers.UnitStyle.Metric).ToJson());
+            JobAnswers.Of(Plan, Leverage.Wording.UnitStyle.Metric).ToJson(),
+            JobAnswers.Of(other, Leverage.Wording.UnitStyle.Metric).ToJson());
     }
 
     [Fact]

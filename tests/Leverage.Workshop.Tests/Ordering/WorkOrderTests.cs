@@ -50,10 +50,10 @@ public static class WorkOrderTests
     {
         WorkOrder order = WorkOrder.Of(
             [Named("Take the nut off"), Named("Crack it")],
-            [new OrderRule(1, 0, OrderReason.SlackenedBeforeUndone, "axle nut")]);
+            [new OrderRule(1, 0, OrderReason.SlackenedBeforeComesLoose, "axle nut")]);
 
         Assert.Equal([1, 0], order.Sequence);
-        Assert.Equal(OrderReason.SlackenedBeforeUndone, order.Moves[0].Reason);
+        Assert.Equal(OrderReason.SlackenedBeforeComesLoose, order.Moves[0].Reason);
     }
 
     [Theory]

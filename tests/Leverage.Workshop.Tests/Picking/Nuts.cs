@@ -49,5 +49,5 @@ internal static class Nuts
         $"[[extensions]]\nname = \"{name}\"\ndrive = \"{drive}\"\nlength = \"{lengthMm}mm\"\n");
 
     internal static string Tube(string name, double outsideMm, double wallMm, int lengthMm) => FormattableString.Invariant(
-        $"[[sleeves]]\nname = \"{name}\"\noutside = \"{outsideMm}mm\"\nwall = \"{wallMm}mm\"\nlength = \"{lengthMm}mm\"\n");
+        $"[[tubes]]\nname = \"{name}\"\noutside = \"{outsideMm}mm\"\nwall = \"{wallMm}mm\"\nlength = \"{lengthMm}mm\"\n");
 }

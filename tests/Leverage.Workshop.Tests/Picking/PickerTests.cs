@@ -21,14 +21,14 @@ public sealed class PickerTests
         PickAssessment pick = Picker.Pick(request with { Advise = false });
         List<LooseningAssessment> all = [.. EverySetUp(request)];
         Verdict best = all.Min(one => one.Verdict);
-        double chance = all.Where(one => one.Verdict == best).Max(one => one.Judgement.Undone);
+        double chance = all.Where(one => one.Verdict == best).Max(one => one.Judgement.ComesLoose);
         Assert.Equal(pick.Tally.Setups, all.Count);
         Assert.Equal(
             (pick.Tally.Go, pick.Tally.Care, pick.Tally.Stop),
             (Count(all, Verdict.Go), Count(all, Verdict.Care), Count(all, Verdict.Stop)));
         Assert.Equal(best, pick.Places[0].Assessment.Verdict);
-        Assert.Equal(chance, pick.Places[0].Assessment.Judgement.Undone, 0.01);
-        Assert.Equal((int)Math.Round(100 * chance), pick.Places[0].Standing.UndonePercent);
+        Assert.Equal(chance, pick.Places[0].Assessment.Judgement.ComesLoose, 0.01);
+        Assert.Equal((int)Math.Round(100 * chance), pick.Places[0].Standing.ComesLoosePercent);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public sealed class PickerTests
     {
         Place place = Picker.Pick(Case("held")).Places[0];
         Assert.Equal(place.Standing.Verdict, place.Assessment.Verdict);
-        Assert.Equal(place.Standing.UndonePercent, (int)Math.Round(100 * place.Assessment.Judgement.Undone));
+        Assert.Equal(place.Standing.ComesLoosePercent, (int)Math.Round(100 * place.Assessment.Judgement.ComesLoose));
         Assert.Equal(place.Effort, place.Assessment.Nut.LikelyNmm / (place.Assessment.Lever!.Value.ReachMm * place.Assessment.Hand.Quantile(0.5)), 1e-12);
     }
 
@@ -62,7 +62,7 @@ public sealed class PickerTests
         var bare = LooseningDefaults.Complete(request.Standing("stand-push"));
         NutFigures nut = NutFigures.Of(bare.Fastener).Tabulated();
         StanceHands[] stances = StanceHands.Of(request, nut, null);
-        var judge = new SetJudge(ToolSets.Of(request, Length.FromMillimeters(36)).First(set => set.Set.Sleeve is not null).Setup, nut);
+        var judge = new SetJudge(ToolSets.Of(request, Length.FromMillimeters(36)).First(set => set.Set.Tube is not null).Setup, nut);
         judge.Judge(stances[0], 100);
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int i = 0; i < 200; i++)
@@ -89,12 +89,12 @@ public sealed class PickerTests
         ToolChest chest = Nuts.Chest(Nuts.Bar("bar", "3/4", 500, 22) + Nuts.Socket("s", "3/4"));
         PickAssessment pick = Picker.Pick(Nuts.Request(chest, "stand-push"));
         Assert.NotEqual(Verdict.Go, pick.Verdict);
-        Purchase tube = pick.ToGet.Single(get => get.Pieces[0].Sleeve is not null);
+        Purchase tube = pick.ToGet.Single(get => get.Pieces[0].Tube is not null);
         Assert.Equal(Verdict.Go, tube.Then.Assessment.Verdict);
-        Assert.Equal(tube.Pieces[0].Sleeve, tube.Then.Set.Sleeve);
+        Assert.Equal(tube.Pieces[0].Tube, tube.Then.Set.Tube);
         Assert.All(
-            StandardPieces.Sleeves(Length.FromMillimeters(22)).TakeWhile(piece => piece.MassKg < tube.Mass.Kilograms - 1e-9),
-            lighter => Assert.NotEqual(Verdict.Go, WithSleeve(chest, lighter).Verdict));
+            StandardPieces.Tubes(Length.FromMillimeters(22)).TakeWhile(piece => piece.MassKg < tube.Mass.Kilograms - 1e-9),
+            lighter => Assert.NotEqual(Verdict.Go, WithTube(chest, lighter).Verdict));
         Assert.Equal(pick.ToGet.OrderBy(get => get.Mass), pick.ToGet);
     }
 
@@ -157,20 +157,20 @@ public sealed class PickerTests
             foreach (Stance stance in request.Ways())
             {
                 LooseningRequest nut = request.Standing(stance.Key);
-                double[] overlaps = set.Set.Sleeve is null
+                double[] overlaps = set.Set.Tube is null
                     ? Fit.HasRoom(set.Setup.Bar!.Length.Millimeters, stance) ? [0] : []
                     : Fit.OverlapsMm(set.Setup, stance);
                 foreach (double overlap in overlaps)
                 {
-                    Length? on = set.Set.Sleeve is null ? null : Length.FromMillimeters(overlap);
+                    Length? on = set.Set.Tube is null ? null : Length.FromMillimeters(overlap);
                     yield return LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(set.Set.Into(nut with { Overlap = on })));
                 }
             }
         }
     }
 
-    private static PickAssessment WithSleeve(ToolChest chest, NewPiece piece) =>
-        Picker.Pick(Nuts.Request(chest with { Sleeves = [piece.Sleeve!] }, "stand-push") with { Advise = false });
+    private static PickAssessment WithTube(ToolChest chest, NewPiece piece) =>
+        Picker.Pick(Nuts.Request(chest with { Tubes = [piece.Tube!] }, "stand-push") with { Advise = false });
 
     private static int Count(List<LooseningAssessment> all, Verdict verdict) => all.Count(one => one.Verdict == verdict);
 }

@@ -11,7 +11,7 @@ public sealed class ToolSetsTests
     private static readonly Length Hexagon = Length.FromMillimeters(36);
 
     [Fact]
-    public void Every_bar_that_reaches_a_socket_makes_a_set_and_every_sleeve_that_goes_over_it_another()
+    public void Every_bar_that_reaches_a_socket_makes_a_set_and_every_tube_that_goes_over_it_another()
     {
         ToolChest chest = Nuts.Chest(
             Nuts.Bar("thin", "1/2", 600, 16) + Nuts.Bar("thick", "3/4", 700, 25) + Nuts.Bar("small", "3/8", 300, 11)
@@ -23,7 +23,7 @@ public sealed class ToolSetsTests
     }
 
     [Fact]
-    public void A_spanner_is_its_own_lever_and_takes_no_sleeve()
+    public void A_spanner_is_its_own_lever_and_takes_no_tube()
     {
         ToolChest chest = Nuts.Chest(
             "[[spanners]]\nname = \"ring\"\nkind = \"ring\"\nsize = [\"32mm\", \"36mm\"]\nlength = \"400mm\"\n" + Nuts.Tube("wide", 60, 3, 1000));
@@ -90,7 +90,7 @@ public sealed class ToolSetsTests
     }
 
     [Fact]
-    public void Twenty_bars_ten_sleeves_ten_overlaps_and_nine_stances_are_all_tried()
+    public void Twenty_bars_ten_tubes_ten_overlaps_and_nine_stances_are_all_tried()
     {
         string bars = string.Concat(Enumerable.Range(0, 20).Select(i => Nuts.Bar(FormattableString.Invariant($"bar {i}"), "3/4", 500 + 25 * i, 20)));
         string tubes = string.Concat(Enumerable.Range(0, 10).Select(i => Nuts.Tube(FormattableString.Invariant($"tube {i}"), 33 + i, 3.2, 900)));
@@ -103,7 +103,7 @@ public sealed class ToolSetsTests
 
     private static string Words(ToolSet set) => string.Join(
         ' ',
-        (string?[])[set.Tool.Name, .. set.Adapters.Select(adapter => adapter.Name), set.Bar?.Name, set.Sleeve?.Name]).Trim();
+        (string?[])[set.Tool.Name, .. set.Adapters.Select(adapter => adapter.Name), set.Bar?.Name, set.Tube?.Name]).Trim();
 
     private static string Overlaps(LooseningSetup setup, string stance) =>
         string.Join(' ', Fit.OverlapsMm(setup, Stance.Named(stance)).Select(overlap => overlap.ToString(System.Globalization.CultureInfo.InvariantCulture)));

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Leverage.Answers;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 using Leverage.Workshop.Tests.Jobs;

@@ -1,0 +1,54 @@
+using Leverage.Tables;
+
+namespace Leverage.BreakLoose;
+
+/// <summary>State of a joint now, from the table <c>conditions</c>.</summary>
+/// <param name="Key">Its name: <c>rusted</c>.</param>
+/// <param name="Words">The state in words.</param>
+/// <param name="Basis">What the growth multiplies.</param>
+/// <param name="Growth">The lognormal growth.</param>
+/// <param name="LockerNm">Break torque of the thread locker on 3/8-16, N·m; 0 for none.</param>
+/// <param name="RunningShare">q, torque once moving over torque to start (judgement).</param>
+/// <param name="Source">Evidence behind the row.</param>
+/// <param name="Status">How far it may be trusted.</param>
+public sealed record Condition(
+    string Key,
+    string Words,
+    GrowthBasis Basis,
+    Growth Growth,
+    double LockerNm,
+    double RunningShare,
+    string Source,
+    ValueStatus Status)
+{
+    /// <summary>The condition of a name.</summary>
+    /// <param name="name">Its key.</param>
+    /// <returns>The condition.</returns>
+    /// <exception cref="Reading.InputException">No such condition; the message gives the nearest names.</exception>
+    public static Condition Named(string name)
+    {
+        TableRow row = RowLookup.Named("conditions", name, "a condition");
+        return new Condition(
+            row.Key,
+            row.Text("words"),
+            row.Text("basis") switch
+            {
+                "book" => GrowthBasis.Book,
+                "loosening" => GrowthBasis.Loosening,
+                _ => throw row.Error("basis", "book or loosening"),
+            },
+            Growth.Through(row.Number("growth_p10"), row.Number("growth_p50"), row.Number("growth_p90")),
+            Locker(row),
+            row.Number("running_share"),
+            row.Source,
+            row.Status);
+    }
+
+    private static double Locker(TableRow row) => row.Text("thread_lock") switch
+    {
+        "none" => 0,
+        "medium" => 12,
+        "high" => 25,
+        _ => throw row.Error("thread_lock", "none, medium or high"),
+    };
+}

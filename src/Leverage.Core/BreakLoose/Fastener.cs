@@ -1,0 +1,41 @@
+using Leverage.Probability;
+using Leverage.Friction;
+using Leverage.Grades;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.BreakLoose;
+
+/// <summary>A nut or bolt to undo.</summary>
+public sealed record Fastener
+{
+    /// <summary>What it was tightened to.</summary>
+    public required Torque BookTorque { get; init; }
+
+    /// <summary>State of the joint now.</summary>
+    public required Condition Condition { get; init; }
+
+    /// <summary>Friction when it was tightened.</summary>
+    public required FrictionRange Friction { get; init; }
+
+    /// <summary>Its thread, if known.</summary>
+    public ScrewThread? Thread { get; init; }
+
+    /// <summary>Strength of the bolt or stud, if known.</summary>
+    public Grade? Grade { get; init; }
+
+    /// <summary>Width across flats, if known.</summary>
+    public Length? AcrossFlats { get; init; }
+
+    /// <summary>Torque a locknut's own grip adds.</summary>
+    public Torque Prevailing { get; init; }
+
+    /// <summary>Left-hand thread: turn clockwise to undo.</summary>
+    public bool LeftHand { get; init; }
+
+    /// <summary>Soaked in penetrant for a day.</summary>
+    public bool Soaked { get; init; }
+
+    /// <summary>Heat put into it, if any.</summary>
+    public Heating? Heating { get; init; }
+}

@@ -1,0 +1,51 @@
+using Leverage.Assessments;
+using Leverage.BreakLoose;
+using Leverage.Tables;
+using UnitsNet;
+
+namespace Leverage.Wording;
+
+/// <summary>Words of what heat does, what it does not, and what is near that minds it.</summary>
+public static class HeatWords
+{
+    private static readonly string[] Near = ["nitrile-seal-briefly", "bearing", "grease", "insert-nut", "locker-softens"];
+
+    /// <summary>The words for an assessment whose joint is heated.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>Lines; none where nothing is heated.</returns>
+    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(style);
+        return assessment.Heat is { } heat
+            ? [Effect(heat, style), Limits(style), "no flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing to be kept"]
+            : [];
+    }
+
+    private static string Effect(HeatAssessment heat, UnitStyle style)
+    {
+        string by = style.Warming(TemperatureDelta.FromKelvins(heat.Heating.ByK));
+        return heat.Heating.Part switch
+        {
+            HeatedPart.Stud => $"stud {by} hotter than what it clamps: {UnitStyle.Percent(heat.PreloadShare)} of the clamp is left; "
+                + $"it is gone at {style.Warming(heat.ReleaseAt)}; the rust is still there",
+            HeatedPart.Housing => $"clamped part {by} hotter than the bolt: the clamp rises to {UnitStyle.Percent(heat.PreloadShare)}; "
+                + $"with a steel bolt in aluminium, both warm, the thread opens {Opening(heat.AluminiumClearance, style)}",
+            _ => $"nut {by} hotter: its flanks open {Opening(heat.FlankOpening, style)}, the clamp barely changes; "
+                + "the gain is the broken rust bond and the oil drawn in, for which no figure is known: none is counted here",
+        };
+    }
+
+    private static string Limits(UnitStyle style)
+    {
+        var limits = Near
+            .Select(key => RowLookup.Named("nearby-limits", key, "a thing near the heat"))
+            .Select(row => $"{row.Text("words").Split(';', ',')[0]} {style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}"
+                + (row.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : ""));
+        return $"what is near minds it: {string.Join(", ", limits)}";
+    }
+
+    private static string Opening(Length length, UnitStyle style) =>
+        style.IsUs ? style.Fine(length) : $"{UnitStyle.Fixed(length.Micrometers, 0)} µm";
+}

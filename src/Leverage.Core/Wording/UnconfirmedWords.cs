@@ -1,0 +1,138 @@
+using Leverage.Assessments;
+using Leverage.Friction;
+using Leverage.Grades;
+using Leverage.Holding;
+using Leverage.LoadPath;
+using Leverage.Tables;
+using Leverage.Threads;
+
+namespace Leverage.Wording;
+
+/// <summary>What an answer rests on that is recalled or our own judgement: told by name in JSON, marked with a star in words.</summary>
+public static class UnconfirmedWords
+{
+    /// <summary>The mark of an unconfirmed or assumed figure.</summary>
+    public const string Mark = "*";
+
+    /// <summary>What the mark means.</summary>
+    public const string Meaning = "unconfirmed or assumed figure";
+
+    /// <summary>Words of what was assumed, ended by what the mark means.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="rests">What the answer rests on; null to say only that figures are unconfirmed or assumed.</param>
+    /// <returns>The words with the meaning of the mark.</returns>
+    public static string Explained(string words, IReadOnlyList<string>? rests = null) => rests is null
+        ? $"{words}; {Mark} {Meaning}"
+        : $"{words}; {Mark} unconfirmed: {string.Join(", ", rests.Select(one => one[..one.LastIndexOf(" (", StringComparison.Ordinal)]))}";
+
+    /// <summary>What a loosening answer rests on.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>Each by name, with its status.</returns>
+    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        LooseningSetup setup = assessment.Setup;
+        var found = new List<string>();
+        Row(found, "conditions", setup.Fastener.Condition.Key, "condition");
+        Row(found, "stances", setup.Hands.Stance.Key, "stance");
+        found.Add("scatter of friction at assembly (judgement)");
+        if (setup.Fastener.Soaked)
+        {
+            found.Add("what a soak leaves of the growth (judgement)");
+        }
+
+        if (setup.Fastener.Thread is { } thread)
+        {
+            Joint(found, thread, setup.Fastener.Grade);
+        }
+
+        if (setup.Tube is not null)
+        {
+            Handle(found, setup.GripWords);
+        }
+
+        Held(found, setup.Hold);
+        Assumed(found, setup.Assumed, style);
+        found.AddRange(assessment.Links.Where(link => !link.Limit.Confirmed).Select(link => $"limit of {link.Limit.Part} ({link.Limit.Source})"));
+        return found;
+    }
+
+    /// <summary>What a slip answer rests on.</summary>
+    /// <param name="setup">The set-up.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>Each by name, with its status.</returns>
+    public static IReadOnlyList<string> Of(SlipSetup setup, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        var found = new List<string>();
+        Row(found, "conditions", setup.Condition.Key, "condition");
+        Row(found, "stances", setup.Hands.Stance.Key, "stance");
+        Handle(found, setup.GripWords);
+        Assumed(found, setup.Assumed, style);
+        return found;
+    }
+
+    /// <summary>What an answer about tightening rests on.</summary>
+    /// <param name="thread">The thread.</param>
+    /// <param name="grade">The grade.</param>
+    /// <param name="friction">The friction.</param>
+    /// <returns>Each by name, with its status.</returns>
+    public static IReadOnlyList<string> Of(ScrewThread thread, Grade grade, FrictionRange friction)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        string range = UnitStyle.Trim(friction.Low, 3) + " to " + UnitStyle.Trim(friction.High, 3);
+        var found = new List<string> { $"friction {range} (judgement)" };
+        Joint(found, thread, grade);
+        return found;
+    }
+
+    /// <summary>The mark for what a restraint holds by: none for the bar, the gear and the helper, which are statics.</summary>
+    /// <param name="restraint">The restraint.</param>
+    /// <returns>The mark, or nothing.</returns>
+    public static string MarkOf(Restraint restraint) =>
+        restraint is Restraint.Brake or Restraint.OldBrake or Restraint.Chock ? Mark : "";
+
+    private static void Joint(List<string> found, ScrewThread thread, Grade? grade)
+    {
+        Row(found, "clearance-holes", thread.Size, "clearance hole");
+        if (grade is { } known && known.Status.IsUnconfirmed())
+        {
+            found.Add($"grade {known.Name} ({known.Status.Word()})");
+        }
+    }
+
+    private static void Handle(List<string> found, string words) => Row(found, "handle-friction", words, "handle");
+
+    private static void Held(List<string> found, Hold? hold)
+    {
+        foreach (Restraint restraint in hold?.By ?? [])
+        {
+            string? on = restraint switch
+            {
+                Restraint.Brake => "brake that just meets its approval (memory)",
+                Restraint.OldBrake => "0.7 of the approval left by an old cable (judgement)",
+                Restraint.Chock => "0.8 of the chock left by a soft tyre (judgement)",
+                _ => null,
+            };
+            if (on is not null)
+            {
+                found.Add(on);
+            }
+        }
+    }
+
+    private static void Assumed(List<string> found, IReadOnlyList<Assumption> assumed, UnitStyle style) => found.AddRange(assumed
+        .Where(one => one.Value is not null && one.Status.IsUnconfirmed())
+        .Select(one => $"{AssumedWords.Brief([one with { Status = ValueStatus.Published }], style)} ({one.Status.Word()})"));
+
+    /// <summary>A row by its first cell, where the table has it and the row is unconfirmed.</summary>
+    private static void Row(List<string> found, string table, string key, string what)
+    {
+        TableRow? row = TableCatalog.Tables[table].Rows.FirstOrDefault(one => one.IsNamed(key));
+        if (row is not null && row.Status.IsUnconfirmed())
+        {
+            found.Add($"{what} {key} ({row.Status.Word()})");
+        }
+    }
+}
