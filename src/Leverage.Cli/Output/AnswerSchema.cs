@@ -7,6 +7,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using Leverage.Proof;
 using Leverage.Wording;
 using Leverage.Cli.Input;
 using Leverage.Cli.Shells;
@@ -39,7 +40,7 @@ internal static class AnswerSchema
         ("pick", () => [PickJson.Shared.PickAnswer, WrittenJson.Default.WrittenAnswer]),
         ("job", () => [JobJson.Shared.JobAnswer, WrittenJson.Default.WrittenAnswer]),
         ("table", () => [TableAnswersJson.Default.TableAnswerArray, TableAnswersJson.Default.TableNameArray]),
-        ("prove", () => [AnswerJson.Shared.ProofAnswer]),
+        ("prove", () => [ProofJson.Shared.ProofAnswer]),
     ];
 
     /// <summary>The commands that have one.</summary>

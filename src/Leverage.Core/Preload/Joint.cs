@@ -1,3 +1,5 @@
+using Leverage.Threads;
+
 namespace Leverage.Preload;
 
 /// <summary>The geometry that turns preload into torque: thread and bearing face.</summary>
@@ -16,4 +18,28 @@ public readonly record struct JointFriction(double Thread, double Face)
     /// <param name="friction">μ, 0 to 2.</param>
     /// <returns>Both frictions equal.</returns>
     public static JointFriction Same(double friction) => new(friction, friction);
+}
+
+/// <summary>A thread as the formulas of preload and torque take it.</summary>
+public static class ThreadedJoint
+{
+    extension(ScrewThread thread)
+    {
+        /// <summary>Thread and bearing face as the torque formulas take them.</summary>
+        /// <param name="bearingDiameterMm">Db, mean diameter of the bearing face, mm.</param>
+        /// <returns>The joint.</returns>
+        public Joint Joint(double bearingDiameterMm) =>
+            new(thread.PitchDiameterMm, thread.PitchMm, ThreadFriction.HalfAngle60Rad, bearingDiameterMm);
+
+        /// <summary>The bolt's section under tension and torsion.</summary>
+        /// <param name="threadFriction">μt, friction of the thread.</param>
+        /// <param name="torsionFactor">1.5 plastic, 2 elastic.</param>
+        /// <returns>The section.</returns>
+        public TensionAndTorsion Section(double threadFriction, double torsionFactor) => new(
+            Math.Sqrt(thread.StressAreaMm2 * 4 / Math.PI),
+            thread.PitchDiameterMm,
+            ThreadGeometry.LeadAngle(thread.PitchDiameterMm, thread.PitchMm),
+            ThreadFriction.Angle(threadFriction, ThreadFriction.HalfAngle60Rad),
+            torsionFactor);
+    }
 }

@@ -1,5 +1,4 @@
 using Leverage.Tables;
-using Leverage.Preload;
 
 namespace Leverage.Threads;
 

@@ -1,4 +1,3 @@
-using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Threads;
@@ -44,21 +43,4 @@ public sealed record ScrewThread(string Designation, ThreadFamily Family, Length
 
     /// <summary>The designation as it is printed: M24×1.5, 1/2-20.</summary>
     public string Printed => Designation.Replace('x', '×');
-
-    /// <summary>Thread and bearing face as the torque formulas take them.</summary>
-    /// <param name="bearingDiameterMm">Db, mean diameter of the bearing face, mm.</param>
-    /// <returns>The joint.</returns>
-    public Joint Joint(double bearingDiameterMm) =>
-        new(PitchDiameterMm, PitchMm, ThreadFriction.HalfAngle60Rad, bearingDiameterMm);
-
-    /// <summary>The bolt's section under tension and torsion.</summary>
-    /// <param name="threadFriction">μt, friction of the thread.</param>
-    /// <param name="torsionFactor">1.5 plastic, 2 elastic.</param>
-    /// <returns>The section.</returns>
-    public TensionAndTorsion Section(double threadFriction, double torsionFactor) => new(
-        Math.Sqrt(StressAreaMm2 * 4 / Math.PI),
-        PitchDiameterMm,
-        ThreadGeometry.LeadAngle(PitchDiameterMm, PitchMm),
-        ThreadFriction.Angle(threadFriction, ThreadFriction.HalfAngle60Rad),
-        torsionFactor);
 }

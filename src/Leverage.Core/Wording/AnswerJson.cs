@@ -10,17 +10,19 @@ namespace Leverage.Wording;
 /// </summary>
 [JsonSerializable(typeof(CheckingAnswer))]
 [JsonSerializable(typeof(LooseningAnswer))]
-[JsonSerializable(typeof(ProofAnswer))]
 [JsonSerializable(typeof(SlipAnswer))]
 [JsonSerializable(typeof(TighteningAnswer))]
 public sealed partial class AnswerJson : JsonSerializerContext
 {
     /// <summary>The writer every answer goes through.</summary>
-    public static AnswerJson Shared { get; } = new(new JsonSerializerOptions
+    public static AnswerJson Shared { get; } = new(Layout());
+
+    /// <summary>The layout of every answer; options serve one context each.</summary>
+    internal static JsonSerializerOptions Layout() => new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    };
 }

@@ -33,8 +33,8 @@ public sealed class WhatMattersTests : IDisposable
             int next = words.IndexOf($"\n  {swing.GetProperty("input").GetString()} ", place, StringComparison.Ordinal);
             Assert.True(next > place, swing.ToString());
             place = next;
-            Assert.InRange(swing.GetProperty("undoneLow").GetDouble(), 0, 1);
-            Assert.InRange(swing.GetProperty("undoneHigh").GetDouble(), 0, 1);
+            Assert.InRange(swing.GetProperty("comesLooseLow").GetDouble(), 0, 1);
+            Assert.InRange(swing.GetProperty("comesLooseHigh").GetDouble(), 0, 1);
         }
 
         Assert.False(JsonDocument.Parse(Ran.Here(Ran.Words($"{Line} --json")).Answer).RootElement.TryGetProperty("whatMatters", out _));

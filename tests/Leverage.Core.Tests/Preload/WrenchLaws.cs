@@ -1,3 +1,4 @@
+using Leverage.Threads;
 using FsCheck.Xunit;
 using Leverage.Levers;
 using Leverage.Preload;

@@ -1,3 +1,4 @@
+using Leverage.Preload;
 using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.Tubes;
@@ -78,5 +79,5 @@ public sealed class ThreadByHandTests
 
     [Fact]
     public void A_washer_face_no_wider_than_its_hole_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Leverage.Preload.BearingFace.MeanDiameter(13, 13.5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Leverage.Threads.BearingFace.MeanDiameter(13, 13.5));
 }

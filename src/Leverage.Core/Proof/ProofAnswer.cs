@@ -1,9 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Leverage.Proof;
 using Leverage.Tables;
+using Leverage.Wording;
 
-namespace Leverage.Wording;
+namespace Leverage.Proof;
 
 /// <summary>How many rows stand on what.</summary>
 public sealed record ProofCounts(int Published, int Engine, int Derived, int Memory);
@@ -76,7 +76,7 @@ public sealed record ProofAnswer(
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <returns>Indented JSON.</returns>
-    public string ToJson() => JsonSerializer.Serialize(this, AnswerJson.Shared.ProofAnswer);
+    public string ToJson() => JsonSerializer.Serialize(this, ProofJson.Shared.ProofAnswer);
 
     private static TopicAnswer Topic(TopicProof topic, bool all) => new(
         topic.Topic, topic.Title, topic.Outcomes.Count, Standing(topic.Count), topic.Holds, CheckAnswer.Of(topic.Worst), [.. topic.Sources])
@@ -86,4 +86,12 @@ public sealed record ProofAnswer(
 
     private static ProofCounts Standing(Func<ValueStatus, int> count) => new(
         count(ValueStatus.Published), count(ValueStatus.Engine), count(ValueStatus.Derived), count(ValueStatus.Memory));
+}
+
+/// <summary>Writes the answer as JSON, laid out as every answer.</summary>
+[JsonSerializable(typeof(ProofAnswer))]
+public sealed partial class ProofJson : JsonSerializerContext
+{
+    /// <summary>The writer.</summary>
+    public static ProofJson Shared { get; } = new(AnswerJson.Layout());
 }

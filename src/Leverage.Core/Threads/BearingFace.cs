@@ -1,4 +1,4 @@
-namespace Leverage.Preload;
+namespace Leverage.Threads;
 
 /// <summary>The ring on which a head or nut turns.</summary>
 public static class BearingFace
