@@ -152,7 +152,7 @@ def heaps(rows):
 
 def heat(rows):
     """A bolted joint as two springs, one of them warmer: forces balance, lengths agree."""
-    modulus, growth, area, grip = 2.40 / 11.7e-6, 11.7e-6, 84.3, 40.0
+    modulus, growth, area, grip = 207e3, 11.7e-6, 84.3, 40.0
     bolt = modulus * area / grip
     for ratio in (1.1, 1.2, 1.5):
         clamped = bolt / (ratio - 1)
@@ -160,7 +160,7 @@ def heat(rows):
         change = lambda by: numpy.linalg.solve([[1, -bolt], [1, clamped]], [-bolt * growth * by * grip, 0])[0]
         by = brentq(lambda k: 300 * area + change(k), 0, 2000, rtol=1e-12)
         rows.add(f"springs-release-{ratio}", "HeatedJoint.ReleaseTemperature", {"stress": "300MPa", "complianceRatio": f"{ratio}"}, by, "K",
-                 digits=4, note="bolt warmer until the springs part; 2.40 MPa/K")
+                 digits=4, note="bolt warmer until the springs part; E 207 GPa")
         rise = numpy.linalg.solve([[1, -bolt], [1, clamped]], [0, clamped * growth * 100 * grip])[0] / area
         rows.add(f"springs-rise-{ratio}", "HeatedJoint.PreloadRise", {"difference": "100K", "complianceRatio": f"{ratio}"}, rise, "MPa",
                  digits=4, note="clamped part warmer")

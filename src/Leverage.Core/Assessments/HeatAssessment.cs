@@ -1,4 +1,5 @@
 using Leverage.BreakLoose;
+using Leverage.Stiffness;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -24,11 +25,12 @@ public sealed record HeatAssessment(
         }
 
         double stress = BreakLooseSpread.PreloadStress(fastener, thread, fastener.BookTorque.NewtonMillimeters);
+        double ratio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
         double pitchDiameter = thread.PitchDiameterMm;
         return new HeatAssessment(
             heating,
-            heating.PreloadShare(stress),
-            TemperatureDelta.FromKelvins(HeatedJoint.ReleaseTemperature(stress, Heating.ComplianceRatio)),
+            heating.PreloadShare(stress, ratio),
+            TemperatureDelta.FromKelvins(HeatedJoint.ReleaseTemperature(stress, ratio)),
             Length.FromMillimeters(HeatedJoint.DiametralGrowth(pitchDiameter, heating.ByK)),
             Length.FromMillimeters(HeatedJoint.AluminiumClearance(pitchDiameter, heating.ByK)));
     }

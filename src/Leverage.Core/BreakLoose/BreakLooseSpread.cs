@@ -1,4 +1,5 @@
 using Leverage.Friction;
+using Leverage.Stiffness;
 using Leverage.Tables;
 using Leverage.Threads;
 using Leverage.Preload;
@@ -146,7 +147,8 @@ public static class BreakLooseSpread
         }
 
         double share = Share(thread, fastener.Friction.Likely);
-        return bookNmm * share * (heating.PreloadShare(PreloadStress(fastener, thread, bookNmm)) - 1);
+        double ratio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
+        return bookNmm * share * (heating.PreloadShare(PreloadStress(fastener, thread, bookNmm), ratio) - 1);
     }
 
     /// <summary>Stress the book torque put into the thread at the likely friction, MPa.</summary>

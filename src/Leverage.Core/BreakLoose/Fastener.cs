@@ -1,6 +1,7 @@
 using Leverage.Probability;
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Stiffness;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -35,6 +36,12 @@ public sealed record Fastener
 
     /// <summary>Soaked in penetrant for a day.</summary>
     public bool Soaked { get; init; }
+
+    /// <summary>Length of what it clamps; null for three diameters.</summary>
+    public Length? Grip { get; init; }
+
+    /// <summary>What it clamps; null for steel.</summary>
+    public ClampedMaterial? Clamped { get; init; }
 
     /// <summary>Heat put into it, if any.</summary>
     public Heating? Heating { get; init; }

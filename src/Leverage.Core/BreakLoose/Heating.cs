@@ -18,16 +18,14 @@ public enum HeatedPart
 /// <param name="ByK">How much hotter than the rest, K.</param>
 public readonly record struct Heating(HeatedPart Part, double ByK)
 {
-    /// <summary>k, joint compliance over bolt compliance plus one: middle of the usual 1.1 to 1.5 (judgement).</summary>
-    public const double ComplianceRatio = 1.2;
-
     /// <summary>Preload left over preload before, from the stress the preload puts in the bolt.</summary>
     /// <param name="stressMpa">σ, preload stress before heating, MPa, above 0.</param>
+    /// <param name="complianceRatio">k = 1 + joint compliance over bolt compliance, 1 to 3.</param>
     /// <returns>0 when the clamp is gone, above 1 where the clamped part was heated.</returns>
-    public double PreloadShare(double stressMpa) => Part switch
+    public double PreloadShare(double stressMpa, double complianceRatio) => Part switch
     {
-        HeatedPart.Stud => Math.Max(0, 1 - ByK / HeatedJoint.ReleaseTemperature(stressMpa, ComplianceRatio)),
-        HeatedPart.Housing => 1 + HeatedJoint.PreloadRise(ByK, ComplianceRatio) / stressMpa,
+        HeatedPart.Stud => Math.Max(0, 1 - ByK / HeatedJoint.ReleaseTemperature(stressMpa, complianceRatio)),
+        HeatedPart.Housing => 1 + HeatedJoint.PreloadRise(ByK, complianceRatio) / stressMpa,
         _ => 1,
     };
 }

@@ -1,5 +1,6 @@
 using Leverage.Levers;
 using Leverage.Tubes;
+using Leverage.Stiffness;
 using Leverage.Threads;
 using Leverage.Preload;
 
@@ -71,6 +72,14 @@ public sealed class CheckInputs
         "torque" => JointTorque.Tightening(this["preload"], Joint, Friction),
         "shearAreaPerMm" => ThreadStrip.InternalShearArea(
             1, this["pitch"], this["externalMajor"], this["internalPitchDiameter"]),
+        "shank" => 0,
+        "threaded" => this["grip"] - this["shank"],
+        "stressArea" => this["area"],
+        "boltStiffness" => BoltStiffness.InGrip(
+            this["diameter"], this["stressArea"], this["threaded"], this["shank"], BoltStiffness.SteelModulusMpa),
+        "clampedStiffness" => ClampedParts.Stiffness(
+            this["diameter"], this["grip"], this["modulus"], this["factor"], this["exponent"]),
+        "complianceRatio" => JointStiffness.ComplianceRatio(this["boltStiffness"], this["clampedStiffness"]),
         "barStiffness" => this["modulus"] * RoundBar.Inertia(this["barDiameter"]),
         "tubeStiffness" => this["modulus"] * TubeSection.Inertia(this["outside"], this["wall"]),
         _ => throw new KeyNotFoundException($"the row gives no {name}, and nothing it follows from"),

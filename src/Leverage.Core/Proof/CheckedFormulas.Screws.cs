@@ -1,9 +1,10 @@
 using Leverage.Threads;
 using Leverage.Preload;
+using Leverage.Stiffness;
 
 namespace Leverage.Proof;
 
-/// <content>Threads, preload and torque.</content>
+/// <content>Threads, preload, torque and stiffness.</content>
 public static partial class CheckedFormulas
 {
     private static CheckedFormula[] Threads =>
@@ -54,5 +55,22 @@ public static partial class CheckedFormulas
             i["engagement"], i["pitch"], i["internalMinor"], i["externalPitchDiameter"])),
         new("ThreadStrip.EngagementToBreak", "mm", i => ThreadStrip.EngagementToBreak(
             i["boltForce"], i["shearStrength"], i["shearAreaPerMm"])),
+    ];
+
+    private static CheckedFormula[] Stiffness =>
+    [
+        new("BoltStiffness.InGrip", "N/mm", i => BoltStiffness.InGrip(
+            i["diameter"], i["stressArea"], i["threaded"], i["shank"], i["modulus"])),
+        new("ClampedParts.Stiffness", "N/mm", i => ClampedParts.Stiffness(
+            i["diameter"], i["grip"], i["modulus"], i["factor"], i["exponent"])),
+        new("ClampedParts.FrustaStiffness", "N/mm", i => ClampedParts.FrustaStiffness(
+            i["diameter"], i["grip"], i["modulus"])),
+        new("JointStiffness.ComplianceRatio", "", i => JointStiffness.ComplianceRatio(
+            i["boltStiffness"], i["clampedStiffness"])),
+        new("TurnOfNut.Preload", "N", i => TurnOfNut.Preload(
+            i["firstPreload"], i["angle"], i["pitch"], i["boltStiffness"], i["clampedStiffness"])),
+        new("TurnOfNut.Angle", "rad", i => TurnOfNut.Angle(
+            i["preload"], i["pitch"], i["boltStiffness"], i["clampedStiffness"])),
+        new("TurnOfNut.Advance", "mm", i => TurnOfNut.Advance(i["angle"], i["pitch"])),
     ];
 }

@@ -64,6 +64,9 @@ public static class PrintedUnit
         "kip" => ("force", Force.FromKilopoundsForce(1).Newtons),
         "J" => ("torque", Torque.FromNewtonMeters(1).NewtonMillimeters),
         "m/s" => ("speed", 1),
+        "N/mm" => ("stiffness", 1),
+        "MN/m" => ("stiffness", 1000),
+        "Mlbf/in" => ("stiffness", Force.FromPoundsForce(1e6).Newtons / Inch),
         "Nmm2" => ("bending stiffness", 1),
         _ => null,
     };

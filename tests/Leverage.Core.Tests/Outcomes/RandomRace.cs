@@ -57,7 +57,7 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
     /// <summary>A scaled torque with the rest on it; heat leaves a hundredth of it at least.</summary>
     internal static double WithExtra(double scaledNmm, double extraNmm) => Math.Max(0.01 * scaledNmm, scaledNmm + extraNmm);
 
-    /// <summary>The clamp's torque times the share of the preload that is gone, ΔT over σ·1.2/2.40.</summary>
+    /// <summary>The clamp's torque times the share of the preload that is gone, ΔT over σ·k/2.4219.</summary>
     private double TakenByHeatNmm()
     {
         if (Fastener is not { Heating: { } heating, Thread: { } thread })
@@ -70,7 +70,7 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
         double phi = Math.Atan(thread.PitchMm / (Math.PI * thread.PitchDiameterMm));
         double rho = Math.Atan(mu / Math.Cos(Math.PI / 6));
         double arm = thread.PitchDiameterMm / 2 * Math.Tan(rho + phi) + mu * HexagonCatalog.Bearing(thread).BearingMm / 2;
-        double release = book / arm / thread.StressAreaMm2 * 1.2 / 2.40;
+        double release = book / arm / thread.StressAreaMm2 * Compliance(thread) / 2.4219;
         return book * Share(thread, mu) * Math.Min(1, heating.ByK / release);
     }
 
@@ -85,4 +85,8 @@ internal sealed record RandomRace(Fastener Fastener, Strength Hand, Strength[] L
     }
 
     private static double ToolScatter(Random random) => random.NextDouble() < 0.7 ? 0.08 : 0.05 + 0.2 * random.NextDouble();
+
+    /// <summary>k of a grip of three diameters of steel: 1 + At/(3·d²·0.78715·e^(0.62873/3)).</summary>
+    private static double Compliance(ScrewThread thread) =>
+        1 + thread.StressAreaMm2 / (3 * thread.DiameterMm * thread.DiameterMm * 0.78715 * Math.Exp(0.62873 / 3));
 }

@@ -9,12 +9,12 @@ internal sealed record FormulaMethod(MethodInfo Method)
 {
     /// <summary>The namespaces that hold formulas.</summary>
     private static readonly string[] Rooms =
-        ["Threads", "Preload", "BreakLoose", "Levers", "Tubes", "LoadPath", "Holding"];
+        ["Threads", "Preload", "Stiffness", "BreakLoose", "Levers", "Tubes", "LoadPath", "Holding"];
 
     /// <summary>Units a parameter name may end in, longest first, and the kind each stands for.</summary>
     private static readonly (string Suffix, string Unit, string Kind)[] Units =
     [
-        ("PerMm", "mm²/mm", "number"), ("Nmm2", "N·mm²", "bending stiffness"), ("Nmm", "N·mm", "torque"),
+        ("NPerMm", "N/mm", "stiffness"), ("PerMm", "mm²/mm", "number"), ("Nmm2", "N·mm²", "bending stiffness"), ("Nmm", "N·mm", "torque"),
         ("Mpa", "MPa", "stress"), ("Rad", "rad", "angle"), ("Mm2", "mm²", "area"), ("Mm", "mm", "length"),
         ("Kg", "kg", "mass"), ("N", "N", "force"), ("K", "K", "warming"), ("J", "J", "torque"),
     ];

@@ -21,6 +21,7 @@ public sealed class PrintedUnitTests
         { "mm2", 1 }, { "cm2", 100 }, { "in2", Inch * Inch },
         { "mm3", 1 }, { "cm3", 1000 }, { "in3", Inch * Inch * Inch },
         { "mm4", 1 }, { "cm4", 1e4 }, { "1e6mm4", 1e6 }, { "in4", Inch * Inch * Inch * Inch }, { "Nmm2", 1 },
+        { "N/mm", 1 }, { "MN/m", 1000 }, { "Mlbf/in", 1e6 * PoundForce / Inch },
     };
 
     [Theory]
