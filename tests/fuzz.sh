@@ -27,7 +27,7 @@ begin() {
     quantity) i=0; for text in '0460Nm' '8340 ft-lb' '1600mm' '115/16in' '91-1/2in' '2450N' '382kg' '4640MPa' '5150K' '675%' '733.7x3.2x1200mm' '7jack:1100mm'; do printf %s "$text" >"$folder/in/$1/$((i++))"; done ;;
     thread) i=0; for text in M24x1.5 M12 1/2-20 1/2-13UNC 7/16-14; do printf %s "$text" >"$folder/in/$1/$((i++))"; done ;;
     chest) awk -v folder="$folder/in/chest" 'BEGIN { RS = "" } { f = folder "/" NR; print > f; close(f) }' shared/pickup/chest.toml ;;
-    job) printf 'title = "x"\n\n[[fasteners]]\nname = "a"\ntorque = "85Nm"\nthread = "M12"\n\n[[tasks]]\nname = "b"\nneeds = ["c"]\nundoes = ["a"]\n' >"$folder/in/$1/0" ;;
+    job) printf 'title = "x"\n\n[[fasteners]]\nname = "a"\ntorque = "85Nm"\nthread = "M12"\n\n[[tasks]]\nname = "b"\nneeds = ["c"]\ntakes_off = ["a"]\n' >"$folder/in/$1/0" ;;
     list) head -n 4 shared/pickup/fasteners.csv >"$folder/in/$1/0" ;;
   esac
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using Leverage.Assessments;
@@ -12,6 +13,9 @@ namespace Leverage.Cli;
 /// <summary>From the words of a command line to an answer and an exit code.</summary>
 internal static class CommandLine
 {
+    /// <summary>Errors of one file that are told one by one; a person mends no more before trying again.</summary>
+    private const int MostErrors = 20;
+
     private static readonly ParserConfiguration Plain = new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
 
     /// <summary>Answers a command line.</summary>
@@ -28,7 +32,7 @@ internal static class CommandLine
             ParseResult result = Root(args, terminal, commands).Parse(args, Plain);
             if (result.Action is ParseErrorAction)
             {
-                return Refuse(terminal, ErrorLine.Of(result));
+                return Refuse(terminal, [ErrorLine.Of(result)]);
             }
 
             return result.Invoke(new InvocationConfiguration
@@ -41,7 +45,7 @@ internal static class CommandLine
         }
         catch (InputException e)
         {
-            return Refuse(terminal, e.Line);
+            return Refuse(terminal, e.Lines);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -50,9 +54,19 @@ internal static class CommandLine
         }
     }
 
-    private static int Refuse(Terminal terminal, string line)
+    /// <summary>Tells each error on a line of its own; of a great many the first, and how many more there are.</summary>
+    private static int Refuse(Terminal terminal, IReadOnlyList<string> lines)
     {
-        terminal.Errors.Write($"leverage: {ErrorLine.Single(line)}\n");
+        foreach (string line in lines.Take(MostErrors))
+        {
+            terminal.Errors.Write($"leverage: {ErrorLine.Single(line)}\n");
+        }
+
+        if (lines.Count > MostErrors)
+        {
+            terminal.Errors.Write(string.Create(CultureInfo.InvariantCulture, $"leverage: and {lines.Count - MostErrors} more like these\n"));
+        }
+
         return ExitCode.BadInput;
     }
 

@@ -17,6 +17,9 @@ public static class SectionQuantities
     public static string Name(this TomlSection section, string example) =>
         Value(section, "name", OneLine) ?? throw section.Missing("name", example);
 
+    /// <summary>A text on one line, or null.</summary>
+    internal static string? OneLine(this TomlSection section, string key) => Value(section, key, OneLine);
+
     /// <summary>A length, such as <c>600mm</c>, or null.</summary>
     public static Length? Length(this TomlSection section, string key) =>
         Value<Length?>(section, key, text => QuantityReader.Length(text));

@@ -17,11 +17,6 @@ public static class TextFile
     public static string Read(string path, long mostBytes)
     {
         ArgumentNullException.ThrowIfNull(path);
-        if (path.AsSpan().Trim().IsEmpty || path.Contains('\0', StringComparison.Ordinal))
-        {
-            throw new InputException("the name of the file is empty.");
-        }
-
         byte[] bytes = Bytes(path, mostBytes);
         ReadOnlySpan<byte> text = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? bytes.AsSpan(3) : bytes;
         try
@@ -34,8 +29,15 @@ public static class TextFile
         }
     }
 
-    private static byte[] Bytes(string path, long mostBytes)
+    /// <summary>The bytes of a file.</summary>
+    /// <exception cref="InputException">It is not there, cannot be read or is too large.</exception>
+    internal static byte[] Bytes(string path, long mostBytes)
     {
+        if (path.AsSpan().Trim().IsEmpty || path.Contains('\0', StringComparison.Ordinal))
+        {
+            throw new InputException("the name of the file is empty.");
+        }
+
         try
         {
             using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read);

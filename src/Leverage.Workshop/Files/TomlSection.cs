@@ -10,8 +10,12 @@ public sealed class TomlSection
 {
     private readonly Dictionary<string, (FilePlace Key, TomlValue Value)> _values = new(StringComparer.Ordinal);
     private readonly List<string> _asked = [];
+    private readonly HashSet<string> _spoilt = new(StringComparer.Ordinal);
 
     internal TomlSection(string name, FilePlace place) => (Name, Place) = (name, place);
+
+    /// <summary>Where refusals are gathered, so that all can be told at once; null to throw the first.</summary>
+    internal List<InputException>? Errors { get; set; }
 
     /// <summary>The key it stands under; empty for the whole file.</summary>
     public string Name { get; }
@@ -25,14 +29,24 @@ public sealed class TomlSection
     /// <summary>Whether a key is there.</summary>
     /// <param name="key">Name of the key.</param>
     /// <returns>True if it is.</returns>
-    public bool Has(string key) => Find(key) is not null;
+    public bool Has(string key) => Find(key) is not null || _spoilt.Contains(key);
+
+    /// <summary>Gathers a refusal, or throws it where none are gathered.</summary>
+    internal void Refuse(InputException error) => (Errors ?? throw error).Add(error);
+
+    /// <summary>Gathers the refusal of a key whose value cannot be: it is there, and nothing can be read of it.</summary>
+    internal void Spoil(string key, InputException error)
+    {
+        _spoilt.Add(key);
+        Refuse(error);
+    }
 
     /// <summary>The text of a key, read by one of our readers.</summary>
     /// <param name="key">Name of the key.</param>
     /// <param name="read">Reads the text; refuses with <see cref="InputException"/>.</param>
     /// <returns>What was read, or <typeparamref name="T"/>'s nothing when the key is not there.</returns>
     /// <exception cref="InputException">What stands there cannot be read; the error says where.</exception>
-    public T? Value<T>(string key, Func<string, T> read) => Find(key) is { } value ? ReadOne(key, value, read) : default;
+    public T? Value<T>(string key, Func<string, T> read) => Find(key) is { } value ? Gathered(key, () => ReadOne(key, value, read)) : default;
 
     /// <summary>The texts of a key that holds one text or a list of them, each read by one of our readers.</summary>
     /// <param name="key">Name of the key.</param>
@@ -42,8 +56,8 @@ public sealed class TomlSection
     public IReadOnlyList<(T Value, FilePlace Place)> Values<T>(string key, Func<string, T> read) => Find(key) switch
     {
         null => [],
-        TomlList list => [.. list.Items.Select(item => (ReadOne(key, item, read), item.Place))],
-        { } one => [(ReadOne(key, one, read), one.Place)],
+        TomlList list => Gathered<IReadOnlyList<(T, FilePlace)>>(key, () => [.. list.Items.Select(item => (ReadOne(key, item, read), item.Place))]) ?? [],
+        { } one => Gathered<IReadOnlyList<(T, FilePlace)>>(key, () => [(ReadOne(key, one, read), one.Place)]) ?? [],
     };
 
     /// <summary>The tables of a key: <c>[[bars]]</c>.</summary>
@@ -99,7 +113,7 @@ public sealed class TomlSection
         {
             if (!_asked.Contains(key))
             {
-                throw Unknown(key, place);
+                Refuse(Unknown(key, place));
             }
         }
     }
@@ -125,6 +139,20 @@ public sealed class TomlSection
         IReadOnlyList<string> near = NearestNames.Of(key, _asked, 1);
         string cure = near.Count > 0 ? $"Nearest: {near[0]}. " : "";
         return place.Error(key, $"is no key known {Here}. {cure}Known: {string.Join(", ", _asked)}.");
+    }
+
+    /// <summary>What was read, or nothing where it is refused and refusals are gathered.</summary>
+    private T? Gathered<T>(string key, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e) when (Errors is not null)
+        {
+            Spoil(key, e);
+            return default;
+        }
     }
 
     private static T ReadOne<T>(string key, TomlValue value, Func<string, T> read)

@@ -1,100 +1,230 @@
 using System.Globalization;
+using Leverage.Reading;
 using Leverage.Workshop.Files;
 using nietras.SeparatedValues;
 
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>
-/// Reads a list of fasteners as a spreadsheet saves it: a line of column names, then one line each; commas, semicolons
-/// or tabs between. Columns are named like the keys of a fastener in a job file; an empty cell is a key left out.
+/// Reads a list of fasteners as a spreadsheet saves it: a line of column names, then one line each. Columns are named like
+/// the keys of a fastener in a job file; an empty cell is a key left out. What cannot be is told of all rows at once.
 /// </summary>
-internal static class FastenerList
+internal sealed class FastenerList
 {
     /// <summary>The most fasteners a job may have; a sheet of more is no use to anybody.</summary>
     internal const int Most = 10_000;
 
     private const long MostBytes = 64_000_000;
 
+    /// <summary>Marks that may stand between cells; of two that stand equally often the one named first here.</summary>
+    private const string Separators = ";\t|,";
+
+    private readonly string _path;
+    private readonly ListCells _cells = new();
+    private readonly List<InputException> _errors = [];
+
+    private FastenerList(string path) => _path = path;
+
     /// <summary>The rows of a list, each as a table of its cells.</summary>
     /// <param name="path">The file.</param>
     /// <returns>One table a row; blank rows are left out.</returns>
-    /// <exception cref="Reading.InputException">It cannot be read, or a row does not go with the columns.</exception>
-    internal static IReadOnlyList<TomlSection> Read(string path) => Parse(path, TextFile.Read(path, MostBytes));
+    /// <exception cref="InputException">It cannot be read, or its columns cannot be.</exception>
+    internal static IReadOnlyList<TomlSection> Read(string path) => Parse(path, ListText.Of(path, TextFile.Bytes(path, MostBytes)));
 
-    internal static IReadOnlyList<TomlSection> Parse(string path, string text)
+    internal static IReadOnlyList<TomlSection> Parse(string path, string text) => new FastenerList(path).Rows(ListText.Lines(text));
+
+    private IReadOnlyList<TomlSection> Rows(string text)
     {
-        var rows = new List<TomlSection>();
-        string[]? columns = null;
-        using var reader = Sep.Reader(o => o with
+        RefuseOpenQuote(text);
+        int skipped = SepLine(text, out char separator);
+        using SepReader reader = Sep.New(separator).Reader(o => o with
         {
             HasHeader = false,
             DisableColCountCheck = true,
             Unescape = true,
             CultureInfo = CultureInfo.InvariantCulture,
         }).FromText(text);
-        foreach (var row in reader)
+        ListColumn?[]? columns = null;
+        var rows = new List<(FilePlace Place, string[] Cells, FilePlace[] Places)>();
+        bool first = true;
+        foreach (SepReader.Row row in reader)
         {
+            // Of its first row the library tells the line behind it.
+            int line = first ? 1 : row.LineNumberFrom;
+            first = false;
+            if (IsBlank(row) || line <= skipped)
+            {
+                continue;
+            }
+
             if (columns is null)
             {
-                columns = Columns(row, path);
+                columns = Columns(row, line);
+                continue;
             }
-            else if (!IsBlank(row))
-            {
-                rows.Add(rows.Count < Most ? Section(row, columns, path) : throw TooMany(new FilePlace(path, row.LineNumberFrom, 1)));
-            }
+
+            rows.Add(rows.Count < Most ? Cells(row, columns) : throw TooMany(new FilePlace(_path, row.LineNumberFrom, 1)));
         }
 
-        return columns is null ? throw new FilePlace(path, 1, 1).Error("is empty: a line of column names is wanted.") : rows;
+        return columns is null
+            ? throw new FilePlace(_path, 1, 1).Error("is empty: a line of column names is wanted.")
+            : [.. rows.Select(row => Section(row.Place, row.Cells, row.Places, columns))];
     }
 
-    private static string[] Columns(SepReader.Row row, string path)
+    private ListColumn?[] Columns(SepReader.Row row, int line)
     {
-        var columns = new string[row.ColCount];
+        var columns = new ListColumn?[row.ColCount];
         for (int i = 0; i < columns.Length; i++)
         {
-            FilePlace place = Place(row, i, path, 1);
-            columns[i] = row[i].ToString().Trim().ToLowerInvariant().Replace(' ', '_');
-            if (columns[i].Length == 0 || Array.IndexOf(columns, columns[i]) < i)
+            FilePlace place = Place(row, i, line);
+            try
             {
-                throw place.Error(columns[i].Length == 0
-                    ? "a column has no name. Name it, or take it out."
-                    : $"there are two columns {columns[i]}. Take one out.");
+                columns[i] = ListHeader.Column(row[i].ToString(), place);
+                if (columns[i] is { } one && columns.Take(i).Any(other => other?.Key == one.Key))
+                {
+                    throw place.Error($"there are two columns {one.Key.Name}. Take one out.");
+                }
+            }
+            catch (InputException e)
+            {
+                _errors.Add(e);
             }
         }
 
-        return columns;
-    }
-
-    private static TomlSection Section(SepReader.Row row, string[] columns, string path)
-    {
-        if (row.ColCount != columns.Length)
+        var start = new FilePlace(_path, line, 1);
+        if (columns.All(column => column is null))
         {
-            throw new FilePlace(path, row.LineNumberFrom, 1).Error(string.Create(
-                CultureInfo.InvariantCulture,
-                $"{row.ColCount} cells where there are {columns.Length} columns. A separator inside a cell needs quotes round the cell."));
+            throw start.Error("no column is named like a key of a fastener. The first line holds the names, such as name;thread;torque.");
         }
 
-        var section = new TomlSection("fasteners", new FilePlace(path, row.LineNumberFrom, 1));
-        for (int i = 0; i < columns.Length; i++)
+        if (_errors.Count == 0 && !columns.Any(column => column?.Key.Name == "name"))
         {
-            FilePlace place = Place(row, i, path, row.LineNumberFrom);
-            string cell = Cell(row[i].Span);
-            if (cell.Length > 0)
+            _errors.Add(start.Error("there is no column name: each fastener needs one."));
+        }
+
+        return _errors.Count > 0 ? throw InputException.All(_errors) : columns;
+    }
+
+    private (FilePlace, string[], FilePlace[]) Cells(SepReader.Row row, ListColumn?[] columns)
+    {
+        var cells = new string[row.ColCount];
+        var places = new FilePlace[row.ColCount];
+        for (int i = 0; i < cells.Length; i++)
+        {
+            cells[i] = Text(row[i].Span);
+            places[i] = Place(row, i, row.LineNumberFrom);
+            if (cells[i].Length > 0)
             {
-                section.TryAdd(columns[i], place, new TomlText(place, cell));
+                _cells.Learn(i < columns.Length ? columns[i]?.Key : null, cells[i]);
+            }
+        }
+
+        return (new FilePlace(_path, row.LineNumberFrom, 1), cells, places);
+    }
+
+    private TomlSection Section(FilePlace place, string[] cells, FilePlace[] places, ListColumn?[] columns)
+    {
+        var section = new TomlSection("fasteners", place) { Errors = [] };
+        for (int i = 0; i < cells.Length; i++)
+        {
+            if (cells[i].Length == 0)
+            {
+                continue;
+            }
+
+            if (i >= columns.Length || columns[i] is not { } column)
+            {
+                section.Errors.Add(i < columns.Length
+                    ? places[i].Error("something stands below a column without a name. Name the column, or empty it.")
+                    : place.Error(string.Create(CultureInfo.InvariantCulture,
+                        $"{cells.Length} cells where there are {columns.Length} columns. A separator inside a cell needs quotes round the cell.")));
+                break;
+            }
+
+            try
+            {
+                section.TryAdd(column.Key.Name, places[i], Read(column, places[i], cells[i]));
+            }
+            catch (InputException e)
+            {
+                section.Spoil(column.Key.Name, places[i].Error(column.Key.Name, e.Message));
             }
         }
 
         return section;
     }
 
-    /// <summary>A cell's text: line breaks inside become spaces, and a spreadsheet's TRUE is true.</summary>
-    private static string Cell(ReadOnlySpan<char> span)
+    private TomlValue Read(ListColumn column, FilePlace place, string cell)
     {
-        string text = span.Trim().ToString();
-        return text is "TRUE" or "FALSE" ? text.ToLowerInvariant()
-            : text.AsSpan().ContainsAny('\r', '\n') ? text.ReplaceLineEndings(" ")
-            : text;
+        string text = _cells.Value(column, cell);
+        return column.Key.Kind == KeyKind.Quantities
+            ? new TomlList(place, [.. text.Split(';').Select(one => new TomlText(place, one))])
+            : new TomlText(place, text);
+    }
+
+    /// <summary>A cell's text: line breaks and hard spaces inside become spaces.</summary>
+    private static string Text(ReadOnlySpan<char> span)
+    {
+        ReadOnlySpan<char> text = span.Trim();
+        return text.ContainsAny("\n\u00A0\u202F\u2007")
+            ? text.ToString().Replace('\n', ' ').Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2007', ' ').Trim()
+            : text.ToString();
+    }
+
+    /// <summary>The separator a first line <c>sep=;</c> names, and that there is such a line; else the one that stands most often in the first line.</summary>
+    private static int SepLine(string text, out char separator)
+    {
+        ReadOnlySpan<char> start = text.AsSpan().TrimStart('\n');
+        int line = text.Length - start.Length + 1;
+        ReadOnlySpan<char> first = start[..(start.IndexOf('\n') is var end and >= 0 ? end : start.Length)];
+        ReadOnlySpan<char> bare = first.Trim(" \"");
+        if (bare.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) && bare.TrimEnd(Separators[2..]).Length >= 4 && first.IndexOf('=') + 1 < first.Length)
+        {
+            separator = first[first.IndexOf('=') + 1];
+            return line;
+        }
+
+        separator = MostOften(first);
+        return 0;
+    }
+
+    private static char MostOften(ReadOnlySpan<char> line)
+    {
+        Span<int> counts = stackalloc int[Separators.Length];
+        bool quoted = false;
+        foreach (char letter in line)
+        {
+            quoted ^= letter == '"';
+            if (!quoted && Separators.IndexOf(letter, StringComparison.Ordinal) is var i and >= 0)
+            {
+                counts[i]++;
+            }
+        }
+
+        int best = 0;
+        for (int i = 1; i < counts.Length; i++)
+        {
+            best = counts[i] > counts[best] ? i : best;
+        }
+
+        return Separators[counts[best] > 0 ? best : Separators.Length - 1];
+    }
+
+    /// <summary>A quotation mark that never closes would swallow all that follows.</summary>
+    private void RefuseOpenQuote(string text)
+    {
+        int open = -1;
+        for (int i = text.IndexOf('"', StringComparison.Ordinal); i >= 0; i = text.IndexOf('"', i + 1))
+        {
+            open = open < 0 ? i : -1;
+        }
+
+        if (open >= 0)
+        {
+            ReadOnlySpan<char> ahead = text.AsSpan(0, open);
+            throw new FilePlace(_path, 1 + ahead.Count('\n'), open - ahead.LastIndexOf('\n')).Error(
+                "a quotation mark opens here and never closes. For inches write in, such as 3/4in.");
+        }
     }
 
     private static bool IsBlank(SepReader.Row row)
@@ -111,20 +241,20 @@ internal static class FastenerList
     }
 
     /// <summary>Line and column of a cell; a row may span lines where a cell holds line breaks.</summary>
-    private static FilePlace Place(SepReader.Row row, int i, string path, int line)
+    private FilePlace Place(SepReader.Row row, int i, int line)
     {
         ReadOnlySpan<char> whole = row.Span;
         if (!whole.Overlaps(row[i].Span, out int offset))
         {
             // An empty cell lies nowhere: it begins a separator behind the one before.
-            FilePlace before = i > 0 ? Place(row, i - 1, path, line) : new FilePlace(path, line, 0);
+            FilePlace before = i > 0 ? Place(row, i - 1, line) : new FilePlace(_path, line, 0);
             return before with { Column = before.Column + (i > 0 ? row[i - 1].Span.Length : 0) + 1 };
         }
 
         ReadOnlySpan<char> ahead = whole[..offset];
-        return new FilePlace(path, line + ahead.Count('\n'), offset - ahead.LastIndexOf('\n'));
+        return new FilePlace(_path, line + ahead.Count('\n'), offset - ahead.LastIndexOf('\n'));
     }
 
-    internal static Reading.InputException TooMany(FilePlace place) => place.Error(
+    internal static InputException TooMany(FilePlace place) => place.Error(
         string.Create(CultureInfo.InvariantCulture, $"more than {Most} fasteners. Is it the right file? Split the job."));
 }

@@ -15,6 +15,9 @@ public enum TighteningPattern
 
     /// <summary>In a row: from the middle outwards.</summary>
     Row,
+
+    /// <summary>In two rows, as on a cylinder head: from the middle outwards, from one row to the other.</summary>
+    TwoRows,
 }
 
 /// <summary>One kind of fastener in one place: a single nut, or several alike.</summary>
@@ -83,6 +86,39 @@ public sealed record JobFastener
     /// <summary>How several alike are tightened.</summary>
     public TighteningPattern Pattern { get; init; }
 
-    /// <summary>Anything to remember.</summary>
+    /// <summary>The longest lever there is room for; null where nothing is in the way.</summary>
+    public Length? Room { get; init; }
+
+    /// <summary>A castle nut with a split pin.</summary>
+    public bool Castle { get; init; }
+
+    /// <summary>A nut whose collar is staked into a groove.</summary>
+    public bool Staked { get; init; }
+
+    /// <summary>Whether it gets its full torque only with the vehicle on its wheels: rubber bushes, wheel nuts.</summary>
+    public bool RideHeight { get; init; }
+
+    /// <summary>When its torque is to be checked again, in words; null for never.</summary>
+    public string? RetorqueAfter { get; init; }
+
+    /// <summary>What to remember when it goes back.</summary>
+    public string? RefitNote { get; init; }
+
+    /// <summary>Whether it is loose already.</summary>
+    public bool Done { get; init; }
+
+    /// <summary>The highest torque it has stood without moving.</summary>
+    public Torque? Held { get; init; }
+
+    /// <summary>The torques it, or some of several, came loose at.</summary>
+    public IReadOnlyList<Torque> CameLoose { get; init; } = [];
+
+    /// <summary>Whether its corners are rounded off.</summary>
+    public bool Rounded { get; init; }
+
+    /// <summary>Whether it has twisted off.</summary>
+    public bool Sheared { get; init; }
+
+    /// <summary>What to remember when it comes off.</summary>
     public string? Note { get; init; }
 }

@@ -32,7 +32,7 @@ public sealed class JobPlanner
 
     private JobPlan Plan()
     {
-        WorkOrder order = WorkOrder.Of(_rules, SlackenFirst());
+        WorkOrder order = WorkOrder.Of(_rules, LoosenFirst());
         if (order.Loop.Count > 0)
         {
             throw _job.Tasks[order.Loop[0].First].Place.Error("tasks", OrderWords.OfLoop(order.Loop, _rules));
@@ -53,25 +53,25 @@ public sealed class JobPlanner
         };
     }
 
-    /// <summary>A fastener is slackened before it is taken off.</summary>
-    private IEnumerable<OrderRule> SlackenFirst()
+    /// <summary>A fastener is loosened before it is taken off.</summary>
+    private IEnumerable<OrderRule> LoosenFirst()
     {
-        var slackened = new Dictionary<int, int>();
+        var loosened = new Dictionary<int, int>();
         for (int i = 0; i < _job.Tasks.Count; i++)
         {
-            foreach (int fastener in _job.Tasks[i].Slackens)
+            foreach (int fastener in _job.Tasks[i].Loosens)
             {
-                slackened[fastener] = i;
+                loosened[fastener] = i;
             }
         }
 
         for (int i = 0; i < _job.Tasks.Count; i++)
         {
-            foreach (int fastener in _job.Tasks[i].Undoes)
+            foreach (int fastener in _job.Tasks[i].TakesOff)
             {
-                if (slackened.TryGetValue(fastener, out int first) && first != i)
+                if (loosened.TryGetValue(fastener, out int first) && first != i)
                 {
-                    yield return new OrderRule(first, i, OrderReason.SlackenedBeforeComesLoose, _job.Fasteners[fastener].Name);
+                    yield return new OrderRule(first, i, OrderReason.LoosenedBeforeTakenOff, _job.Fasteners[fastener].Name);
                 }
             }
         }
@@ -115,7 +115,7 @@ public sealed class JobPlanner
         var found = new PlannedTask?[_job.Fasteners.Count];
         foreach (PlannedTask task in tasks)
         {
-            foreach (int fastener in task.Task.Slackens.Concat(task.Task.Undoes))
+            foreach (int fastener in task.Task.Loosens.Concat(task.Task.TakesOff))
             {
                 found[fastener] = task;
             }

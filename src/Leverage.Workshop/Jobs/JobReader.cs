@@ -13,6 +13,7 @@ public sealed class JobReader
     private readonly string _path;
     private readonly IReadOnlyDictionary<string, string>? _beside;
     private readonly NameIndex<int> _names = new();
+    private readonly List<InputException> _errors = [];
 
     private JobReader(string path, IReadOnlyDictionary<string, string>? beside = null) => (_path, _beside) = (path, beside);
 
@@ -38,13 +39,20 @@ public sealed class JobReader
     public static Job Parse(string path, string text, IReadOnlyDictionary<string, string> beside) =>
         new JobReader(path, beside ?? throw new ArgumentNullException(nameof(beside))).Read(TomlFile.Parse(path, text));
 
+    /// <summary>Reads all there is before refusing, so that all errors are told at once.</summary>
     private Job Read(TomlSection file)
     {
-        string title = file.NeedText("title", "Rear axle shafts and gearbox out");
-        ToolChest chest = Chest(file);
-        Vehicle? vehicle = VehicleReader.Read(file.Section("vehicle"));
+        file.Errors = _errors;
+        string title = file.Text("title") ?? "";
+        if (!file.Has("title"))
+        {
+            _errors.Add(file.Missing("title", "Rear axle shafts and gearbox out"));
+        }
+
+        ToolChest chest = Gathered(() => Chest(file)) ?? new ToolChest { Path = _path };
+        Vehicle? vehicle = Gathered(() => VehicleReader.Read(file.Section("vehicle")));
         string[] atStart = [.. file.Values("at_start", TaskReader.Words).Select(item => item.Value)];
-        IReadOnlyList<JobFastener> fasteners = Fasteners(file, vehicle);
+        IReadOnlyList<JobFastener> fasteners = Gathered(() => Fasteners(file, vehicle)) ?? [];
         var job = new Job
         {
             Title = title,
@@ -55,11 +63,29 @@ public sealed class JobReader
             HungMass = file.Mass("hung_mass", MostHungKg),
             AtStart = atStart,
             Fasteners = fasteners,
-            Tasks = new TaskReader(_names).Read(file.Sections("tasks"), atStart),
+            Tasks = Gathered(() => new TaskReader(_names).Read(file.Sections("tasks"), atStart, _errors)) ?? [],
         };
         file.Done();
+        if (_errors.Count > 0)
+        {
+            throw InputException.All(_errors);
+        }
+
         NeedThings(job);
         return job;
+    }
+
+    private T? Gathered<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e)
+        {
+            _errors.Add(e);
+            return default;
+        }
     }
 
     /// <summary>A chock holds by its height and a bar by its diameter, and only the chest knows them.</summary>
@@ -110,10 +136,16 @@ public sealed class JobReader
                 throw FastenerList.TooMany(section.Place);
             }
 
+            section.Errors ??= [];
             JobFastener fastener = FastenerReader.Read(section);
-            _names.Add(fastener.Name, fasteners.Count, section.PlaceOf("name"));
-            fasteners.Add(fastener);
+            if (fastener.Name.Length > 0)
+            {
+                Name(section, fastener.Name, fasteners.Count);
+            }
+
             NeedMass(section, fastener, vehicle);
+            _errors.AddRange(section.Errors);
+            fasteners.Add(fastener);
         }
 
         return fasteners.Count > 0
@@ -121,13 +153,25 @@ public sealed class JobReader
             : throw file.Place.Error("fasteners are missing. Write them below [[fasteners]], or name a list: fastener_list = \"fasteners.csv\".");
     }
 
+    private void Name(TomlSection section, string name, int index)
+    {
+        try
+        {
+            _names.Add(name, index, section.PlaceOf("name"));
+        }
+        catch (InputException e)
+        {
+            section.Refuse(e);
+        }
+    }
+
     /// <summary>What holds a wheel depends on the vehicle's mass: without it there would be half a plan.</summary>
     private static void NeedMass(TomlSection section, JobFastener fastener, Vehicle? vehicle)
     {
         if (fastener.Wheel is not null && vehicle?.Mass is null)
         {
-            throw section.PlaceOf("wheel").Error("wheel", "what holds a wheel depends on the vehicle's mass. "
-                + "Give it below [vehicle], such as mass = \"1450kg\".");
+            section.Refuse(section.PlaceOf("wheel").Error("wheel", "what holds a wheel depends on the vehicle's mass. "
+                + "Give it below [vehicle], such as mass = \"1450kg\"."));
         }
     }
 

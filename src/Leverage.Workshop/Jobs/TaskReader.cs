@@ -14,19 +14,27 @@ internal sealed class TaskReader
 
     internal TaskReader(NameIndex<int> fasteners) => _fasteners = fasteners;
 
-    internal IReadOnlyList<JobTask> Read(IReadOnlyList<TomlSection> sections, IReadOnlyList<string> atStart)
+    /// <summary>The tasks; what cannot be is gathered.</summary>
+    internal IReadOnlyList<JobTask> Read(IReadOnlyList<TomlSection> sections, IReadOnlyList<string> atStart, List<InputException> errors)
     {
         foreach (TomlSection section in sections)
         {
+            section.Errors = errors;
+            int before = errors.Count;
             _sections.Add(section);
             _tasks.Add(One(section));
             section.Done();
-            RefuseTwice(section, _tasks[^1]);
+            if (errors.Count == before)
+            {
+                RefuseTwice(section, _tasks[^1]);
+            }
         }
 
-        if (RuleCheck.First([.. _tasks.Select(task => task.Rules)], [.. atStart]) is { } problem)
+        // With a task that could not be read, half the others would seem to need what nothing gives.
+        if (errors.Count == 0)
         {
-            throw Where(problem).Error(problem.Key, problem.Message);
+            errors.AddRange(RuleCheck.Problems([.. _tasks.Select(task => task.Rules)], [.. atStart])
+                .Select(problem => Where(problem).Error(problem.Key, problem.Message)));
         }
 
         return _tasks;
@@ -42,28 +50,46 @@ internal sealed class TaskReader
     private JobTask One(TomlSection section) => new()
     {
         Rules = new TaskRules(
-            Words(section.Name("Lift the rear axle")),
+            NameOf(section),
             List(section, "needs"),
             List(section, "ends"),
             List(section, "gives"),
             List(section, "after")),
-        Slackens = Fasteners(section, "slackens"),
-        Undoes = Fasteners(section, "undoes"),
+        Loosens = Fasteners(section, "loosens"),
+        TakesOff = Fasteners(section, "takes_off"),
         Photograph = section.Text("photograph"),
         Note = section.Text("note"),
+        Refit = List(section, "refit"),
+        Supplies = List(section, "supplies"),
+        Done = section.Flag("done"),
         Place = section.PlaceOf("name"),
     };
 
-    /// <summary>A fastener is slackened once and taken off once: twice is a slip of the pen.</summary>
+    private static string NameOf(TomlSection section)
+    {
+        if (section.OneLine("name") is { } name)
+        {
+            return Words(name);
+        }
+
+        if (!section.Has("name"))
+        {
+            section.Refuse(section.Missing("name", "Lift the rear axle"));
+        }
+
+        return "";
+    }
+
+    /// <summary>A fastener is loosened once and taken off once: twice is a slip of the pen.</summary>
     private void RefuseTwice(TomlSection section, JobTask task)
     {
-        foreach (var (key, list) in ((string, IReadOnlyList<int>)[])[("slackens", task.Slackens), ("undoes", task.Undoes)])
+        foreach (var (key, list) in ((string, IReadOnlyList<int>)[])[("loosens", task.Loosens), ("takes_off", task.TakesOff)])
         {
             for (int i = 0; i < list.Count; i++)
             {
                 if (!_taken.TryAdd((key, list[i]), task.Name))
                 {
-                    throw section.Values(key, text => text)[i].Place.Error(key, $"'{_taken[(key, list[i])]}' {key} it already: take it out of one.");
+                    section.Refuse(section.Values(key, text => text)[i].Place.Error(key, $"'{_taken[(key, list[i])]}' names it already: take it out of one."));
                 }
             }
         }

@@ -11,7 +11,7 @@ public static class TighteningSequence
     /// </summary>
     /// <param name="count">How many, 1 or more.</param>
     /// <param name="pattern">How they stand.</param>
-    /// <returns>Their numbers, counted from 1 round the circle or along the row.</returns>
+    /// <returns>Their numbers, counted from 1 round the circle along the row, or along one row and then the other.</returns>
     public static IReadOnlyList<int> Of(int count, TighteningPattern pattern)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
@@ -20,6 +20,7 @@ public static class TighteningSequence
             TighteningPattern.Circle when count % 2 == 1 => Star(count),
             TighteningPattern.Circle => Crosswise(count),
             TighteningPattern.Row => FromTheMiddle(count),
+            TighteningPattern.TwoRows => InTwoRows(count),
             _ => [.. Enumerable.Range(1, count)],
         };
     }
@@ -52,6 +53,18 @@ public static class TighteningSequence
         }
 
         return reversed;
+    }
+
+    /// <summary>
+    /// Two rows, counted along the one and then along the other: each row from the middle outwards, by turns. An odd one
+    /// is the last of the first row.
+    /// </summary>
+    private static List<int> InTwoRows(int count)
+    {
+        int first = (count + 1) / 2;
+        List<int> one = FromTheMiddle(first);
+        List<int> other = [.. FromTheMiddle(count - first).Select(i => i + first)];
+        return [.. one.SelectMany((number, i) => i < other.Count ? (int[])[number, other[i]] : [number])];
     }
 
     private static List<int> FromTheMiddle(int count) =>

@@ -23,12 +23,24 @@ internal static class VehicleReader
             RearWheelLoad = section.Force("wheel_load_rear"),
             TyreRadius = section.Length("tyre_radius"),
             Ground = section.Row("ground", "ground", "a ground"),
-            Driven = [.. section.Values("driven", AxleOf).Select(item => item.Value).Distinct()],
+            Driven = Driven(section),
             ParkingBrakeOn = section.Value<Axle?>("parking_brake_on", text => AxleOf(text)) ?? Axle.Rear,
         };
         section.Done();
         return vehicle;
     }
+
+    /// <summary>The driven axles; "none" for a trailer.</summary>
+    private static Axle[] Driven(TomlSection section)
+    {
+        Axle?[] axles = [.. section.Values("driven", DrivenAxle).Select(item => item.Value)];
+        return axles.Length > 1 && axles.Contains(null)
+            ? throw section.PlaceOf("driven").Error("driven", "none stands beside an axle. Write one or the other.")
+            : [.. axles.OfType<Axle>().Distinct()];
+    }
+
+    private static Axle? DrivenAxle(string text) =>
+        text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase) ? null : AxleOf(text);
 
     private static Axle AxleOf(string text) => text.Trim().ToLowerInvariant() switch
     {

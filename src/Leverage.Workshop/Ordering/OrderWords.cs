@@ -6,7 +6,7 @@ public static class OrderWords
     /// <summary>Most rules of a loop that are spelt out; a person follows no more.</summary>
     private const int Most = 12;
 
-    /// <summary>A rule as a clause: 'Slacken the nuts' needs "wheels down", which 'Lift the axle' ends.</summary>
+    /// <summary>A rule as a clause: 'Loosen the nuts' needs "wheels down", which 'Lift the axle' ends.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="tasks">The tasks.</param>
     /// <returns>A clause without a full stop.</returns>
@@ -20,7 +20,7 @@ public static class OrderWords
             OrderReason.NeededBeforeEnded => $"{first} needs \"{rule.What}\", which {then} ends",
             OrderReason.GivenBeforeNeeded => $"{then} needs \"{rule.What}\", which {first} gives",
             OrderReason.GivenBeforeEnded => $"{then} ends \"{rule.What}\", which {first} gives first",
-            OrderReason.SlackenedBeforeComesLoose => $"{first} slackens '{rule.What}', which {then} takes off",
+            OrderReason.LoosenedBeforeTakenOff => $"{first} loosens '{rule.What}', which {then} takes off",
             _ => $"{then} comes after {first}",
         };
     }
@@ -38,7 +38,7 @@ public static class OrderWords
             OrderReason.NeededBeforeEnded => $"it needs \"{rule.What}\", which {then} ends",
             OrderReason.GivenBeforeNeeded => $"it gives \"{rule.What}\", which {then} needs",
             OrderReason.GivenBeforeEnded => $"it gives \"{rule.What}\", which {then} ends",
-            OrderReason.SlackenedBeforeComesLoose => $"it slackens '{rule.What}', which {then} takes off",
+            OrderReason.LoosenedBeforeTakenOff => $"it loosens '{rule.What}', which {then} takes off",
             _ => $"{then} comes after it",
         };
     }

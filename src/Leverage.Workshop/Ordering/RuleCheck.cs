@@ -12,26 +12,28 @@ public sealed record RuleProblem(int Task, string Key, int Entry, string Message
 /// <summary>Checks what tasks say before they are put in order: names once, every name and every state known.</summary>
 public static class RuleCheck
 {
-    /// <summary>The first thing that cannot be.</summary>
+    /// <summary>What cannot be, the first of each task.</summary>
     /// <param name="tasks">The tasks.</param>
     /// <param name="atStart">States that hold before the first task.</param>
-    /// <returns>The problem, or null where there is none.</returns>
-    public static RuleProblem? First(IReadOnlyList<TaskRules> tasks, IReadOnlyCollection<string> atStart)
+    /// <returns>The problems, in the order of the tasks; names given twice before any other.</returns>
+    public static IReadOnlyList<RuleProblem> Problems(IReadOnlyList<TaskRules> tasks, IReadOnlyCollection<string> atStart)
     {
         ArgumentNullException.ThrowIfNull(tasks);
         ArgumentNullException.ThrowIfNull(atStart);
         var names = new HashSet<string>(TaskRules.Names);
         var start = new HashSet<string>(atStart, TaskRules.Names);
         var known = new HashSet<string>(atStart.Concat(tasks.SelectMany(task => task.Gives)), TaskRules.Names);
+        var problems = new List<RuleProblem>();
         for (int i = 0; i < tasks.Count; i++)
         {
             if (!names.Add(tasks[i].Name))
             {
-                return new RuleProblem(i, "name", 0, $"there are two tasks '{tasks[i].Name}': give each its own name.");
+                problems.Add(new RuleProblem(i, "name", 0, $"there are two tasks '{tasks[i].Name}': give each its own name."));
             }
         }
 
-        return tasks.Select((task, i) => Of(task, i, names, start, known)).FirstOrDefault(problem => problem is not null);
+        problems.AddRange(tasks.Select((task, i) => Of(task, i, names, start, known)).OfType<RuleProblem>());
+        return problems;
     }
 
     private static RuleProblem? Of(TaskRules task, int i, HashSet<string> names, HashSet<string> start, HashSet<string> known) =>

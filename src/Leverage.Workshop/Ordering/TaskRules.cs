@@ -32,8 +32,8 @@ public enum OrderReason
     /// <summary>The earlier one gives a state that the later one ends.</summary>
     GivenBeforeEnded,
 
-    /// <summary>The earlier one slackens a fastener that the later one takes off.</summary>
-    SlackenedBeforeComesLoose,
+    /// <summary>The earlier one loosens a fastener that the later one takes off.</summary>
+    LoosenedBeforeTakenOff,
 }
 
 /// <summary>One task before another.</summary>

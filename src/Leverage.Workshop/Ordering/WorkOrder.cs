@@ -11,7 +11,7 @@ public sealed record WorkOrder(IReadOnlyList<int> Sequence, IReadOnlyList<OrderR
     /// stays as it is.
     /// </summary>
     /// <param name="tasks">The tasks as written; <see cref="RuleCheck"/> must have passed them.</param>
-    /// <param name="more">Further rules, such as slackening before undoing.</param>
+    /// <param name="more">Further rules, such as loosening before taking off.</param>
     /// <returns>The order.</returns>
     public static WorkOrder Of(IReadOnlyList<TaskRules> tasks, IEnumerable<OrderRule> more)
     {

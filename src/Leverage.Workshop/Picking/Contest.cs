@@ -10,7 +10,7 @@ namespace Leverage.Workshop.Picking;
 /// <param name="OverlapMm">How far its tube is on, mm.</param>
 /// <param name="Effort">Likely force needed, as a share of the likely force there is.</param>
 /// <param name="Standing">How it stands.</param>
-/// <param name="Likeliest">The most likely it is to undo the nut in any use, whatever the verdict.</param>
+/// <param name="Likeliest">The most likely it is to loosen the nut in any use, whatever the verdict.</param>
 internal readonly record struct Entrant(
     SetOnNut Tools, Stance Stance, double OverlapMm, double Effort, Standing Standing, double Likeliest);
 
@@ -55,7 +55,7 @@ internal sealed class Contest
     /// <summary>The first of the sets; equal ones in the order of the chest.</summary>
     internal List<Entrant> Ranked(int most) => [.. _entrants.OrderBy(entrant => entrant.Standing).Take(most)];
 
-    /// <summary>Sets that a change may make the best: those that stand highest, and those likeliest to undo it whatever the verdict.</summary>
+    /// <summary>Sets that a change may make the best: those that stand highest, and those likeliest to loosen it whatever the verdict.</summary>
     internal List<SetOnNut> Promising(int each) =>
         [.. Ranked(each).Concat(Likeliest().Take(each)).Select(entrant => entrant.Tools).Distinct()];
 

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
-/// <summary>A nut and the chest to undo it with.</summary>
+/// <summary>A nut and the chest to loosen it with.</summary>
 public sealed record PickRequest
 {
     /// <summary>The nut, what holds the wheel, the state of the handle, and whatever else is the same for every set-up.</summary>

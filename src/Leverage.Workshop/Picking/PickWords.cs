@@ -39,7 +39,7 @@ public static class PickWords
     {
         ArgumentNullException.ThrowIfNull(place);
         string Marked(string figure, Lead lead) => place.LosesBy == lead ? figure + LossMark : figure;
-        var parts = new List<string> { Marked($"undone {Percent(place.Standing.ComesLoosePercent)}", Lead.Chance) };
+        var parts = new List<string> { Marked($"comes loose {place.Standing.ComesLoosePercent} in 100", Lead.Chance) };
         if (double.IsFinite(place.Assessment.Judgement.Safety))
         {
             parts.Add(Marked($"safety {Safety(place)}", Lead.Margin));
@@ -149,7 +149,7 @@ public static class PickWords
         TemperatureDelta.FromKelvins(then.Assessment.Setup.Fastener.Heating?.ByK ?? 0);
 
     private static string Outcome(Place then, UnitStyle style) =>
-        $"{LooseningAnswers.Word(then.Standing.Verdict)}, undone {Percent(then.Standing.ComesLoosePercent)} ({Tools(then, style)})";
+        $"{LooseningAnswers.Word(then.Standing.Verdict)}, comes loose {then.Standing.ComesLoosePercent} in 100 ({Tools(then, style)})";
 
     /// <summary>The tool on the nut; of a set, which one.</summary>
     private static string Tool(Place place, UnitStyle style) =>

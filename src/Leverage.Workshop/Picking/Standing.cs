@@ -8,7 +8,7 @@ public enum Lead
     /// <summary>The verdict.</summary>
     Verdict,
 
-    /// <summary>The chance that the nut comes undone.</summary>
+    /// <summary>The chance that the nut comes loose.</summary>
     Chance,
 
     /// <summary>The margin of the weakest link.</summary>
@@ -25,12 +25,12 @@ public enum Lead
 }
 
 /// <summary>
-/// How a set-up stands among others: verdict, then chance undone, then margin, then effort, then pieces. Chance and
+/// How a set-up stands among others: verdict, then chance to come loose, then margin, then effort, then pieces. Chance and
 /// effort count by the whole percent and margin by the tenth, for no model of a rusty nut knows more; a safety of
 /// 2 is ample and a pull of half the likely force easy, so that no small nut gets the stoutest bar and the longest tube.
 /// </summary>
 /// <param name="Verdict">The verdict.</param>
-/// <param name="ComesLoosePercent">Chance that it comes undone, %.</param>
+/// <param name="ComesLoosePercent">Chance that it comes loose, %.</param>
 /// <param name="SafetyTenths">Safety of the weakest link, tenths, 20 for anything ample.</param>
 /// <param name="EffortPercent">Likely force needed over the likely force there is, %, 50 for anything easy.</param>
 /// <param name="Pieces">Pieces to put together.</param>

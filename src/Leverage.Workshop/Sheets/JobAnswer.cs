@@ -13,8 +13,8 @@ public sealed record TaskAnswer(
     IReadOnlyList<string> Before,
     IReadOnlyList<string> Ends,
     IReadOnlyList<string> Gives,
-    IReadOnlyList<string> Slackens,
-    IReadOnlyList<string> Undoes,
+    IReadOnlyList<string> Loosens,
+    IReadOnlyList<string> TakesOff,
     string? MovedBecause);
 
 /// <summary>How one kind of fastener is broken loose; set-up and outcomes are absent where the chest has no tool for it.</summary>

@@ -36,8 +36,8 @@ public static class JobAnswers
         task.Before,
         task.Task.Rules.Ends,
         task.Task.Rules.Gives,
-        [.. task.Task.Slackens.Select(i => job.Fasteners[i].Name)],
-        [.. task.Task.Undoes.Select(i => job.Fasteners[i].Name)],
+        [.. task.Task.Loosens.Select(i => job.Fasteners[i].Name)],
+        [.. task.Task.TakesOff.Select(i => job.Fasteners[i].Name)],
         task.Moved is { } rule ? OrderWords.Of(rule, rules) : null);
 
     private static FastenerLooseningAnswer Loosening(PlannedLoosening planned, UnitStyle style)

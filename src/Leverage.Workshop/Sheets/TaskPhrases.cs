@@ -22,8 +22,8 @@ public static class TaskPhrases
         Add(lines, "must be", Must(planned));
         Add(lines, "moved up:", planned.Moved is { } rule ? OrderWords.WhyMoved(rule, rules) : "");
         Add(lines, "photograph:", task.Photograph ?? "");
-        Add(lines, "slacken, and leave on a few threads:", List(task.Slackens, job, units));
-        Add(lines, "take off, bag and tag:", List(task.Undoes, job, units));
+        Add(lines, "loosen, and leave on a few threads:", List(task.Loosens, job, units));
+        Add(lines, "take off, bag and tag:", List(task.TakesOff, job, units));
         Add(lines, "from here on:", Change(task.Rules));
         Add(lines, "mind:", string.Join("; ", Notes(task, job)));
         return lines;
@@ -60,9 +60,9 @@ public static class TaskPhrases
     private static IEnumerable<string> Notes(JobTask task, Job job)
     {
         IEnumerable<string> notes = task.Note is { } note ? [note] : [];
-        return notes.Concat(task.Slackens.Concat(task.Undoes)
+        return notes.Concat(task.Loosens.Concat(task.TakesOff)
             .Where(i => job.Fasteners[i].Note is not null)
-            .Where(i => task.Slackens.Contains(i) || !job.Tasks.Any(other => other.Slackens.Contains(i)))
+            .Where(i => task.Loosens.Contains(i) || !job.Tasks.Any(other => other.Loosens.Contains(i)))
             .Select(i => job.Fasteners[i].Note!).Distinct(StringComparer.Ordinal));
     }
 

@@ -18,12 +18,12 @@ public static class DemoJobTests
     }
 
     [Fact]
-    public static void Both_axle_nuts_are_cracked_before_either_shaft_is_out_or_the_axle_is_up()
+    public static void Both_axle_nuts_are_loosened_before_either_shaft_is_out_or_the_axle_is_up()
     {
-        int[] cracked = [Number("Crack the left axle-shaft nut"), Number("Crack the right axle-shaft nut")];
+        int[] loosened = [Number("Loosen the left axle-shaft nut"), Number("Loosen the right axle-shaft nut")];
         int[] later = [Number("Lift the rear and set it on stands"), Number("Draw the left half shaft"), Number("Take the lever housing off")];
 
-        Assert.True(cracked.Max() < later.Min());
+        Assert.True(loosened.Max() < later.Min());
         Assert.All(Plan.Loosening.Where(planned => planned.Fastener.Name.StartsWith("axle-shaft nut", StringComparison.Ordinal)),
             planned => Assert.Contains(Leverage.Holding.Restraint.Gear, planned.Hold!.Request.By));
     }

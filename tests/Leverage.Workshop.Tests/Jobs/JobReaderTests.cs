@@ -53,13 +53,13 @@ public static class JobReaderTests
             needs = "wheels down"
             ends = ["wheels down"]
             gives = "up"
-            slackens = "f"
+            loosens = "f"
             photograph = "it"
             note = "k"
             [[tasks]]
             name = "u"
             after = "t"
-            undoes = "f"
+            takes_off = "f"
             """);
 
         JobFastener f = Assert.Single(job.Fasteners);
@@ -74,8 +74,8 @@ public static class JobReaderTests
         Assert.Equal((6, 1, TighteningPattern.Row), (f.Count, f.NewPartCount, f.Pattern));
         Assert.Equal((true, true, ToolKind.Ring), (f.LeftHand, f.Soaked, f.Tool));
         Assert.Equal("front right", f.Wheel?.Words);
-        Assert.Equal([0], job.Tasks[0].Slackens);
-        Assert.Equal([0], job.Tasks[1].Undoes);
+        Assert.Equal([0], job.Tasks[0].Loosens);
+        Assert.Equal([0], job.Tasks[1].TakesOff);
         Assert.Equal("it", job.Tasks[0].Photograph);
     }
 
@@ -100,11 +100,11 @@ public static class JobReaderTests
 
     [Theory]
     [InlineData("[[fasteners]]\nname = \"AXLE nut\"\ntorque = \"1Nm\"", "job.toml(15,8): name: 'AXLE nut' is there already, on line 9.")]
-    [InlineData("[[tasks]]\nname = \"t\"\nundoes = \"axle nutt\"", "job.toml(16,10): undoes: 'axle nutt' is not a fastener here. Nearest: axle nut.")]
+    [InlineData("[[tasks]]\nname = \"t\"\ntakes_off = \"axle nutt\"", "job.toml(16,13): takes_off: 'axle nutt' is not a fastener here. Nearest: axle nut.")]
     [InlineData("[[tasks]]\nname = \"t\"\nneeds = [\"in gear\", \"weels down\"]", "job.toml(16,21): needs: nothing gives 'weels down'")]
     [InlineData("[[tasks]]\nname = \"t\"\n[[tasks]]\nname = \"T\"", "job.toml(17,8): name: there are two tasks 'T'")]
     [InlineData("[[tasks]]\nname = \"t\"\nneed = \"in gear\"", "job.toml(16,1): need: is no key known in tasks. Nearest: needs.")]
-    [InlineData("[[tasks]]\nname = \"t\"\nundoes = \"axle nut\"\n[[tasks]]\nname = \"u\"\nundoes = \"axle nut\"", "job.toml(19,10): undoes: 't' undoes it already")]
+    [InlineData("[[tasks]]\nname = \"t\"\ntakes_off = \"axle nut\"\n[[tasks]]\nname = \"u\"\ntakes_off = \"axle nut\"", "job.toml(19,13): takes_off: 't' names it already")]
     [InlineData("[[tasks]]\nname = \"t\"\ngives = \"chocked\"", "job.toml: the state \"chocked\" holds by a thing in the chest, and there is none.")]
     [InlineData("[[tasks]]\nname = \"t\"\nafter = \"u\"\n[[tasks]]\nname = \"u\"\nafter = \"t\"", "job.toml(15,8): tasks: there is no order of work, 2 tasks wait for each other: 'u' comes after 't'; 't' comes after 'u'.")]
     public static void A_name_or_order_that_cannot_be_is_refused_with_line_and_column(string more, string start) =>
@@ -115,7 +115,7 @@ public static class JobReaderTests
     {
         JobPlan plan = JobPlanner.Plan(JobText.Read(StarterJob.Text()));
 
-        Assert.Equal("Crack the nuts on the ground", plan.Tasks[0].Task.Name);
+        Assert.Equal("Loosen the nuts on the ground", plan.Tasks[0].Task.Name);
         Assert.All(plan.Loosening, planned => Assert.NotNull(planned.Choice));
     }
 

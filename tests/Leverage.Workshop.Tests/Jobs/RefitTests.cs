@@ -67,11 +67,11 @@ public static class RefitTests
             torque = "10Nm"
             [[tasks]]
             name = "open"
-            undoes = "inner"
+            takes_off = "inner"
             after = "strip"
             [[tasks]]
             name = "strip"
-            undoes = "outer"
+            takes_off = "outer"
             """));
 
         Assert.Equal(["inner", "outer"], plan.Refit.Select(planned => planned.Fastener.Name));

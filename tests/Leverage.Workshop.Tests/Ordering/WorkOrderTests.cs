@@ -7,7 +7,7 @@ public static class WorkOrderTests
 {
     private static readonly TaskRules Lift = Named("Lift the axle") with { Ends = ["wheels down"], Gives = ["on stands"] };
     private static readonly TaskRules Wheels = Named("Take the wheels off") with { Needs = ["on stands"], Gives = ["wheels off"] };
-    private static readonly TaskRules Nuts = Named("Slacken the axle nuts") with { Needs = ["wheels down", "in gear"] };
+    private static readonly TaskRules Nuts = Named("Loosen the axle nuts") with { Needs = ["wheels down", "in gear"] };
     private static readonly TaskRules Gearbox = Named("Take the gearbox out") with { Ends = ["in gear"] };
 
     [Fact]
@@ -18,7 +18,7 @@ public static class WorkOrderTests
         Assert.Equal([2, 0, 1, 3], order.Sequence);
         Assert.Equal([new OrderRule(2, 0, OrderReason.NeededBeforeEnded, "wheels down")], order.Moves);
         Assert.Equal(
-            "'Slacken the axle nuts' needs \"wheels down\", which 'Lift the axle' ends",
+            "'Loosen the axle nuts' needs \"wheels down\", which 'Lift the axle' ends",
             OrderWords.Of(order.Moves[0], [Lift, Wheels, Nuts, Gearbox]));
     }
 
@@ -31,7 +31,7 @@ public static class WorkOrderTests
         Assert.Empty(order.Sequence);
         Assert.Equal(
             "there is no order of work, 3 tasks wait for each other: 'Take the wheels off' needs \"on stands\", which 'Lift the axle' gives; "
-            + "'Slacken the axle nuts' needs \"wheels off\", which 'Take the wheels off' gives; 'Slacken the axle nuts' needs \"wheels down\", "
+            + "'Loosen the axle nuts' needs \"wheels off\", which 'Take the wheels off' gives; 'Loosen the axle nuts' needs \"wheels down\", "
             + "which 'Lift the axle' ends. Take one of these rules out, or split one of these tasks in two.",
             OrderWords.OfLoop(order.Loop, tasks));
     }
@@ -49,18 +49,18 @@ public static class WorkOrderTests
     public static void A_further_rule_orders_as_after_does()
     {
         WorkOrder order = WorkOrder.Of(
-            [Named("Take the nut off"), Named("Crack it")],
-            [new OrderRule(1, 0, OrderReason.SlackenedBeforeComesLoose, "axle nut")]);
+            [Named("Take the nut off"), Named("Loosen it")],
+            [new OrderRule(1, 0, OrderReason.LoosenedBeforeTakenOff, "axle nut")]);
 
         Assert.Equal([1, 0], order.Sequence);
-        Assert.Equal(OrderReason.SlackenedBeforeComesLoose, order.Moves[0].Reason);
+        Assert.Equal(OrderReason.LoosenedBeforeTakenOff, order.Moves[0].Reason);
     }
 
     [Theory]
     [InlineData("needs", "weels down", "nothing gives 'weels down': no task does, and it is not in at_start. Nearest: wheels down.")]
     [InlineData("ends", "weels down", "'weels down' never holds: no task gives it, and it is not in at_start. Nearest: wheels down.")]
     [InlineData("after", "Lift the axel", "there is no task 'Lift the axel'. Nearest: Lift the axle.")]
-    [InlineData("after", "Slacken the axle nuts", "'Slacken the axle nuts' cannot come after itself: take it out.")]
+    [InlineData("after", "Loosen the axle nuts", "'Loosen the axle nuts' cannot come after itself: take it out.")]
     [InlineData("gives", "wheels down", "'wheels down' holds at the start already. Give the later spell its own words, such as 'wheels down again'.")]
     public static void What_cannot_be_is_named_with_its_cure(string key, string word, string message)
     {
@@ -72,7 +72,7 @@ public static class WorkOrderTests
             _ => Named(Nuts.Name) with { Gives = ["loose", word] },
         };
 
-        RuleProblem? problem = RuleCheck.First([Lift, Wheels, wrong], ["wheels down", "in gear"]);
+        RuleProblem? problem = RuleCheck.Problems([Lift, Wheels, wrong], ["wheels down", "in gear"]).FirstOrDefault();
 
         Assert.Equal(new RuleProblem(2, key, 1, message), problem);
     }
@@ -80,7 +80,7 @@ public static class WorkOrderTests
     [Fact]
     public static void Two_tasks_of_one_name_are_refused()
     {
-        RuleProblem? problem = RuleCheck.First([Lift, Wheels, Lift with { Name = "LIFT the axle" }], ["wheels down"]);
+        RuleProblem? problem = RuleCheck.Problems([Lift, Wheels, Lift with { Name = "LIFT the axle" }], ["wheels down"]).FirstOrDefault();
 
         Assert.Equal(2, problem?.Task);
         Assert.Contains("two tasks", problem?.Message, StringComparison.Ordinal);
