@@ -16,9 +16,6 @@ internal sealed class FastenerList
 
     private const long MostBytes = 64_000_000;
 
-    /// <summary>Marks that may stand between cells; of two that stand equally often the one named first here.</summary>
-    private const string Separators = ";\t|,";
-
     private readonly string _path;
     private readonly ListCells _cells = new();
     private readonly List<InputException> _errors = [];
@@ -35,8 +32,8 @@ internal sealed class FastenerList
 
     private IReadOnlyList<TomlSection> Rows(string text)
     {
-        RefuseOpenQuote(text);
-        int skipped = SepLine(text, out char separator);
+        ListSeparator.RefuseOpenQuote(_path, text);
+        int skipped = ListSeparator.Find(text, out char separator);
         using SepReader reader = Sep.New(separator).Reader(o => o with
         {
             HasHeader = false,
@@ -169,62 +166,6 @@ internal sealed class FastenerList
         return text.ContainsAny("\n\u00A0\u202F\u2007")
             ? text.ToString().Replace('\n', ' ').Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2007', ' ').Trim()
             : text.ToString();
-    }
-
-    /// <summary>The separator a first line <c>sep=;</c> names, and that there is such a line; else the one that stands most often in the first line.</summary>
-    private static int SepLine(string text, out char separator)
-    {
-        ReadOnlySpan<char> start = text.AsSpan().TrimStart('\n');
-        int line = text.Length - start.Length + 1;
-        ReadOnlySpan<char> first = start[..(start.IndexOf('\n') is var end and >= 0 ? end : start.Length)];
-        ReadOnlySpan<char> bare = first.Trim(" \"");
-        if (bare.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) && bare.TrimEnd(Separators[2..]).Length >= 4 && first.IndexOf('=') + 1 < first.Length)
-        {
-            separator = first[first.IndexOf('=') + 1];
-            return line;
-        }
-
-        separator = MostOften(first);
-        return 0;
-    }
-
-    private static char MostOften(ReadOnlySpan<char> line)
-    {
-        Span<int> counts = stackalloc int[Separators.Length];
-        bool quoted = false;
-        foreach (char letter in line)
-        {
-            quoted ^= letter == '"';
-            if (!quoted && Separators.IndexOf(letter, StringComparison.Ordinal) is var i and >= 0)
-            {
-                counts[i]++;
-            }
-        }
-
-        int best = 0;
-        for (int i = 1; i < counts.Length; i++)
-        {
-            best = counts[i] > counts[best] ? i : best;
-        }
-
-        return Separators[counts[best] > 0 ? best : Separators.Length - 1];
-    }
-
-    /// <summary>A quotation mark that never closes would swallow all that follows.</summary>
-    private void RefuseOpenQuote(string text)
-    {
-        int open = -1;
-        for (int i = text.IndexOf('"', StringComparison.Ordinal); i >= 0; i = text.IndexOf('"', i + 1))
-        {
-            open = open < 0 ? i : -1;
-        }
-
-        if (open >= 0)
-        {
-            ReadOnlySpan<char> ahead = text.AsSpan(0, open);
-            throw new FilePlace(_path, 1 + ahead.Count('\n'), open - ahead.LastIndexOf('\n')).Error(
-                "a quotation mark opens here and never closes. For inches write in, such as 3/4in.");
-        }
     }
 
     private static bool IsBlank(SepReader.Row row)

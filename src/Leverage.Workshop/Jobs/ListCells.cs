@@ -65,7 +65,7 @@ internal sealed partial class ListCells
     private static string Designation(string cell) => Date().IsMatch(cell)
         ? throw new InputException($"'{cell}' is a date: the spreadsheet has made one of what was written. "
             + "Format the column as text, and write it again.")
-        : LoneCommaWithin().Replace(cell, "$1.$2");
+        : CommaWithin().Replace(cell, ".");
 
     /// <summary>22,5 Nm or 0,125: one comma, and not three digits behind it unless a zero stands before.</summary>
     [GeneratedRegex(@"^[-+−]?(?:\d+,(?:\d{1,2}|\d{4,})|0+,\d+)(?!\d)[^,\d]*$", RegexOptions.CultureInvariant, 1000)]
@@ -86,8 +86,8 @@ internal sealed partial class ListCells
     [GeneratedRegex(@"^\d+[.,]0+$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex WholeNumber();
 
-    [GeneratedRegex(@"(\d),(\d)", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex LoneCommaWithin();
+    [GeneratedRegex(@"(?<=\d),(?=\d)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex CommaWithin();
 
     [GeneratedRegex(@"^#(?:REF!|N/?[AV]|NAME\?|VALUE!|WERT!|BEZUG!|DIV/0!|NUM!|ZAHL!|NULL!|#+)", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex SheetError();

@@ -39,7 +39,7 @@ public static class PickWords
     {
         ArgumentNullException.ThrowIfNull(place);
         string Marked(string figure, Lead lead) => place.LosesBy == lead ? figure + LossMark : figure;
-        var parts = new List<string> { Marked($"comes loose {place.Standing.ComesLoosePercent} in 100", Lead.Chance) };
+        var parts = new List<string> { Marked($"comes loose {InHundred(place)}", Lead.Chance) };
         if (double.IsFinite(place.Assessment.Judgement.Safety))
         {
             parts.Add(Marked($"safety {Safety(place)}", Lead.Margin));
@@ -149,7 +149,7 @@ public static class PickWords
         TemperatureDelta.FromKelvins(then.Assessment.Setup.Fastener.Heating?.ByK ?? 0);
 
     private static string Outcome(Place then, UnitStyle style) =>
-        $"{LooseningAnswers.Word(then.Standing.Verdict)}, comes loose {then.Standing.ComesLoosePercent} in 100 ({Tools(then, style)})";
+        $"{LooseningAnswers.Word(then.Standing.Verdict)}, comes loose {InHundred(then)} ({Tools(then, style)})";
 
     /// <summary>The tool on the nut; of a set, which one.</summary>
     private static string Tool(Place place, UnitStyle style) =>
@@ -168,6 +168,8 @@ public static class PickWords
     private static string Safety(Place place) => UnitStyle.Fixed(place.Assessment.Judgement.Safety, 1);
 
     private static string Effort(Place place) => UnitStyle.Percent(place.Effort);
+
+    private static string InHundred(Place place) => string.Create(CultureInfo.InvariantCulture, $"{place.Standing.ComesLoosePercent} in 100");
 
     private static string Percent(int percent) => string.Create(CultureInfo.InvariantCulture, $"{percent} %");
 
