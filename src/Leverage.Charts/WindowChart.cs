@@ -39,7 +39,7 @@ public sealed class WindowChart
             $"force of the hands, {units.ForceUnit}")
         {
             Warns = WindowWords.Warns(window),
-            Ends = [.. _scale.Shown.Select(i => window.Limits[i].Name), Hard, Likely, Easy, YourForce],
+            Ends = [.. _scale.Shown.Select(i => PartWords.Name(window.Limits[i].Link, units)), Hard, Likely, Easy, YourForce],
             Notes = WindowWords.Notes(window, _scale, units),
         };
         Scale up = _scale.Up(7);
@@ -111,9 +111,9 @@ public sealed class WindowChart
     {
         foreach (int i in _scale.Shown)
         {
-            LinePattern pattern = _window.Limits[i].Confirmed ? LinePattern.Solid : LinePattern.Dashed;
+            LinePattern pattern = _window.Limits[i].Link.Confirmed ? LinePattern.Solid : LinePattern.Dashed;
             SKPoint[] path = _panel.Curve(_drawn.Reach, _drawn.Limits[i], new CurveLook(Ink.Limit, 2.4f, pattern));
-            _panel.End(_window.Limits[i].Name, path, Ink.Limit, false);
+            _panel.End(PartWords.Name(_window.Limits[i].Link, _units), path, Ink.Limit, false);
         }
     }
 

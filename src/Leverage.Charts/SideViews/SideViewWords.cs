@@ -13,7 +13,7 @@ internal static class SideViewWords
     {
         if (sketch is { Gives: { } part, Tube: null or { StaysOn: true } })
         {
-            return $"The {part.Part} gives before the nut turns: it stands {NewtonMillimetres(part.LimitNmm, units)} "
+            return $"The {PartWords.Name(part, units)} gives before the nut turns: it stands {NewtonMillimetres(part.LimitNmm, units)} "
                 + $"of {NewtonMillimetres(sketch.TorqueNmm, units)} likely.";
         }
 

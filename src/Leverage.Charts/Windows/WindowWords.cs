@@ -15,7 +15,7 @@ internal static class WindowWords
     {
         if (window.NoLengthHelps is { } link)
         {
-            return $"No length helps: the {link} gives before the nut is likely to turn.";
+            return $"No length helps: the {PartWords.Name(link, units)} gives before the nut is likely to turn.";
         }
 
         if (window.Works is not { } works)
@@ -23,7 +23,7 @@ internal static class WindowWords
             return "No length on this chart is likely to work: hands or a part give out first.";
         }
 
-        return $"Likely to work {Stretch(window, works, units)}{Yours(window, works, units)}.{Overpowered(window)}";
+        return $"Likely to work {Stretch(window, works, units)}{Yours(window, works, units)}.{Overpowered(window, units)}";
     }
 
     private static string Stretch(ForceWindow window, (double FromMm, double ToMm) works, UnitStyle units)
@@ -38,7 +38,7 @@ internal static class WindowWords
     /// <summary>Whether the answer is that it will not work as it stands.</summary>
     internal static bool Warns(ForceWindow window) =>
         window.NoLengthHelps is not null || window.Works is not { } works || !Within(window.YourReachMm, works)
-        || Overpowered(window).Length > 0;
+        || Weaker(window) is not null;
 
     /// <summary>Notes below the chart.</summary>
     internal static List<string> Notes(ForceWindow window, WindowScale scale, UnitStyle units)
@@ -49,10 +49,10 @@ internal static class WindowWords
             notes.Add($"Your force, {Span(window.HandLowN, window.HandHighN, units)}, is far above this chart: mind the limits.");
         }
 
-        notes.Add(string.Concat(Bands, scale.Shown.Any(i => !window.Limits[i].Confirmed) ? Dashes : string.Empty));
+        notes.Add(string.Concat(Bands, scale.Shown.Any(i => !window.Limits[i].Link.Confirmed) ? Dashes : string.Empty));
         if (scale.Above.Count > 0)
         {
-            notes.Add($"Above this chart: {string.Join(", ", scale.Above.Select(i => window.Limits[i].Name))}.");
+            notes.Add($"Above this chart: {string.Join(", ", scale.Above.Select(i => PartWords.Name(window.Limits[i].Link, units)))}.");
         }
 
         return notes;
@@ -66,16 +66,19 @@ internal static class WindowWords
         reachMm is not { } reach || (reach >= works.FromMm && reach <= works.ToMm);
 
     /// <summary>A warning where the likely force of the hands is more than a part stands at this set-up's length.</summary>
-    private static string Overpowered(ForceWindow window)
+    private static string Overpowered(ForceWindow window, UnitStyle units) => Weaker(window) is { } weaker
+        ? $" Your full force there is more than the {PartWords.Name(weaker.Link, units)} stands."
+        : string.Empty;
+
+    private static LimitCurve? Weaker(ForceWindow window)
     {
         if (window.YourReachMm is not { } reach)
         {
-            return string.Empty;
+            return null;
         }
 
         int at = Enumerable.Range(0, window.ReachMm.Count).MinBy(i => Math.Abs(window.ReachMm[i] - reach));
-        LimitCurve? weakest = window.Limits.Where(limit => limit.ForceN[at] < window.HandLikelyN).MinBy(limit => limit.ForceN[at]);
-        return weakest is null ? string.Empty : $" Your full force there is more than the {weakest.Name} stands.";
+        return window.Limits.Where(limit => limit.ForceN[at] < window.HandLikelyN).MinBy(limit => limit.ForceN[at]);
     }
 
     private static string Yours(ForceWindow window, (double FromMm, double ToMm) works, UnitStyle units)

@@ -59,9 +59,9 @@ internal sealed class LoosenWords
         {
             LinkLimit limit = _a.Links[i].Limit;
             double safety = limit.LimitNmm / _a.Judgement.DemandHighNmm;
-            string mark = i == _a.Judgement.Weakest && safety < 1 ? "◀ gives first" : limit.Source;
+            string mark = i == _a.Judgement.Weakest && safety < 1 ? "◀ gives first" : PartWords.Source(limit);
             table.Row(
-                limit.Part, Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), _units.LimitNumber(Nm(limit.LimitNmm)),
+                PartWords.Name(limit, _units), Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), _units.LimitNumber(Nm(limit.LimitNmm)),
                 UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark}{UnconfirmedWords.Mark}");
         }
 

@@ -3,10 +3,9 @@ using Leverage.LoadPath;
 namespace Leverage.Assessments;
 
 /// <summary>A limit as force of the hands against reach.</summary>
-/// <param name="Name">What gives there.</param>
-/// <param name="Confirmed">False for a recalled, assumed or editable figure.</param>
+/// <param name="Link">What breaks there.</param>
 /// <param name="ForceN">Force at each reach of the window, N; NaN where the limit does not exist.</param>
-public sealed record LimitCurve(string Name, bool Confirmed, IReadOnlyList<double> ForceN);
+public sealed record LimitCurve(LinkLimit Link, IReadOnlyList<double> ForceN);
 
 /// <summary>
 /// Force against length: at each reach the force must be above what the nut needs and below the lowest of hand and limits.
@@ -44,7 +43,7 @@ public sealed record ForceWindow
     public double? YourReachMm { get; init; }
 
     /// <summary>The link whose torque limit lies below the likely need, so that no length helps; null where one does.</summary>
-    public string? NoLengthHelps { get; init; }
+    public LinkLimit? NoLengthHelps { get; init; }
 
     /// <summary>Reaches at which it works: first and last, mm; null where it works nowhere on the chart.</summary>
     public (double FromMm, double ToMm)? Works { get; init; }
@@ -83,7 +82,7 @@ public static class WindowMaker
     }
 
     /// <summary>A link below the likely need whatever the length: tube links are not, for a longer overlap shifts them.</summary>
-    private static string? Blocker(LooseningAssessment assessment)
+    private static LinkLimit? Blocker(LooseningAssessment assessment)
     {
         JudgedLink? blocker = null;
         foreach (JudgedLink link in assessment.Links)
@@ -92,7 +91,7 @@ public static class WindowMaker
             blocker = lower && !(blocker?.Limit.LimitNmm <= link.Limit.LimitNmm) ? link : blocker;
         }
 
-        return blocker?.Limit.Part;
+        return blocker?.Limit;
     }
 
     private static double[] Reaches(LooseningAssessment assessment)
@@ -114,7 +113,7 @@ public static class WindowMaker
         {
             if (!IsTube(link.Limit.Kind))
             {
-                curves.Add(new LimitCurve(link.Limit.Part, link.Limit.Confirmed, PerReach(link.Limit.LimitNmm, reach)));
+                curves.Add(new LimitCurve(link.Limit, PerReach(link.Limit.LimitNmm, reach)));
             }
         }
 
@@ -129,16 +128,16 @@ public static class WindowMaker
     /// <summary>The tube's limits as the hands move along it: a = reach − bar, the overlap as it is.</summary>
     private static void AddTube(TubeLimits limits, double barMm, double overlapMm, double[] reach, List<LimitCurve> curves)
     {
-        curves.Add(Beyond("tube bending", reach, barMm, a => limits.MomentNmm / a));
+        curves.Add(Beyond(LinkKind.TubeBending, limits, reach, barMm, a => limits.MomentNmm / a));
         if (double.IsFinite(limits.TipN))
         {
-            curves.Add(Beyond("tube dent at bar tip", reach, barMm, a => limits.TipN * overlapMm / (a + overlapMm)));
-            curves.Add(Beyond("tube dent at mouth", reach, barMm, a => limits.MouthN * overlapMm / a));
+            curves.Add(Beyond(LinkKind.TubeDentTip, limits, reach, barMm, a => limits.TipN * overlapMm / (a + overlapMm)));
+            curves.Add(Beyond(LinkKind.TubeDentMouth, limits, reach, barMm, a => limits.MouthN * overlapMm / a));
         }
     }
 
-    private static LimitCurve Beyond(string name, double[] reach, double barMm, Func<double, double> force) =>
-        new(name, true, [.. reach.Select(r => r - barMm > 1 ? force(r - barMm) : double.NaN)]);
+    private static LimitCurve Beyond(LinkKind kind, TubeLimits limits, double[] reach, double barMm, Func<double, double> force) =>
+        new(LinkLimit.Likely(kind, 0, limits.Source, true), [.. reach.Select(r => r - barMm > 1 ? force(r - barMm) : double.NaN)]);
 
     private static double Roof(double handN, List<LimitCurve> limits, int i)
     {

@@ -65,7 +65,8 @@ internal static class LeverChanges
     /// <summary>The bigger square on a bare bar that reaches the likely case with some to spare.</summary>
     private static LooseningSetup? Longer(LooseningAssessment now, LooseningSetup bigger)
     {
-        double wanted = Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare) + bigger.Hands.Stance.GripOffsetMm;
+        double wanted = Lever.NeededLength(
+            Math.Min(LongestMm, now.NeededLikely.Millimeters * Spare), bigger.Hands.Stance.GripOffsetMm);
         return bigger.Bar is { } bar && wanted > bar.Length.Millimeters
             ? bigger with { Bar = bar with { Length = Length.FromMillimeters(wanted) }, Tube = null, Overlap = Length.Zero }
             : null;
@@ -101,6 +102,6 @@ internal static class LeverChanges
             {
                 Tube = null,
                 Overlap = Length.Zero,
-                Bar = bar with { Length = By(reachMm + setup.Hands.Stance.GripOffsetMm) },
+                Bar = bar with { Length = By(Lever.NeededLength(reachMm, setup.Hands.Stance.GripOffsetMm)) },
             };
 }

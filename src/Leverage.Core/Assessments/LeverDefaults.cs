@@ -14,8 +14,8 @@ internal sealed record CompletedLever(
 /// <summary>Fills the blanks of bar and tube, and refuses what does not fit together.</summary>
 internal static class LeverDefaults
 {
-    /// <summary>Yield of a tube when none is known, MPa: mild steel (EN 10025 S235).</summary>
-    private const double TubeYieldMpa = 235;
+    /// <summary>Yield of a tube of unknown steel, MPa: the weakest of the table tube-steels, S195T of EN 10255.</summary>
+    private const double TubeYieldMpa = 195;
 
     /// <summary>Yield and straight share of a bar of no known drive (judgement, as in the table handles).</summary>
     private const double BarYieldMpa = 900;
@@ -32,13 +32,20 @@ internal static class LeverDefaults
         }
 
         Bar bar = BarOf(request, length, drive, assumed);
-        Holdable(request.Tube is null ? "bar" : "tube", request.Tube?.Length ?? length, stance);
+        Holdable(request.Tube, stance);
         Tube? tube = request.Tube is null ? null : TubeOf(request, request.Tube, assumed);
         Length overlap = tube is null ? Length.Zero : Overlap(request, bar, tube, stance, assumed);
         assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
         return new CompletedLever(
             drive, bar, request.BarDiameter is null && bar.Diameter is not null, request.BarYield is null, tube, overlap);
     }
+
+    /// <summary>Length of bar, or bar and tube less the overlap, mm; null with no bar.</summary>
+    internal static double? ToolMm(LooseningRequest request) => request.Bar is not { } bar
+        ? null
+        : request.Tube is not { } tube
+            ? bar.Millimeters
+            : (bar + tube.Length - (request.Overlap ?? request.StraightHandle ?? StraightShare * bar)).Millimeters;
 
     private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket or ToolKind.Key, Drive: { } drive }
         ? RowLookup.Named("drive-squares", drive, "a drive square").Key
@@ -75,11 +82,11 @@ internal static class LeverDefaults
         {
             if (request.TubeYield is null)
             {
-                assumed.Add(new Assumption("tube yield", yield));
+                assumed.Add(new Assumption("tube yield", yield, "the weakest tube steel", ValueStatus.Memory));
             }
 
             return outside > 2 * wall
-                ? new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield)
+                ? new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield) { UnknownSteel = request.TubeYield is null }
                 : throw new InputException("tube", "the wall leaves no bore: outside diameter must be more than twice the wall.");
         }
 
@@ -132,11 +139,11 @@ internal static class LeverDefaults
                 $"it is far too loose: {play.Millimeters:0.##} mm of play on {straight.Millimeters:0.##} mm of overlap. Take a narrower tube."));
     }
 
-    private static void Holdable(string what, Length length, Stance stance)
+    private static void Holdable(TubeText? tube, Stance stance)
     {
-        if (length.Millimeters <= stance.GripOffsetMm + 1)
+        if (tube?.Length is { } length && length.Millimeters <= stance.GripOffsetMm + 1)
         {
-            throw new InputException(what, string.Create(
+            throw new InputException("tube", string.Create(
                 CultureInfo.InvariantCulture,
                 $"{length.Millimeters:0.##} mm is too short: the middle of your hands is {stance.GripOffsetMm} mm from its end. Take a longer one."));
         }

@@ -72,6 +72,9 @@ public sealed record LooseningAssessment
     /// <summary>The links, from the hexagon outwards.</summary>
     public required IReadOnlyList<JudgedLink> Links { get; init; }
 
+    /// <summary>The parts that could not be judged.</summary>
+    public required IReadOnlyList<LinkKind> NotJudged { get; init; }
+
     /// <summary>The tube, if one is on.</summary>
     public TubeAssessment? Tube { get; init; }
 
@@ -99,11 +102,20 @@ public sealed record LooseningAssessment
     /// <summary>Reach needed at the hard break-loose with the likely force.</summary>
     public Length NeededHigh => Needed(Nut.HighNmm);
 
+    /// <summary>Length of a bar that gives the reach needed at the likely break-loose, square to end.</summary>
+    public Length NeededBarLikely => WithGrip(NeededLikely);
+
+    /// <summary>Length of a bar that gives the reach needed at the hard break-loose, square to end.</summary>
+    public Length NeededBarHigh => WithGrip(NeededHigh);
+
     /// <summary>Whether a stud may twist off before the nut moves: the hard break-loose passes 90 % of yield.</summary>
     public bool StudMayTwist => StudGuard is { } guard && Nut.HighNmm > guard.NewtonMillimeters;
 
     /// <summary>The weakest link; null with none.</summary>
     public JudgedLink? Weakest => Judgement.Weakest < 0 ? null : Links[Judgement.Weakest];
+
+    private Length WithGrip(Length reach) => Length.FromMillimeters(
+        Levers.Lever.NeededLength(reach.Millimeters, Setup.Hands.Stance.GripOffsetMm));
 
     private Length Needed(double torqueNmm) =>
         Length.FromMillimeters(Levers.Lever.NeededReach(torqueNmm, Hand.Quantile(0.5), 0));

@@ -48,6 +48,7 @@ public static class LooseningAssessor
             Lever = lever,
             Judgement = judgement,
             Links = Judged(CollectionsMarshal.AsSpan(links), gives),
+            NotJudged = SetupLinks.NotJudged(setup, links),
             Tube = TubeAssessor.Assess(setup, nut, judgement, lever),
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),

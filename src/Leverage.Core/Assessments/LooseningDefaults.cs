@@ -1,3 +1,4 @@
+using System.Globalization;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Levers;
@@ -152,11 +153,11 @@ public static class LooseningDefaults
 
     internal static Hands Stand(LooseningRequest request, List<Assumption> assumed)
     {
-        Stance stance = Stance.Named(request.Stance ?? "stand-push");
+        Stance stance = request.Stance is { } named ? Stance.Named(named) : Stance.Usual(LeverDefaults.ToolMm(request));
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
-            assumed.Add(new Assumption("stance stand-push", Status: stance.Status));
+            assumed.Add(new Assumption($"stance {stance.Key}", Status: stance.Status));
         }
 
         if (request.Person is null && request.Force is null)
@@ -168,6 +169,13 @@ public static class LooseningDefaults
         if (request.Body is null)
         {
             assumed.Add(new Assumption("body mass", body, "survey median"));
+        }
+
+        if (request.Force is { } force && force.Newtons > stance.CapN(body.Kilograms))
+        {
+            throw new InputException("force", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{force.Newtons:0} N down is more than the body weight of {body.Kilograms:0.#} kg. Give a smaller --force, or --body for a heavier person."));
         }
 
         return new Hands(stance, person, body, request.Force);

@@ -13,7 +13,11 @@ namespace Leverage.Assessments;
 /// <param name="Kind">Socket, spanner or key.</param>
 /// <param name="Drive">Drive square in inches; null where there is none or it is not known.</param>
 /// <param name="Adapters">Drive squares of adapters in between.</param>
-public sealed record ToolHead(ToolKind Kind, string? Drive, IReadOnlyList<string> Adapters);
+public sealed record ToolHead(ToolKind Kind, string? Drive, IReadOnlyList<string> Adapters)
+{
+    /// <summary>Drive square of an extension between bar and socket, in inches; null with none.</summary>
+    public string? Extension { get; init; }
+}
 
 /// <summary>The person at the lever, resolved.</summary>
 /// <param name="Stance">How they stand.</param>
@@ -24,7 +28,7 @@ public sealed record Hands(Stance Stance, Person Person, Mass Body, Force? Measu
 {
     /// <summary>Spread of the force, N, and the most it can be.</summary>
     public (Spread Force, double CapN) Force => Measured is { } measured
-        ? (new Spread(measured.Newtons, Levers.Stance.MeasuredSigma), double.PositiveInfinity)
+        ? (new Spread(measured.Newtons, Levers.Stance.MeasuredSigma), Stance.CapN(Body.Kilograms))
         : Stance.Force(Person, Body.Kilograms);
 }
 

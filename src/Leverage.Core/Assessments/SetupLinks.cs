@@ -16,23 +16,27 @@ public static class SetupLinks
         var links = new List<LinkLimit>(9);
         if (setup.Fastener.AcrossFlats is { } flats)
         {
-            Add(links, LinkList.Hexagon(ToolName(setup.Tool.Kind), flats.Millimeters));
+            Add(links, LinkList.Hexagon(Tool(setup.Tool.Kind), flats.Millimeters));
         }
 
         foreach (string adapter in setup.Tool.Adapters)
         {
-            links.Add(LinkList.Square(adapter, true));
+            links.Add(LinkList.Square(adapter, LinkKind.Adapter));
         }
 
         if (setup.Tool.Drive is { } drive)
         {
-            links.Add(LinkList.Square(drive, false));
+            links.Add(LinkList.Square(drive, LinkKind.Square));
+            if (setup.Tool.Extension is { } extension)
+            {
+                links.Add(LinkList.Square(extension, LinkKind.Extension));
+            }
         }
 
         if (setup.Bar is { } bar)
         {
             Add(links, LinkList.Pin(bar));
-            Add(links, LinkList.Bending(bar, setup.BarAssumed || setup.BarYieldAssumed));
+            Add(links, LinkList.Bending(bar, setup.BarAssumed || setup.BarYieldAssumed, setup.BarAssumed ? setup.Tool.Drive : null));
         }
 
         if (setup.Tube is { } tube && lever is { } geometry)
@@ -48,6 +52,39 @@ public static class SetupLinks
         return links;
     }
 
+    /// <summary>The kinds of link this set-up has that could not be judged, from the hexagon outwards.</summary>
+    /// <param name="setup">The set-up.</param>
+    /// <param name="links">Those that were judged.</param>
+    /// <returns>The kinds; never left out of an answer.</returns>
+    public static IReadOnlyList<LinkKind> NotJudged(LooseningSetup setup, IReadOnlyList<LinkLimit> links)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(links);
+        return [.. Parts(setup).Where(kind => links.All(link => link.Kind != kind))];
+    }
+
+    private static IEnumerable<LinkKind> Parts(LooseningSetup setup)
+    {
+        yield return Tool(setup.Tool.Kind);
+        if (setup.Tool.Kind == ToolKind.Socket)
+        {
+            yield return LinkKind.Square;
+        }
+
+        if (setup.Bar is not null)
+        {
+            yield return LinkKind.Bar;
+        }
+
+        if (setup.Tube is { Wall: null })
+        {
+            yield return LinkKind.TubeDentTip;
+            yield return LinkKind.TubeDentMouth;
+        }
+
+        yield return LinkKind.Stud;
+    }
+
     private static void Add(List<LinkLimit> links, LinkLimit? link)
     {
         if (link is { } known)
@@ -56,11 +93,11 @@ public static class SetupLinks
         }
     }
 
-    private static string ToolName(ToolKind kind) => kind switch
+    private static LinkKind Tool(ToolKind kind) => kind switch
     {
-        ToolKind.Ring => "ring",
-        ToolKind.Open => "open",
-        ToolKind.Key => "key",
-        _ => "socket",
+        ToolKind.Ring => LinkKind.Ring,
+        ToolKind.Open => LinkKind.Open,
+        ToolKind.Key => LinkKind.Key,
+        _ => LinkKind.Socket,
     };
 }

@@ -113,11 +113,11 @@ public static class WhatMatters
 
     private static Swing Strength(LooseningAssessment now, LeverGeometry lever)
     {
-        double factor = Math.Exp(LogNormalSpread.P90Deviate * ToolStrength.Scatter);
+        const double Deviate = LogNormalSpread.P90Deviate;
         double needed = now.NeededLikely.Millimeters;
         return new Swing(
             "what the tools really stand", "use the next size up, or tools with a test certificate", needed, needed,
-            ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, 1 / factor), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, factor));
+            ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, -Deviate), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, Deviate));
     }
 
     private static Swing Place(LooseningAssessment now, LeverGeometry lever)
@@ -149,9 +149,9 @@ public static class WhatMatters
     private static double ComesLoose(LooseningAssessment now, NutFigures nut) =>
         ComesLoose(now, nut, now.Hand, now.Lever!.Value.ReachMm);
 
-    private static double ComesLoose(LooseningAssessment now, NutFigures nut, HandFigures hand, double reachMm, double strength = 1)
+    private static double ComesLoose(LooseningAssessment now, NutFigures nut, HandFigures hand, double reachMm, double deviate = 0)
     {
-        List<LinkLimit> links = [.. now.Links.Select(link => link.Limit with { MedianOverLimit = link.Limit.MedianOverLimit * strength })];
+        List<LinkLimit> links = [.. now.Links.Select(link => link.Limit with { MedianOverLimit = link.Limit.MedianOverLimit * Math.Exp(deviate * link.Limit.Scatter) })];
         double[] gives = new double[links.Count];
         return Judgement.Of(nut, hand, reachMm, CollectionsMarshal.AsSpan(links), Surroundings.None, gives).ComesLoose;
     }

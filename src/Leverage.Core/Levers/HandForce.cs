@@ -22,6 +22,17 @@ public static class HandForce
             Require.Positive(massKg, nameof(massKg)) / Require.Positive(referenceMassKg, nameof(referenceMassKg)),
             Require.Between(exponent, 0, 1, nameof(exponent)));
 
+    /// <summary>Force left for pulls repeated more than once in half a minute, F = 0.7·F_once.</summary>
+    /// <param name="onceN">F_once, force of a single short pull, N, above 0.</param>
+    /// <returns>F, N.</returns>
+    /// <remarks>
+    /// Valid for: short strong pulls with hardly a rest between them.
+    /// Source: Human Factors Design Standard of the FAA, chapter 14.5.2.2, from MIL-HDBK-759B and MIL-STD-1472D: decrease by 0.30.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Not finite and above 0.</exception>
+    public static double Repeated(double onceN) => 0.7 * Require.Positive(onceN, nameof(onceN));
+
     /// <summary>The most a person can push down without holding on to something: body weight, m·g.</summary>
     /// <param name="massKg">m, body mass, kg, above 0.</param>
     /// <returns>Force, N.</returns>

@@ -54,6 +54,32 @@ public static class Lever
         return Require.Positive(barMm + tubeMm - overlapMm - gripOffsetMm, nameof(gripOffsetMm));
     }
 
+    /// <summary>End of the tool to the middle of the hands, o = min(o_table, L/3).</summary>
+    /// <param name="gripOffsetMm">o_table, offset of the stance, mm, 0 or more.</param>
+    /// <param name="toolMm">L, square to end of bar or tube, mm, above 0.</param>
+    /// <returns>o, mm.</returns>
+    /// <remarks>
+    /// Valid for: tools held near their end; a short one is held by its outer third.
+    /// Source: judgement; a 150 mm key is held at 100 mm and not at 55.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double GripOffset(double gripOffsetMm, double toolMm) =>
+        Math.Min(Require.NotNegative(gripOffsetMm, nameof(gripOffsetMm)), Require.Positive(toolMm, nameof(toolMm)) / 3);
+
+    /// <summary>Length of tool that gives a reach, L = r + o, or 3/2·r where the hands take a third of it.</summary>
+    /// <param name="reachMm">r, nut's axis to middle of the hands, mm, 0 or more.</param>
+    /// <param name="gripOffsetMm">o, offset of the stance, mm, 0 or more.</param>
+    /// <returns>L, square to end, mm.</returns>
+    /// <remarks>
+    /// Valid for: as <see cref="GripOffset"/>, which it undoes.
+    /// Source: geometry.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double NeededLength(double reachMm, double gripOffsetMm) => Math.Min(
+        Require.NotNegative(reachMm, nameof(reachMm)) + Require.NotNegative(gripOffsetMm, nameof(gripOffsetMm)), 1.5 * reachMm);
+
     /// <summary>Torque of the lever's own weight when level, T = m·g·x.</summary>
     /// <param name="massKg">m, mass of bar or tube, kg, 0 or more.</param>
     /// <param name="centreMm">x, nut's axis to its centre of mass, mm, 0 or more.</param>

@@ -11,20 +11,20 @@ public readonly record struct LeverGeometry(double ReachMm, double HandToTipMm, 
 
     /// <summary>A bar held at its end.</summary>
     /// <param name="barMm">Square to end, mm.</param>
-    /// <param name="gripOffsetMm">End to middle of the hands, mm.</param>
+    /// <param name="gripOffsetMm">End to middle of the hands by the stance, mm; never more than a third of the bar.</param>
     /// <returns>The geometry.</returns>
     public static LeverGeometry Bare(double barMm, double gripOffsetMm) =>
-        new(Lever.Reach(barMm, 0, 0, gripOffsetMm), 0, 0);
+        new(Lever.Reach(barMm, 0, 0, Lever.GripOffset(gripOffsetMm, barMm)), 0, 0);
 
     /// <summary>A bar with a tube held at its end.</summary>
     /// <param name="barMm">Square to end of the bar, mm.</param>
     /// <param name="tubeMm">Length of the tube, mm.</param>
     /// <param name="overlapMm">How far it goes on, mm.</param>
-    /// <param name="gripOffsetMm">End to middle of the hands, mm.</param>
+    /// <param name="gripOffsetMm">End to middle of the hands by the stance, mm; never more than a third of the whole.</param>
     /// <returns>The geometry; hands that would stand behind the tip count as at the tip.</returns>
-    public static LeverGeometry WithTube(double barMm, double tubeMm, double overlapMm, double gripOffsetMm) =>
-        new(
-            Lever.Reach(barMm, tubeMm, overlapMm, gripOffsetMm),
-            Math.Max(0, tubeMm - overlapMm - gripOffsetMm),
-            overlapMm);
+    public static LeverGeometry WithTube(double barMm, double tubeMm, double overlapMm, double gripOffsetMm)
+    {
+        double offset = Lever.GripOffset(gripOffsetMm, barMm + tubeMm - overlapMm);
+        return new(Lever.Reach(barMm, tubeMm, overlapMm, offset), Math.Max(0, tubeMm - overlapMm - offset), overlapMm);
+    }
 }

@@ -27,17 +27,34 @@ public enum Push
     Across,
 }
 
+/// <summary>How the body is held.</summary>
+public enum Posture
+{
+    /// <summary>Standing.</summary>
+    Standing,
+
+    /// <summary>Kneeling.</summary>
+    Kneeling,
+
+    /// <summary>On the back: the floor reacts.</summary>
+    Lying,
+}
+
 /// <summary>A way to stand at a bar, from the table <c>stances</c>.</summary>
 /// <param name="Key">Its name: <c>stand-push</c>.</param>
 /// <param name="Words">The stance in words.</param>
+/// <param name="Posture">How the body is held.</param>
 /// <param name="Push">Way the hands push.</param>
 /// <param name="GripOffsetMm">End of the lever to middle of the hands, mm.</param>
 /// <param name="MassExponent">n of the scaling with body mass.</param>
 /// <param name="Men">Force of men at reference mass, N, as a lognormal.</param>
 /// <param name="Women">Force of women at reference mass, N, as a lognormal.</param>
 public sealed record Stance(
-    string Key, string Words, Push Push, double GripOffsetMm, double MassExponent, Spread Men, Spread Women)
+    string Key, string Words, Posture Posture, Push Push, double GripOffsetMm, double MassExponent, Spread Men, Spread Women)
 {
+    /// <summary>A lever shorter than this is one-hand work where no stance is named, mm (judgement).</summary>
+    public const double OneHandBelowMm = 300;
+
     /// <summary>How far its row may be trusted.</summary>
     public ValueStatus Status { get; init; }
 
@@ -65,22 +82,34 @@ public sealed record Stance(
     /// <returns>The stances.</returns>
     public static IReadOnlyList<Stance> All() => [.. TableCatalog.Tables["stances"].Rows.Select(Read)];
 
+    /// <summary>The stance taken where none is named: one hand on a short lever, leaning on a long one.</summary>
+    /// <param name="toolMm">Length of the lever, mm; null where it is not known.</param>
+    /// <returns>The stance.</returns>
+    public static Stance Usual(double? toolMm) => Named(toolMm < OneHandBelowMm ? "one-hand" : "stand-push");
+
+    /// <summary>The most these hands can give: body weight for a push or pull down with the feet or knees on the ground.</summary>
+    /// <param name="massKg">Body mass, kg.</param>
+    /// <returns>Force, N; infinite where the floor or the legs react.</returns>
+    public double CapN(double massKg) => Push == Push.Down && Posture != Posture.Lying
+        ? HandForce.PushDownCap(massKg)
+        : double.PositiveInfinity;
+
     /// <summary>Force of a person's hands in this stance, N.</summary>
     /// <param name="person">Man or woman.</param>
     /// <param name="massKg">Body mass, kg.</param>
-    /// <returns>Spread of the force, and the most it can be: body weight for a push down.</returns>
+    /// <returns>Spread of the force, and the most it can be.</returns>
     public (Spread Force, double CapN) Force(Person person, double massKg)
     {
         Spread table = person == Person.Man ? Men : Women;
         double median = HandForce.Scaled(table.Median, massKg, ReferenceKg(person), MassExponent);
-        double cap = Push == Push.Down ? HandForce.PushDownCap(massKg) : double.PositiveInfinity;
-        return (new Spread(median, table.Sigma), cap);
+        return (new Spread(median, table.Sigma), CapN(massKg));
     }
 
     private static Stance Read(TableRow row) => new(
         row.Key,
         row.Text("words"),
-        Way(row.Key),
+        Enum.Parse<Posture>(row.Text("posture"), true),
+        Enum.Parse<Push>(row.Text("pushes"), true),
         row.Number("grip_offset_mm"),
         row.Number("mass_exponent"),
         Column(row, "men"),
@@ -88,9 +117,6 @@ public sealed record Stance(
     {
         Status = row.Status,
     };
-
-    private static Push Way(string key) =>
-        key is "stand-push" or "kneel-push" ? Push.Down : key == "lift-legs" ? Push.Up : Push.Across;
 
     private static Spread Column(TableRow row, string who) => new(
         row.Number($"{who}_p50_n"),

@@ -1,18 +1,29 @@
 using Leverage.Probability;
-using Leverage.Outcomes;
 
 namespace Leverage.LoadPath;
 
 /// <summary>What a link of the load path is.</summary>
 public enum LinkKind
 {
-    /// <summary>Socket, spanner or key on the hexagon.</summary>
-    Hexagon,
+    /// <summary>A socket on the hexagon.</summary>
+    Socket,
+
+    /// <summary>A ring spanner on the hexagon.</summary>
+    Ring,
+
+    /// <summary>An open spanner on the hexagon.</summary>
+    Open,
+
+    /// <summary>A hexagon key.</summary>
+    Key,
 
     /// <summary>An adapter between drives.</summary>
     Adapter,
 
-    /// <summary>The drive square.</summary>
+    /// <summary>An extension between bar and socket.</summary>
+    Extension,
+
+    /// <summary>The drive square of the bar.</summary>
     Square,
 
     /// <summary>The pin of a flex head.</summary>
@@ -34,16 +45,89 @@ public enum LinkKind
     Stud,
 }
 
-/// <summary>One link of the load path and the torque at the nut at which it gives.</summary>
+/// <summary>Where a limit comes from.</summary>
+public enum LimitSource
+{
+    /// <summary>Test torque in print, ISO 1711-1 or, of a key, ISO 2936.</summary>
+    TestTorque,
+
+    /// <summary>Between the tabled sizes of its series.</summary>
+    BetweenSizes,
+
+    /// <summary>The law of ISO 1711-1 series A, for a size its table lacks.</summary>
+    SeriesLaw,
+
+    /// <summary>A recalled test torque.</summary>
+    RecalledTest,
+
+    /// <summary>The smallest legal square, fully plastic at its least hardness.</summary>
+    LeastSquare,
+
+    /// <summary>The square a bar of unknown size carries.</summary>
+    BarOfSquare,
+
+    /// <summary>Fully plastic bending of a round bar.</summary>
+    Folds,
+
+    /// <summary>Double shear at yield.</summary>
+    DoubleShear,
+
+    /// <summary>Fully plastic bending of a compact tube, EN 1993-1-1 class 1.</summary>
+    PlasticTube,
+
+    /// <summary>First yield of a tube that is not class 1.</summary>
+    ElasticTube,
+
+    /// <summary>What a jack handle carries at its end by its own standard, AS 2615.</summary>
+    JackHandle,
+
+    /// <summary>A dent of 1 % of the diameter, DNV-RP-C204.</summary>
+    Dent,
+
+    /// <summary>0.7 of the dent resistance, at a free mouth.</summary>
+    DentAtMouth,
+
+    /// <summary>Fully plastic torsion of the root.</summary>
+    TwistsOff,
+}
+
+/// <summary>One link of the load path and the torque at the nut at which it breaks.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="Part">Which one, in the trade's words: "36", "1/2 in", "20".</param>
 /// <param name="LimitNmm">Torque at the nut it stands, N·mm.</param>
-/// <param name="MedianOverLimit">Median strength over the limit: 1.25 for a test torque, 1 for a computed one.</param>
+/// <param name="MedianOverLimit">Median strength over the limit.</param>
+/// <param name="Scatter">σ of the logarithm of what it really stands.</param>
 /// <param name="Source">Where the limit comes from.</param>
 /// <param name="Confirmed">False for a recalled or editable figure.</param>
 public readonly record struct LinkLimit(
-    LinkKind Kind, string Part, double LimitNmm, double MedianOverLimit, string Source, bool Confirmed)
+    LinkKind Kind, double LimitNmm, double MedianOverLimit, double Scatter, LimitSource Source, bool Confirmed)
 {
+    /// <summary>Width across flats, or diameter, mm; 0 where the name tells the size.</summary>
+    public double SizeMm { get; init; }
+
+    /// <summary>Its name in a table: a drive square in inches, a thread with its grade; null where a size tells it.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Torque at which it takes a set though it does not fold yet, N·mm; null where that is not told.</summary>
+    public double? SetsNmm { get; init; }
+
     /// <summary>What it really stands, scattered.</summary>
-    public Strength Strength => new(LimitNmm * MedianOverLimit, ToolStrength.Scatter);
+    public Strength Strength => new(LimitNmm * MedianOverLimit, Scatter);
+
+    /// <summary>A limit that is the least a sound part stands: its median lies above it.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="limitNmm">Torque at the nut, N·mm.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <param name="confirmed">False for a recalled or editable figure.</param>
+    /// <returns>The link.</returns>
+    public static LinkLimit Least(LinkKind kind, double limitNmm, LimitSource source, bool confirmed) =>
+        new(kind, limitNmm, ToolStrength.MedianOverLeast, ToolStrength.LeastScatter, source, confirmed);
+
+    /// <summary>A limit worked out from likely sizes and steel: its own median.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="limitNmm">Torque at the nut, N·mm.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <param name="confirmed">False for a recalled or editable figure.</param>
+    /// <returns>The link.</returns>
+    public static LinkLimit Likely(LinkKind kind, double limitNmm, LimitSource source, bool confirmed) =>
+        new(kind, limitNmm, 1, ToolStrength.LikelyScatter, source, confirmed);
 }

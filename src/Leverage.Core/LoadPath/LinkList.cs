@@ -1,8 +1,7 @@
-using System.Globalization;
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.Tubes;
 using Leverage.Threads;
+using Leverage.Tubes;
 
 namespace Leverage.LoadPath;
 
@@ -12,49 +11,62 @@ public static class LinkList
     /// <summary>Shear strength over tensile strength of steel, 1/√3 (von Mises).</summary>
     public const double ShearOverTensile = 0.577;
 
+    /// <summary>Scatter of the torque that twists off a bolt of known size and grade, σ of the logarithm (judgement).</summary>
+    public const double StudScatter = 0.08;
+
     /// <summary>Socket, spanner or key on its hexagon.</summary>
-    /// <param name="tool">Its name in the table <c>tool-torques</c>.</param>
+    /// <param name="tool">Socket, ring, open or key.</param>
     /// <param name="acrossFlatsMm">Width across flats, mm.</param>
-    /// <returns>The link, or null where no test torque is tabled.</returns>
-    public static LinkLimit? Hexagon(string tool, double acrossFlatsMm) =>
-        ToolStrength.Test(tool, acrossFlatsMm) is { } limit
-            ? new LinkLimit(
-                LinkKind.Hexagon, $"{Plain(acrossFlatsMm)} mm {Name(tool)}", 1000 * limit.TorqueNm,
-                ToolStrength.MedianOverTest, limit.Source, limit.Confirmed)
+    /// <returns>The link, or null where no test torque reaches this size.</returns>
+    public static LinkLimit? Hexagon(LinkKind tool, double acrossFlatsMm) =>
+        ToolStrength.Test(InTable(tool), acrossFlatsMm) is { } limit
+            ? LinkLimit.Least(tool, 1000 * limit.TorqueNm, limit.Source, limit.Confirmed) with { SizeMm = acrossFlatsMm }
             : null;
 
-    /// <summary>A drive square, of bar and socket or of an adapter.</summary>
+    /// <summary>A drive square: of the bar, of an adapter or of an extension.</summary>
     /// <param name="drive">Its name in inches.</param>
-    /// <param name="adapter">Whether it is an adapter's.</param>
+    /// <param name="kind">Square, adapter or extension.</param>
     /// <returns>The link.</returns>
-    public static LinkLimit Square(string drive, bool adapter)
+    public static LinkLimit Square(string drive, LinkKind kind)
     {
         ToolLimit limit = ToolStrength.Square(drive);
-        return new LinkLimit(
-            adapter ? LinkKind.Adapter : LinkKind.Square, adapter ? $"{drive} in adapter" : $"{drive} in square",
-            1000 * limit.TorqueNm, ToolStrength.MedianOverTest, limit.Source, limit.Confirmed);
+        return LinkLimit.Least(kind, 1000 * limit.TorqueNm, limit.Source, limit.Confirmed) with { Name = drive };
     }
 
-    /// <summary>The bar in bending at the nut, at first yield.</summary>
+    /// <summary>The bar in bending at the nut: where it folds, and where it takes a set.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="assumed">Whether its diameter or yield was assumed.</param>
+    /// <param name="usualOf">Drive square whose usual bar this is, where its size is not known; else null.</param>
     /// <returns>The link, or null where the handle is not round or not known.</returns>
-    public static LinkLimit? Bending(Bar bar, bool assumed) => bar.Diameter is { } diameter
-        ? new LinkLimit(
-            LinkKind.Bar, $"{Plain(diameter.Millimeters)} mm bar",
-            bar.Yield.Megapascals * RoundBar.ElasticModulus(diameter.Millimeters), 1,
-            $"first yield at {Plain(bar.Yield.Megapascals)} MPa", !assumed)
-        : null;
+    public static LinkLimit? Bending(Bar bar, bool assumed, string? usualOf)
+    {
+        if (bar.Diameter is not { } diameter)
+        {
+            return null;
+        }
+
+        double yield = bar.Yield.Megapascals;
+        double folds = yield * RoundBar.PlasticModulus(diameter.Millimeters);
+        double square = usualOf is null ? 0 : 1000 * ToolStrength.Square(usualOf).TorqueNm;
+        LinkLimit link = square > folds
+            ? LinkLimit.Least(LinkKind.Bar, square, LimitSource.BarOfSquare, false)
+            : LinkLimit.Likely(LinkKind.Bar, folds, LimitSource.Folds, !assumed);
+        return link with
+        {
+            SizeMm = diameter.Millimeters,
+            SetsNmm = link.LimitNmm / folds * yield * RoundBar.ElasticModulus(diameter.Millimeters),
+        };
+    }
 
     /// <summary>The pin of a flex head.</summary>
     /// <param name="bar">The bar.</param>
     /// <returns>The link, or null for a solid head.</returns>
     public static LinkLimit? Pin(Bar bar) => bar.Pin is { } pin
-        ? new LinkLimit(
-            LinkKind.FlexPin, $"{Plain(pin.Diameter.Millimeters)} mm flex pin",
+        ? LinkLimit.Likely(
+            LinkKind.FlexPin,
             HingePin.Torque(
                 pin.Diameter.Millimeters, pin.PlanesApart.Millimeters, ShearOverTensile * bar.Yield.Megapascals),
-            1, "double shear at yield", false)
+            LimitSource.DoubleShear, false) with { SizeMm = pin.Diameter.Millimeters }
         : null;
 
     /// <summary>The bolt or stud twisted off at its root.</summary>
@@ -62,23 +74,19 @@ public static class LinkList
     /// <param name="grade">Its strength.</param>
     /// <returns>The link.</returns>
     public static LinkLimit Stud(ScrewThread thread, Grade grade) => new(
-        LinkKind.Stud, $"{thread.Printed} {grade.Name} stud",
-        RoundBar.PlasticTorque(thread.RootDiameterMm, ShearOverTensile * grade.TensileMpa), 1,
-        $"twists off at 0.577 × {Plain(grade.TensileMpa)} MPa", true);
+        LinkKind.Stud, RoundBar.PlasticTorque(thread.RootDiameterMm, ShearOverTensile * grade.TensileMpa), 1, StudScatter,
+        LimitSource.TwistsOff, true) { Name = $"{thread.Printed} {grade.Name}" };
 
     /// <summary>The tube's three links.</summary>
     /// <param name="tube">Its limits.</param>
     /// <param name="lever">The lever it is part of.</param>
-    /// <param name="links">The list they go on; what cannot give is left out.</param>
+    /// <param name="links">The list they go on; what cannot break is left out.</param>
     public static void AddTube(TubeLimits tube, LeverGeometry lever, List<LinkLimit> links)
     {
         ArgumentNullException.ThrowIfNull(links);
         if (lever.HandToTipMm > 0)
         {
-            string source = double.IsPositiveInfinity(tube.TipN)
-                ? "floor: 450 N at a jack handle's end, AS 2615"
-                : tube.FullyPlastic ? "fully plastic, EN 1993-1-1 class 1" : "first yield, not class 1";
-            links.Add(new LinkLimit(LinkKind.TubeBending, "tube bending", tube.BendingTorque(lever), 1, source, true));
+            links.Add(Of(tube, LinkKind.TubeBending, tube.BendingTorque(lever), tube.Source));
         }
 
         if (double.IsPositiveInfinity(tube.TipN))
@@ -86,23 +94,21 @@ public static class LinkList
             return;
         }
 
-        links.Add(new LinkLimit(
-            LinkKind.TubeDentTip, "tube dent at bar tip", tube.TipTorque(lever), 1, "1 % dent, DNV-RP-C204", true));
+        links.Add(Of(tube, LinkKind.TubeDentTip, tube.TipTorque(lever), LimitSource.Dent));
         if (lever.HandToTipMm > 0)
         {
-            links.Add(new LinkLimit(
-                LinkKind.TubeDentMouth, "tube dent at mouth", tube.MouthTorque(lever), 1,
-                "0.7 of the tip's, finite elements", true));
+            links.Add(Of(tube, LinkKind.TubeDentMouth, tube.MouthTorque(lever), LimitSource.DentAtMouth));
         }
     }
 
-    private static string Name(string tool) => tool switch
-    {
-        "ring" => "ring spanner",
-        "open" => "open spanner",
-        "key" => "hexagon key",
-        _ => tool,
-    };
+    private static LinkLimit Of(TubeLimits tube, LinkKind kind, double limitNmm, LimitSource source) =>
+        tube.Least ? LinkLimit.Least(kind, limitNmm, source, true) : LinkLimit.Likely(kind, limitNmm, source, true);
 
-    private static string Plain(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string InTable(LinkKind tool) => tool switch
+    {
+        LinkKind.Ring => "ring",
+        LinkKind.Open => "open",
+        LinkKind.Key => "key",
+        _ => "socket",
+    };
 }

@@ -7,8 +7,9 @@ namespace Leverage.LoadPath;
 /// <param name="MomentNmm">Bending moment it stands, N·mm.</param>
 /// <param name="TipN">Force of the bar's tip it stands, N; infinite where the wall is not known.</param>
 /// <param name="MouthN">Force at its mouth it stands, N; infinite where the wall is not known.</param>
-/// <param name="FullyPlastic">Whether the moment is the full plastic one (compact section) or first yield.</param>
-public readonly record struct TubeLimits(double MomentNmm, double TipN, double MouthN, bool FullyPlastic)
+/// <param name="Source">Full plastic moment of a compact section, first yield, or a jack handle's own standard.</param>
+/// <param name="Least">Whether these are least values: of an unknown steel, or of a jack handle.</param>
+public readonly record struct TubeLimits(double MomentNmm, double TipN, double MouthN, LimitSource Source, bool Least)
 {
     /// <summary>Dent depth over diameter at which a tube counts as dented: 1 %.</summary>
     public const double DentShare = 0.01;
@@ -24,7 +25,7 @@ public readonly record struct TubeLimits(double MomentNmm, double TipN, double M
         if (tube.Wall is not { } wall)
         {
             double floor = Tube.JackHandleForceN * tube.Length.Millimeters;
-            return new TubeLimits(floor, double.PositiveInfinity, double.PositiveInfinity, false);
+            return new TubeLimits(floor, double.PositiveInfinity, double.PositiveInfinity, LimitSource.JackHandle, true);
         }
 
         double outside = (tube.Bore + 2 * wall).Millimeters;
@@ -35,8 +36,15 @@ public readonly record struct TubeLimits(double MomentNmm, double TipN, double M
             ? TubeSection.PlasticModulus(outside, wallMm)
             : TubeSection.ElasticModulus(outside, wallMm);
         double dent = TubeDent.Resistance(yield, outside, wallMm, 0, DentShare);
-        return new TubeLimits(yield * modulus, dent, MouthShare * dent, compact);
+        return new TubeLimits(
+            yield * modulus, dent, MouthShare * dent, compact ? LimitSource.PlasticTube : LimitSource.ElasticTube, tube.UnknownSteel);
     }
+
+    /// <summary>Torque at the nut at which the tube first bends or dents, N·mm.</summary>
+    /// <param name="lever">The lever it is part of.</param>
+    /// <returns>The least of the three.</returns>
+    public double BreakingTorque(LeverGeometry lever) =>
+        Math.Min(BendingTorque(lever), Math.Min(TipTorque(lever), MouthTorque(lever)));
 
     /// <summary>Torque at the nut at which the tube bends at the bar's tip, N·mm.</summary>
     /// <param name="lever">The lever it is part of.</param>

@@ -46,6 +46,8 @@ public static partial class CheckedFormulas
         new("Lever.Torque", "Nmm", i => Lever.Torque(i["force"], i["reach"], i["angle"])),
         new("Lever.NeededReach", "mm", i => Lever.NeededReach(i["torque"], i["force"], i["angle"])),
         new("Lever.Reach", "mm", i => Lever.Reach(i["bar"], i["tube"], i["overlap"], i["gripOffset"])),
+        new("Lever.GripOffset", "mm", i => Lever.GripOffset(i["gripOffset"], i["tool"])),
+        new("Lever.NeededLength", "mm", i => Lever.NeededLength(i["reach"], i["gripOffset"])),
         new("Lever.WeightTorque", "Nmm", i => Lever.WeightTorque(i["mass"], i["centre"])),
         new("RoundBar.Inertia", "mm4", i => RoundBar.Inertia(i["diameter"])),
         new("RoundBar.ElasticModulus", "mm3", i => RoundBar.ElasticModulus(i["diameter"])),
@@ -53,6 +55,7 @@ public static partial class CheckedFormulas
         new("RoundBar.PlasticTorque", "Nmm", i => RoundBar.PlasticTorque(i["diameter"], i["shear"])),
         new("RoundBar.Mass", "kg", i => RoundBar.Mass(i["diameter"], i["length"])),
         new("HandForce.Scaled", "N", i => HandForce.Scaled(i["table"], i["mass"], i["referenceMass"], i["exponent"])),
+        new("HandForce.Repeated", "N", i => HandForce.Repeated(i["once"])),
         new("HandForce.PushDownCap", "N", i => HandForce.PushDownCap(i["mass"])),
     ];
 
@@ -60,6 +63,7 @@ public static partial class CheckedFormulas
     [
         new("DriveSquare.ElasticTorque", "Nmm", i => DriveSquare.ElasticTorque(i["side"], i["shearYield"])),
         new("DriveSquare.PlasticTorque", "Nmm", i => DriveSquare.PlasticTorque(i["side"], i["shearYield"])),
+        new("SpannerTest.SeriesA", "Nmm", i => SpannerTest.SeriesA(i["acrossFlats"])),
         new("HingePin.Torque", "Nmm", i => HingePin.Torque(i["diameter"], i["planesApart"], i["shear"])),
         new("HexagonKey.PlasticTorque", "Nmm", i => HexagonKey.PlasticTorque(i["acrossFlats"], i["shear"])),
     ];

@@ -15,6 +15,9 @@ public sealed record Tube(Length Bore, Length? Wall, Length Length, Pressure Yie
     /// <summary>Play over the bar's diameter above which the fit is called loose (judgement).</summary>
     public const double LoosePlayShare = 0.15;
 
+    /// <summary>Whether the yield is the least of all tube steels, because this one is not known.</summary>
+    public bool UnknownSteel { get; init; }
+
     /// <summary>Outside diameter, where the wall is known.</summary>
     public Length? Outside => Wall is { } wall ? Bore + 2 * wall : null;
 

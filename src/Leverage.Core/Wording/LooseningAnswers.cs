@@ -22,8 +22,8 @@ public static class LooseningAnswers
                 assessment.Setup.Hands.Stance.Key,
                 assessment.Hand.Quantile(0.1), assessment.Hand.Quantile(0.5), assessment.Hand.Quantile(0.9)),
             Lever(assessment),
-            [.. assessment.Links.Select(link => Link(link, judged))],
-            assessment.Weakest?.Limit.Part,
+            [.. assessment.Links.Select(link => Link(link, judged, style))],
+            assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null,
             assessment.Tube is { } tube ? Tube(tube) : null,
             assessment.Hold is { } hold ? Hold(hold, judged) : null,
             assessment.Release is { } release
@@ -91,13 +91,13 @@ public static class LooseningAnswers
             assessment.Nut.HighNmm / reach);
     }
 
-    private static LinkAnswer Link(JudgedLink link, Judgement judged) => new(
-        link.Limit.Part,
+    private static LinkAnswer Link(JudgedLink link, Judgement judged, UnitStyle style) => new(
+        PartWords.Name(link.Limit, style),
         judged.DemandLikelyNmm / 1000,
         judged.DemandHighNmm / 1000,
         link.Limit.LimitNmm / 1000,
         link.Limit.LimitNmm / judged.DemandHighNmm,
-        link.Limit.Source);
+        PartWords.Source(link.Limit));
 
     private static TubeAnswer Tube(TubeAssessment tube) => new(
         tube.Overlap.Millimeters,

@@ -28,9 +28,9 @@ public static class Reasons
 
     private static string Sentence(VerdictRules rule, LooseningAssessment a, UnitStyle style) => rule switch
     {
-        VerdictRules.LinkBelowLikely => $"The {Weakest(a)} gives before the nut turns: it stands "
+        VerdictRules.LinkBelowLikely => $"The {Weakest(a, style)} gives before the nut turns: it stands "
             + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandLikelyNmm, style)} likely.",
-        VerdictRules.LinkBelowHigh => $"In the hard case the {Weakest(a)} gives: it stands "
+        VerdictRules.LinkBelowHigh => $"In the hard case the {Weakest(a, style)} gives: it stands "
             + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandHighNmm, style)}.",
         VerdictRules.HoldBelowLikely => Held(a, a.Judgement.DemandLikelyNmm, "the wheel turns before the nut does", style),
         VerdictRules.HoldBelowHigh => Held(a, a.Judgement.DemandHighNmm, "in the hard case the wheel turns first", style),
@@ -39,7 +39,7 @@ public static class Reasons
             + $"{Below(a.Tube!.Checked.ReleaseRad)}; the swing goes to {UnitStyle.Angle(a.Setup.BelowLevel)}.",
         VerdictRules.OnStands => "The vehicle is on stands: one strong pull can tip it. Do it with the wheels on the ground.",
         VerdictRules.MayGive => $"Something gives first in {UnitStyle.Percent(a.Judgement.Gives)} of cases, "
-            + $"mostly the {MostGiving(a)}.",
+            + $"mostly the {MostGiving(a, style)}.",
         _ => $"It stays stuck in {UnitStyle.Percent(a.Judgement.StaysTight)} of cases: you likely reach "
             + $"{Nmm(a.Hand.Quantile(0.5) * (a.Lever?.ReachMm ?? 0), style)}.",
     };
@@ -60,7 +60,7 @@ public static class Reasons
         ? $"{UnitStyle.Angle(Angle.FromRadians(-angleRad))} above level"
         : $"{UnitStyle.Angle(Angle.FromRadians(angleRad))} below level";
 
-    private static string MostGiving(LooseningAssessment a)
+    private static string MostGiving(LooseningAssessment a, UnitStyle style)
     {
         JudgedLink most = a.Links[0];
         for (int i = 1; i < a.Links.Count; i++)
@@ -68,10 +68,10 @@ public static class Reasons
             most = a.Links[i].Gives > most.Gives ? a.Links[i] : most;
         }
 
-        return most.Limit.Part;
+        return PartWords.Name(most.Limit, style);
     }
 
-    private static string Weakest(LooseningAssessment a) => a.Weakest!.Value.Limit.Part;
+    private static string Weakest(LooseningAssessment a, UnitStyle style) => PartWords.Name(a.Weakest!.Value.Limit, style);
 
     private static string Nmm(double torqueNmm, UnitStyle style) => style.Torque(Torque.FromNewtonMillimeters(torqueNmm));
 }

@@ -54,7 +54,7 @@ public static class UnconfirmedWords
 
         Held(found, setup.Hold);
         Assumed(found, setup.Assumed, style);
-        found.AddRange(assessment.Links.Where(link => !link.Limit.Confirmed).Select(link => $"limit of {link.Limit.Part} ({link.Limit.Source})"));
+        found.AddRange(assessment.Links.Where(link => !link.Limit.Confirmed).Select(link => $"limit of {PartWords.Name(link.Limit, style)} ({PartWords.Source(link.Limit)})"));
         return found;
     }
 

@@ -29,14 +29,14 @@ internal static class AnswerWords
     {
         double limit = link.Limit.LimitNmm;
         return new LinkLine(
-            link.Limit.Part,
+            PartWords.Name(link.Limit, units),
             Number(judged.DemandLikelyNmm, units),
             Number(judged.DemandHighNmm, units),
             $"{units.LimitNumber(Torque.FromNewtonMillimeters(limit))} {units.TorqueUnit}",
             UnitStyle.Fixed(limit / judged.DemandHighNmm, 1),
             judged.DemandLikelyNmm / limit,
             judged.DemandHighNmm / limit,
-            link.Limit.Source,
+            PartWords.Source(link.Limit),
             link.Limit.Confirmed,
             weakest && limit < judged.DemandHighNmm);
     }

@@ -24,14 +24,14 @@ public static class PickAnswers
             [.. pick.Places.Select((place, i) => Place(pick, i, style))],
             [.. pick.Changes.Select(change => PickWords.Change(change, style))],
             [.. pick.ToGet.Select(get => new ToGetAnswer(
-                [.. get.Pieces.Select(piece => PickWords.Piece(piece, style))], get.Mass.Kilograms, Place(get.Then, 1, null)))],
+                [.. get.Pieces.Select(piece => PickWords.Piece(piece, style))], get.Mass.Kilograms, Place(get.Then, 1, null, style)))],
             AssumedWords.Of(PickWords.Setup(pick).Assumed, style));
     }
 
     private static PlaceAnswer Place(PickAssessment pick, int i, UnitStyle style) =>
-        Place(pick.Places[i], i + 1, i == 0 ? null : PickWords.Loss(pick.Places[i], pick.Places[i - 1], style));
+        Place(pick.Places[i], i + 1, i == 0 ? null : PickWords.Loss(pick.Places[i], pick.Places[i - 1], style), style);
 
-    private static PlaceAnswer Place(Place place, int number, string? reason)
+    private static PlaceAnswer Place(Place place, int number, string? reason, UnitStyle style)
     {
         Judgement judged = place.Assessment.Judgement;
         return new PlaceAnswer(
@@ -48,7 +48,7 @@ public static class PickAnswers
             judged.StaysTight,
             judged.Gives,
             double.IsFinite(judged.Safety) ? judged.Safety : null,
-            place.Assessment.Weakest?.Limit.Part,
+            place.Assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null,
             place.Effort,
             place.LosesBy is { } lead ? PickWords.Word(lead) : null,
             reason);

@@ -75,12 +75,15 @@ public static class PickWords
         {
             Lead.Verdict => $"{LooseningAnswers.Word(own.Verdict)}: {WorseVerdict(place, style)}",
             Lead.Chance => $"less likely: {Percent(own.ComesLoosePercent)} against {Percent(other.ComesLoosePercent)}",
-            Lead.Margin => $"less margin, the {place.Assessment.Weakest?.Limit.Part}: safety {Safety(place)} against {Safety(above)}",
+            Lead.Margin => $"less margin, the {Weakest(place, style)}: safety {Safety(place)} against {Safety(above)}",
             Lead.Effort => $"harder work: {Effort(place)} of your pull against {Effort(above)}",
             Lead.Pieces => "more pieces",
             _ => "as good: only later in the chest",
         };
     }
+
+    private static string? Weakest(Place place, UnitStyle style) =>
+        place.Assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null;
 
     /// <summary>What one place leads by, as the answer spells it.</summary>
     /// <param name="lead">The lead.</param>

@@ -67,7 +67,9 @@ public sealed class JudgementLaws
         LinkLimit[] links =
         [
             .. Enumerable.Range(0, 1 + (int)(next().Share * 4))
-                .Select(i => new LinkLimit((LinkKind)i, "part", Near(), next().Upper(0.5) ? 1.25 : 1, "drawn", true)),
+                .Select(i => next().Upper(0.5)
+                    ? LinkLimit.Least((LinkKind)i, Near(), LimitSource.TestTorque, true)
+                    : LinkLimit.Likely((LinkKind)i, Near(), LimitSource.Folds, true)),
         ];
         double held = next().Even(0, 1.2);
         return (nut, hand, reach, links, new Surroundings(Near(), held, held - next().Even(0, 0.4), next().Even(0, 0.8), false));

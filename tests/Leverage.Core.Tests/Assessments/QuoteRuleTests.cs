@@ -57,7 +57,7 @@ public sealed class QuoteRuleTests
     public void Of_two_links_as_weak_the_first_is_named()
     {
         NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
-        var link = new LinkLimit(LinkKind.Square, "bar", 300e3, 1.25, "a test", true);
+        var link = LinkLimit.Least(LinkKind.Square, 300e3, LimitSource.TestTorque, true);
         var judged = Judgement.Of(
             nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
         Assert.Equal(1, judged.Weakest);

@@ -32,8 +32,8 @@ public sealed class RefusalTests
             r => r with { Overlap = Mm(50), Tube = r.Tube! with { Length = Mm(90) } }
         },
         {
-            "bar: 90 mm is too short: the middle of your hands is 95 mm from its end. Take a longer one.",
-            r => r with { Bar = Mm(90), Tube = null, Overlap = null }
+            "force: 850 N down is more than the body weight of 82 kg. Give a smaller --force, or --body for a heavier person.",
+            r => r with { Force = Force.FromNewtons(850) }
         },
         {
             "tube: the wall leaves no bore: outside diameter must be more than twice the wall.",

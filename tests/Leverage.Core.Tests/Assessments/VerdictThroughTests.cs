@@ -64,7 +64,7 @@ public sealed class VerdictThroughTests
     [InlineData(0.999, true)]
     public void Care_when_something_gives_in_more_than_one_case_of_twenty(double beyond, bool fires)
     {
-        double edge = Edge(mpa => Asked.Judged(Yielding(mpa)).Judgement.Gives - 0.05, 200, 2000);
+        double edge = Edge(mpa => Asked.Judged(Yielding(mpa)).Judgement.Gives - 0.05, 50, 2000);
         Rule(Yielding(beyond * edge), VerdictRules.MayGive, fires, Verdict.Care);
     }
 
@@ -99,8 +99,8 @@ public sealed class VerdictThroughTests
 
     private static LooseningRequest Yielding(double mpa) => Asked.BareBar with { BarYield = Pressure.FromMegapascals(mpa) };
 
-    /// <summary>A bar of the yield that bends at a torque.</summary>
-    private static LooseningRequest BarStanding(double torqueNmm) => Yielding(torqueNmm / (Math.PI / 32 * 8000));
+    /// <summary>A bar of the yield that folds at a torque, σ·d³/6 at 20 mm.</summary>
+    private static LooseningRequest BarStanding(double torqueNmm) => Yielding(torqueNmm / (8000.0 / 6));
 
     private static LooseningRequest Pulled(double newtons) => Asked.BareBar with
     {

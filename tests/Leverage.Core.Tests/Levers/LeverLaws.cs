@@ -33,7 +33,7 @@ public sealed class LeverLaws
         double b = bar.Log(200, 2000);
         double s = tube.Log(200, 3000);
         double c = overlap.Even(1, 100);
-        double g = grip.Even(0, 95);
+        double g = grip.Even(0, 66);
         LeverGeometry lever = LeverGeometry.WithTube(b, s, c, g);
         Near.Equal(b + s, lever.ReachMm + c + g);
         Near.Equal(lever.ReachMm, b + lever.HandToTipMm);
@@ -42,6 +42,23 @@ public sealed class LeverLaws
         Near.Equal(b, bare.ReachMm + g);
         Assert.False(bare.HasTube);
         Near.Equal(bare.ReachMm + s - c, lever.ReachMm);
+    }
+
+    [Property]
+    public void The_hands_take_a_third_of_a_short_tool_and_the_table_s_offset_of_a_long_one(Sized tool, Sized grip)
+    {
+        var (length, offset) = (tool.Log(60, 2000), grip.Even(0, 120));
+        double taken = Lever.GripOffset(offset, length);
+        Near.Equal(3 * offset <= length ? offset : length / 3, taken);
+        Near.Equal(length - taken, LeverGeometry.Bare(length, offset).ReachMm);
+    }
+
+    [Property]
+    public void The_bar_needed_gives_the_reach_needed(Sized reach, Sized grip)
+    {
+        var (mm, offset) = (reach.Log(20, 3000), grip.Even(0, 120));
+        double bar = Lever.NeededLength(mm, offset);
+        Near.Equal(mm, bar - Lever.GripOffset(offset, bar));
     }
 
     [Fact]

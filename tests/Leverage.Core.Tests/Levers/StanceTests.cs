@@ -28,12 +28,39 @@ public sealed class StanceTests
     });
 
     [Property]
-    public void A_push_down_is_capped_by_body_weight_and_no_other_is(Sized stance, Sized mass, bool man)
+    public void Repeated_pulls_keep_their_share_whatever_the_force(Sized force, Sized scale)
+    {
+        var (n, k) = (force.Log(1, 2000), scale.Log(0.1, 10));
+        Near.Equal(k * HandForce.Repeated(n), HandForce.Repeated(k * n));
+        Assert.True(HandForce.Repeated(n) < n);
+    }
+
+    [Theory]
+    [InlineData("stand-push", Posture.Standing, Push.Down)]
+    [InlineData("stand-pull", Posture.Standing, Push.Across)]
+    [InlineData("lift-legs", Posture.Standing, Push.Up)]
+    [InlineData("one-hand", Posture.Standing, Push.Across)]
+    [InlineData("kneel-pull", Posture.Kneeling, Push.Across)]
+    [InlineData("kneel-push", Posture.Kneeling, Push.Down)]
+    [InlineData("lie-push", Posture.Lying, Push.Up)]
+    [InlineData("lie-pull", Posture.Lying, Push.Down)]
+    [InlineData("reach-one-hand", Posture.Standing, Push.Across)]
+    public void A_stance_has_its_posture_and_its_way_to_push(string name, Posture posture, Push push) =>
+        Assert.Equal((posture, push), (Stance.Named(name).Posture, Stance.Named(name).Push));
+
+    [Theory]
+    [InlineData(299.9, "one-hand")]
+    [InlineData(300.0, "stand-push")]
+    [InlineData(null, "stand-push")]
+    public void A_short_lever_is_one_hand_work(double? toolMm, string stance) => Assert.Equal(stance, Stance.Usual(toolMm).Key);
+
+    [Property]
+    public void A_push_down_is_capped_by_body_weight_unless_the_floor_reacts(Sized stance, Sized mass, bool man)
     {
         Stance chosen = stance.Of(Stance.All());
         double kg = mass.Log(30, 150);
         var (_, cap) = chosen.Force(man ? Person.Man : Person.Woman, kg);
-        if (chosen.Push == Push.Down)
+        if (chosen.Key is "stand-push" or "kneel-push")
         {
             Near.Equal(9.80665 * kg, cap);
         }

@@ -50,18 +50,21 @@ public sealed class FormulaEdgeTests
         Assert.Equal(minor, ThreadTolerance.MostMinorInternal(d, p), 1e-7);
     }
 
+    /// <summary>0.2659·5.5^2.3405; 36.015 is 36 as tabled and 36.025 is not.</summary>
     [Fact]
-    public void A_size_no_tool_is_tested_at_takes_the_next_smaller_within_3_mm()
+    public void The_law_of_series_A_begins_and_ends_at_its_sizes_and_gives_way_to_the_table()
     {
-        Assert.Equal(1579, ToolStrength.Test("socket", 43.9)!.Value.TorqueNm);
-        Assert.Null(ToolStrength.Test("socket", 44.5));
+        Near.Equal(14.3728, ToolStrength.Test("socket", 5.5)!.Value.TorqueNm, 1e-4);
+        Assert.NotNull(ToolStrength.Test("ring", 60));
+        Assert.Equal(LimitSource.TestTorque, ToolStrength.Test("socket", 36.015)!.Value.Source);
+        Assert.Equal(LimitSource.SeriesLaw, ToolStrength.Test("socket", 36.025)!.Value.Source);
     }
 
     [Fact]
     public void Hands_just_beyond_the_tip_bend_the_tube()
     {
         var links = new List<LinkLimit>();
-        LinkList.AddTube(new TubeLimits(1e6, 1e4, 7e3, true), new LeverGeometry(600, 0.5, 250), links);
+        LinkList.AddTube(new TubeLimits(1e6, 1e4, 7e3, LimitSource.PlasticTube, false), new LeverGeometry(600, 0.5, 250), links);
         Assert.Equal(3, links.Count);
     }
 

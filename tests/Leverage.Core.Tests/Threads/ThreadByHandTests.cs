@@ -50,14 +50,6 @@ public sealed class ThreadByHandTests
     public void A_tube_is_compact_up_to_fifty_walls_at_235_mpa(double outside, double wall, double yield, bool compact) =>
         Assert.Equal(compact, TubeSection.IsCompact(outside, wall, yield));
 
-    [Theory]
-    [InlineData("stand-push", Push.Down)]
-    [InlineData("kneel-push", Push.Down)]
-    [InlineData("lift-legs", Push.Up)]
-    [InlineData("stand-pull", Push.Across)]
-    [InlineData("lie-push", Push.Across)]
-    public void A_stance_pushes_the_way_it_says(string name, Push push) => Assert.Equal(push, Stance.Named(name).Push);
-
     [Fact]
     public void A_measured_force_scatters_by_a_tenth_either_way() => Near.Equal(0.078292088, Stance.MeasuredSigma, 1e-7);
 

@@ -29,7 +29,7 @@ public sealed class UnconfirmedWordsTests
         Told(told, "handle", "handle-friction", a.Setup.GripWords, a.Setup.Tube is not null);
         bool brake = a.Setup.Hold?.By.Contains(Restraint.Brake) ?? false;
         Assert.Equal(brake, told.Contains("brake that just meets its approval", StringComparison.Ordinal));
-        Assert.All(a.Links, link => Assert.Equal(!link.Limit.Confirmed, told.Contains($"limit of {link.Limit.Part} (", StringComparison.Ordinal)));
+        Assert.All(a.Links, link => Assert.Equal(!link.Limit.Confirmed, told.Contains($"limit of {PartWords.Name(link.Limit, UnitStyle.Metric)} (", StringComparison.Ordinal)));
     }
 
     [Property]

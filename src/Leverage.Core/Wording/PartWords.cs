@@ -1,0 +1,118 @@
+using System.Globalization;
+using Leverage.LoadPath;
+using UnitsNet;
+
+namespace Leverage.Wording;
+
+/// <summary>Names of the parts of a load path, how each breaks, and where its limit comes from.</summary>
+public static class PartWords
+{
+    /// <summary>How far an inch size may be from a thirty-second of an inch, mm.</summary>
+    private const double SameMm = 0.02;
+
+    private const int Parts = 32;
+
+    /// <summary>A part by its name.</summary>
+    /// <param name="link">The part.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>"36 mm socket", "1-1/8 in socket", "1/2 in square", "15.5 mm bar".</returns>
+    public static string Name(LinkLimit link, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        return link.Kind switch
+        {
+            LinkKind.Socket => $"{Hexagon(link.SizeMm, style)} socket",
+            LinkKind.Ring => $"{Hexagon(link.SizeMm, style)} ring spanner",
+            LinkKind.Open => $"{Hexagon(link.SizeMm, style)} open spanner",
+            LinkKind.Key => $"{Hexagon(link.SizeMm, style)} hexagon key",
+            LinkKind.Adapter => $"{link.Name} in adapter",
+            LinkKind.Extension => $"{link.Name} in extension",
+            LinkKind.Square => $"{link.Name} in square",
+            LinkKind.FlexPin => $"{Diameter(link, style)} flex pin",
+            LinkKind.Bar => $"{Diameter(link, style)} bar",
+            LinkKind.Stud => $"{link.Name} bolt or stud",
+            _ => Name(link.Kind),
+        };
+    }
+
+    /// <summary>A kind of part, its size not known.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>"socket", "drive square", "tube at its mouth".</returns>
+    public static string Name(LinkKind kind) => kind switch
+    {
+        LinkKind.Socket => "socket",
+        LinkKind.Ring => "ring spanner",
+        LinkKind.Open => "open spanner",
+        LinkKind.Key => "hexagon key",
+        LinkKind.Adapter => "adapter",
+        LinkKind.Extension => "extension",
+        LinkKind.Square => "drive square",
+        LinkKind.FlexPin => "flex pin",
+        LinkKind.Bar => "bar",
+        LinkKind.TubeBending => "tube",
+        LinkKind.TubeDentTip => "tube at the bar's tip",
+        LinkKind.TubeDentMouth => "tube at its mouth",
+        _ => "bolt or stud",
+    };
+
+    /// <summary>How a part breaks.</summary>
+    /// <param name="kind">The part.</param>
+    /// <returns>"folds", "twists off", "dents".</returns>
+    public static string Breaks(LinkKind kind) => kind switch
+    {
+        LinkKind.Socket or LinkKind.Ring or LinkKind.Open => "cracks",
+        LinkKind.Bar or LinkKind.TubeBending => "folds",
+        LinkKind.TubeDentTip or LinkKind.TubeDentMouth => "dents",
+        LinkKind.FlexPin => "breaks",
+        _ => "twists off",
+    };
+
+    /// <summary>Where a limit comes from.</summary>
+    /// <param name="link">The part.</param>
+    /// <returns>A phrase.</returns>
+    public static string Source(LinkLimit link) => link.Source switch
+    {
+        LimitSource.TestTorque => $"{Standard(link.Kind)} test torque",
+        LimitSource.BetweenSizes => $"between two sizes of {Standard(link.Kind)}",
+        LimitSource.SeriesLaw => "ISO 1711-1 series A by its law",
+        LimitSource.RecalledTest => "recalled test torque, unconfirmed",
+        LimitSource.LeastSquare => "plastic at 39 HRC, unconfirmed",
+        LimitSource.BarOfSquare => "what its square stands; measure the bar",
+        LimitSource.Folds => link.SetsNmm is { } sets
+            ? $"folds; takes a set at {UnitStyle.Figures(sets / 1000)} N·m"
+            : "folds",
+        LimitSource.DoubleShear => "double shear at yield",
+        LimitSource.PlasticTube => "fully plastic, EN 1993-1-1 class 1",
+        LimitSource.ElasticTube => "first yield, not class 1",
+        LimitSource.JackHandle => "least: 450 N at a jack handle's end, AS 2615",
+        LimitSource.Dent => "1 % dent, DNV-RP-C204",
+        LimitSource.DentAtMouth => "0.7 of the tip's, finite elements",
+        _ => "twists off at its root",
+    };
+
+    private static string Standard(LinkKind kind) => kind == LinkKind.Key ? "ISO 2936" : "ISO 1711-1";
+
+    private static string Diameter(LinkLimit link, UnitStyle style) => style.Length(Length.FromMillimeters(link.SizeMm));
+
+    /// <summary>A width across flats: in US units as the inch fraction it is, else in millimetres, as sockets are marked.</summary>
+    private static string Hexagon(double acrossFlatsMm, UnitStyle style)
+    {
+        int parts = (int)Math.Round(acrossFlatsMm * Parts / 25.4);
+        if (!style.IsUs || Math.Abs(parts * 25.4 / Parts - acrossFlatsMm) > SameMm)
+        {
+            return $"{UnitStyle.Trim(acrossFlatsMm, 2)} mm";
+        }
+
+        int under = Parts;
+        int over = parts % Parts;
+        while (over > 0 && over % 2 == 0)
+        {
+            (over, under) = (over / 2, under / 2);
+        }
+
+        int whole = parts / Parts;
+        string fraction = over == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{over}/{under}");
+        string number = whole.ToString(CultureInfo.InvariantCulture);
+        return whole == 0 ? $"{fraction} in" : over == 0 ? $"{number} in" : $"{number}-{fraction} in";
+    }
+}
