@@ -1,3 +1,4 @@
+using Leverage.Corners;
 using Leverage.Levers;
 using Leverage.Tubes;
 using Leverage.Stiffness;
@@ -57,6 +58,7 @@ public sealed class CheckInputs
     private double Following(string name) => name switch
     {
         "per" => 1,
+        "coefficient" => CornerHold.RigidJaw(this["play"], this["wear"]),
         "threadFriction" or "faceFriction" => this["friction"],
         "lead" => this["pitch"],
         "halfAngle" => ThreadFriction.HalfAngle60Rad,

@@ -7,7 +7,7 @@ namespace Leverage.Proof;
 public static partial class CheckedFormulas
 {
     private static readonly CheckedFormula[] Listed =
-        [.. Threads, .. Tightening, .. Stiffness, .. TubeSections, .. Tubes, .. Levers, .. LoadPath, .. Holding, .. Spread];
+        [.. Threads, .. Tightening, .. Stiffness, .. TubeSections, .. Tubes, .. Levers, .. LoadPath, .. Corners, .. Holding, .. Spread];
 
     private static readonly Dictionary<string, CheckedFormula>.AlternateLookup<ReadOnlySpan<char>> ByName =
         Listed.ToDictionary(f => f.Name, StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();

@@ -9,7 +9,7 @@ internal sealed record FormulaMethod(MethodInfo Method)
 {
     /// <summary>The namespaces that hold formulas.</summary>
     private static readonly string[] Rooms =
-        ["Threads", "Preload", "Stiffness", "BreakLoose", "Levers", "Tubes", "LoadPath", "Holding"];
+        ["Threads", "Preload", "Stiffness", "BreakLoose", "Levers", "Tubes", "LoadPath", "Corners", "Holding"];
 
     /// <summary>Units a parameter name may end in, longest first, and the kind each stands for.</summary>
     private static readonly (string Suffix, string Unit, string Kind)[] Units =
