@@ -1,11 +1,10 @@
 using System.Globalization;
 using System.CommandLine;
 using System.CommandLine.Invocation;
-using Leverage.Assessments;
 using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
-using Leverage.Cli.Shells;
+using Leverage.Cli.About;
 using Leverage.Reading;
 
 namespace Leverage.Cli;
@@ -145,30 +144,18 @@ internal static class CommandLine
 
     private static int Answer(LeverageCommand command, ParseResult result, CommonOptions common, Terminal terminal)
     {
-        CommandAnswer answer = command.Answer(new Given(result, common));
+        CommandAnswer answer;
+        try
+        {
+            answer = command.Answer(new Given(result, common));
+        }
+        catch (InputException e) when (!e.IsPlaced)
+        {
+            throw new InputException(ErrorLine.Of(e, result.CommandResult.Command));
+        }
+
         terminal.Answers.Write(Text(answer, common.Json.IsIn(result), terminal.Colour));
         return answer.Failed ? ExitCode.Failed
             : common.Strict.IsIn(result) ? ExitCode.Strict(answer.Verdict) : ExitCode.Answered;
     }
-}
-
-/// <summary>How the program ended.</summary>
-internal static class ExitCode
-{
-    /// <summary>Answered, whatever the verdict.</summary>
-    internal const int Answered = 0;
-
-    /// <summary>The program failed.</summary>
-    internal const int Failed = 1;
-
-    /// <summary>What was given cannot be used.</summary>
-    internal const int BadInput = 2;
-
-    /// <summary>With --strict: a stop exits 3, a care 4.</summary>
-    internal static int Strict(Verdict verdict) => verdict switch
-    {
-        Verdict.Stop => 3,
-        Verdict.Care => 4,
-        _ => Answered,
-    };
 }

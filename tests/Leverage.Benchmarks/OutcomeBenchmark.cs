@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Probability;
 using BenchmarkDotNet.Attributes;
 using Leverage.Assessments;

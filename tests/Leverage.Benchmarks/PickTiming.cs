@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Levers;
@@ -43,7 +45,7 @@ internal static class Cases
         ["axle nut"] = AxleNut,
         ["tubed"] = Tubed,
         ["heavy"] = Heavy,
-        ["no bar"] = AxleNut with { Bar = null },
+        ["no bar"] = AxleNut with { Bar = null, BarDiameter = null },
         ["nothing known"] = new() { BookTorque = Torque.FromNewtonMeters(460) },
         ["tiny bolt"] = new() { Thread = ThreadCatalog.Named("M6"), Drive = "1/4", Bar = Length.FromMillimeters(150) },
         ["tiny bolt, long bar"] = new() { Thread = ThreadCatalog.Named("M6"), Drive = "1/4", Bar = Length.FromMillimeters(600) },
@@ -53,7 +55,8 @@ internal static class Cases
         ["everything at once"] = Heavy with
         {
             Adapters = ["1/2", "1", "3/8"],
-            Pin = new FlexPin(Length.FromMillimeters(12), Length.FromMillimeters(20)),
+            BarPin = Length.FromMillimeters(12),
+            BarPinPlanes = Length.FromMillimeters(20),
         },
     };
 
@@ -67,20 +70,20 @@ internal static class Cases
     internal static IReadOnlyDictionary<string, LooseningRequest> Slipping { get; } = new Dictionary<string, LooseningRequest>(StringComparer.Ordinal)
     {
         ["dry"] = OnBar(33.7, 3.2, 250),
-        ["greasy"] = OnBar(33.7, 3.2, 250) with { Handle = "greasy" },
-        ["snug and rusty"] = OnBar(26.9, 3.2, 250) with { Handle = "rusty" },
-        ["friction given"] = OnBar(33.7, 3.2, 250) with { GripFriction = 0.17 },
-        ["walks off"] = OnBar(48.3, 3.2, 60) with { Handle = "greasy", Taper = Angle.FromDegrees(1) },
+        ["greasy"] = OnBar(33.7, 3.2, 250) with { Surface = "greasy" },
+        ["snug and rusty"] = OnBar(26.9, 3.2, 250) with { Surface = "rusty" },
+        ["friction given"] = OnBar(33.7, 3.2, 250) with { SurfaceFriction = 0.17 },
+        ["walks off"] = OnBar(48.3, 3.2, 60) with { Surface = "greasy", Taper = Angle.FromDegrees(1) },
         ["short overlap"] = OnBar(33.7, 3.2, 20),
         ["all the handle"] = OnBar(33.7, 3.2, 450),
         ["weak tube"] = OnBar(26.9, 1, 100),
         ["jack handle"] = OnBar(33.7, 3.2, 250) with { Tube = new TubeText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)) },
         ["no room"] = OnBar(33.7, 3.2, 100) with { Tube = Tube(33.7, 3.2, 210) },
-        ["steep swing"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.FromDegrees(80) },
-        ["level only"] = OnBar(33.7, 3.2, 250) with { BelowLevel = Angle.Zero },
+        ["steep swing"] = OnBar(33.7, 3.2, 250) with { PastSquare = Angle.FromDegrees(80) },
+        ["level only"] = OnBar(33.7, 3.2, 250) with { PastSquare = Angle.Zero },
     };
 
-    internal static SlipAssessment Slip(string name) => SlipAssessor.Assess(SlipDefaults.Complete(Slipping[name], null));
+    internal static SlipAssessment Slip(string name) => SlipAssessor.Assess(SlipDefaults.Complete(Slipping[name]));
 
     internal static string Words(Chart chart) => string.Join(' ', chart.Texts.Select(text => text.Text));
 

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.LoadPath;
@@ -28,7 +29,7 @@ public sealed class SideViewTests
     [InlineData(89)]
     public void Every_angle_is_sketched_soundly(double degrees)
     {
-        LooseningRequest request = Cases.Tubed with { BelowLevel = Angle.FromDegrees(degrees) };
+        LooseningRequest request = Cases.Tubed with { PastSquare = Angle.FromDegrees(degrees) };
         Sound(LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)))!, "angle");
     }
 

@@ -47,7 +47,7 @@ internal static class Program
             0 => QuantityReader.Torque(rest).NewtonMeters,
             1 => QuantityReader.Length(rest).Millimeters,
             2 => QuantityReader.Force(rest).Newtons,
-            3 => QuantityReader.Mass(rest, 3000).Kilograms,
+            3 => QuantityReader.Mass(rest).Kilograms,
             4 => QuantityReader.Stress(rest).Megapascals,
             5 => QuantityReader.Warming(rest).Kelvins,
             6 => QuantityReader.Share(rest),

@@ -1,31 +1,23 @@
 using System.CommandLine;
 using System.Text.Json;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
-using Leverage.Grades;
-using Leverage.Reading;
-using Leverage.Threads;
-using UnitsNet;
+using Leverage.Requests;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Commands;
 
 /// <summary><c>leverage check</c>: is a quoted torque believable for this thread and grade.</summary>
 internal sealed class CheckCommand : LeverageCommand
 {
-    private readonly AskedArgument<Torque?> _quoted = new AskedArgument<Torque?>(
-        "TORQUE", "the torque quoted, such as 130Nm or 96ft-lb", required: true, text => QuantityReader.Torque(text));
-
-    private readonly Asked<ScrewThread?> _thread = NameOption.Thread("size: M12x1.25, M12 (coarse), 1/2-20");
-    private readonly Asked<string?> _grade = NameOption.Grade("of the bolt: 8.8, SAE 5, A2-70 (8.8; inch SAE 5)");
-    private readonly JointOptions _joint = new();
+    private readonly FieldOptions<TighteningRequest> _fields = new(TighteningFields.Check, required: TighteningFields.Quoted);
 
     /// <inheritdoc/>
     internal override string Example => "check 130Nm --thread M12x1.25 --grade 10.9";
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [_quoted, _thread, _grade, .. _joint.Symbols];
+    internal override IEnumerable<Symbol> Symbols => _fields.Symbols;
 
     /// <inheritdoc/>
     internal override string Remarks =>
@@ -37,16 +29,7 @@ internal sealed class CheckCommand : LeverageCommand
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
     {
-        ScrewThread thread = given.Need(_thread, "write for example --thread M12x1.25.");
-        Grade? grade = given.Get(_grade) is { } name ? Given.About(_grade, () => GradeCatalog.Bolt(name, thread)) : null;
-        CheckingAssessment assessment = CheckingAssessor.Assess(new CheckingSetup
-        {
-            Quoted = given.Get(_quoted)!.Value,
-            Thread = thread,
-            Grade = grade,
-            Friction = _joint.Friction(given),
-            Face = _joint.Face(given, thread),
-        });
+        CheckingAssessment assessment = Checking.Assess(_fields.Read(given, new TighteningRequest()));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(CheckingAnswer.Of(assessment), AnswerJson.Shared.CheckingAnswer),

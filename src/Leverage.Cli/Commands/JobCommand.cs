@@ -17,14 +17,8 @@ internal sealed class JobCommand : LeverageCommand
     /// <summary>Drawings on a sheet: a page of paper of them.</summary>
     private const int Drawings = 3;
 
-    private readonly AskedArgument<string?> _file = new AskedArgument<string?>(
-        "FILE", "the job file, such as shared/pickup/job.toml", required: false, text => text);
-
-    private readonly Asked<string?> _out = new Asked<string?>(
-        "--out", "FILE", "the sheet to print: .html, or .md", text => Format(text) is not null
-            ? text
-            : throw new InputException($"'{text}' ends in neither .html nor .md. Write for example --out sheet.html."));
-
+    private readonly TextArgument _file = new("FILE", "the job file, such as shared/pickup/job.toml", required: false);
+    private readonly TextOption _out = new("--out", "FILE", "the sheet to print: .html, or .md");
     private readonly Flag _csv = new("--csv", "a line a fastener, as CSV");
     private readonly NewFile _new = new("--new", "write a commented starter file");
 
@@ -48,7 +42,7 @@ internal sealed class JobCommand : LeverageCommand
             throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
         }
 
-        if (given.Get(_new.Option) is not null && given.Get(_file) is not null)
+        if (given.Text(_new.Option) is not null && given.Text(_file) is not null)
         {
             throw new InputException(_new.Option.Name, "stands alone: it writes a starter file and reads none.");
         }
@@ -58,11 +52,12 @@ internal sealed class JobCommand : LeverageCommand
             return written;
         }
 
-        string file = given.Get(_file)
+        string file = given.Text(_file)
             ?? throw new InputException("FILE", $"is missing: {_file.Description}. To begin one: leverage job --new job.toml.");
-        string? sheet = given.Get(_out);
+        string? sheet = given.Text(_out);
         if (sheet is not null)
         {
+            _ = Format(sheet) ?? throw new InputException(_out.Name, $"'{sheet}' ends in neither .html nor .md.", new Cure("out", "sheet.html"));
             WholeFile.Check(_out.Name, sheet, given.ForceWrite);
         }
 

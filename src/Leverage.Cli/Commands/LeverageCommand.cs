@@ -1,14 +1,15 @@
 // How to add a command, in three steps.
-//  1. A file here, XxxCommand.cs: a class that derives from LeverageCommand. Its options and arguments are fields, made
-//     by QuantityOption (numbers with units), NameOption (names of threads, grades, table rows, words) and Asked
-//     (anything else). Symbols lists them in the order the help shows them. Answer reads them with given.Get(...), builds
-//     a Setup, has Core assess it, and returns a CommandAnswer. It computes no mechanics and formats nothing.
+//  1. A file here, XxxCommand.cs: a class that derives from LeverageCommand. What is asked of the core are fields: FieldOptions makes
+//     options and arguments of a list of them. Options of the command line's own (a file to draw into) are TextOption, Flag, Picture.
+//     Symbols lists them in the order the help shows them. Answer reads a request, has Core assess it, and returns a CommandAnswer.
+//     It computes no mechanics and formats nothing.
 //  2. A file in Output/, XxxWords.cs: lays the assessment out on a Page.
 //  3. A line in CommandList.All.
-// Refusals: throw InputException("--option", "what, why, cure"): one line, exit 2. Options are built only for the
+// Refusals: throw InputException("field", "what, why", cure): one line, exit 2. Options are built only for the
 // command that is asked for, so keep work out of constructors; nothing may be static that reads a table.
 using System.CommandLine;
 using Leverage.Cli.Input;
+using Leverage.Cli.Output;
 
 namespace Leverage.Cli.Commands;
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
@@ -9,24 +10,20 @@ using Leverage.Reading;
 
 namespace Leverage.Cli.Commands;
 
-/// <summary><c>leverage loosen</c>: what it takes to undo this one.</summary>
+/// <summary><c>leverage loosen</c>: what it takes to loosen this one.</summary>
 internal sealed class LoosenCommand : LeverageCommand
 {
-    private readonly NutOptions _nut = new("what turns it (socket)");
-    private readonly Asked<string?> _drive = NameOption.Row("--drive", "square, inches: 1/4 3/8 1/2 3/4 1", "drive-squares", "a drive square");
-    private readonly LeverOptions _lever = new();
-    private readonly HoldOptions _hold;
+    private static readonly FieldKind<int> DrawCounts = Kinds.Count("100000", new AcceptedRange(1, MonteCarlo.MostSamples, ""));
+    private static readonly FieldKind<double> Starts = Kinds.Number("1", new AcceptedRange(0, 1e15, ""));
+
+    private readonly NutOptions _fields = new(LooseningFields.All, "your own tools; their names may stand for bar, tube, person, hold");
     private readonly Picture _chart = new("--chart", "force against length");
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
-    private readonly Asked<double?> _samples = QuantityOption.Number("--samples", "cross-check the chances by this many draws", 1, MonteCarlo.MostSamples);
-    private readonly Asked<double?> _seed = QuantityOption.Number("--seed", "of the draws (1)", 0, 1e15);
-
-    private readonly Picture _tornado = new("--tornado", "what matters, as bars");
+    private readonly TextOption _draws = new("--draws", DrawCounts, "cross-check the chances by this many draws");
+    private readonly TextOption _start = new("--start-number", Starts, "of the draws (1)");
+    private readonly Picture _whatMattersChart = new("--what-matters-chart", "what matters, as bars");
     private readonly Flag _whatMatters = new("--what-matters", "which input moves the answer most: what to go and measure");
-
-    /// <summary>The command with its options.</summary>
-    internal LoosenCommand() => _hold = new HoldOptions(_lever.Chest);
 
     /// <inheritdoc/>
     internal override string Example =>
@@ -35,8 +32,7 @@ internal sealed class LoosenCommand : LeverageCommand
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>
     [
-        .. _nut.Symbols, _drive,
-        .. _lever.Symbols, .. _hold.Symbols, _chart.Option, _sketch.Option, _samples, _seed, _whatMatters, _tornado.Option,
+        .. _fields.Symbols, _chart.Option, _sketch.Option, _draws, _start, _whatMatters, _whatMattersChart.Option,
     ];
 
     /// <inheritdoc/>
@@ -44,9 +40,8 @@ internal sealed class LoosenCommand : LeverageCommand
     {
         _chart.Check(given);
         _sketch.Check(given);
-        _tornado.Check(given);
-        LooseningSetup setup = Given.Options(() => LooseningDefaults.Complete(Request(given)));
-        LooseningAssessment assessment = Given.Options(() => LooseningAssessor.Assess(setup));
+        _whatMattersChart.Check(given);
+        LooseningAssessment assessment = Loosening.Assess(_fields.Read(given, _fields.Chest(given)));
         CrossCheck? drawn = Drawn(assessment, given);
         IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
         Draw(assessment, given);
@@ -67,22 +62,19 @@ internal sealed class LoosenCommand : LeverageCommand
     private void Draw(LooseningAssessment assessment, Given given)
     {
         string title = LooseningTitle.Of(assessment.Setup, given.Units);
-        _tornado.Write(given, () => TornadoChart.Draw(
-            Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_tornado)),
+        _whatMattersChart.Write(given, () => TornadoChart.Draw(
+            Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_whatMattersChart)),
             title));
         _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, given.Units));
         _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));
     }
 
     private static InputException NoBar(Picture picture) =>
-        new(picture.Option.Name, "needs a bar to draw. Give --bar, such as 600mm.");
+        new(picture.Option.Name, "needs a bar to draw.", LooseningFields.Bar.Cure);
 
-    private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Get(_samples) is { } samples
-        ? CrossCheck.Of(assessment, (int)samples, (ulong)(given.Get(_seed) ?? 1))
-        : given.Get(_seed) is null
+    private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Read(_draws, DrawCounts, 0) is var draws and > 0
+        ? CrossCheck.Of(assessment, draws, (ulong)given.Read(_start, Starts, 1))
+        : given.Text(_start) is null
             ? null
-            : throw new InputException(_seed.Name, "says nothing without --samples. Write for example --samples 1000000 --seed 1.");
-
-    private LooseningRequest Request(Given given) =>
-        _lever.Into(_nut.Read(given) with { Drive = given.Get(_drive), Hold = _hold.Read(given) }, given);
+            : throw new InputException(_start.Name, "says nothing without draws.", new Cure("draws", "100000"));
 }

@@ -3,7 +3,7 @@ using Leverage.Assessments;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Reading;
-using Leverage.Tables;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
 using UnitsNet;
@@ -13,19 +13,13 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage pick</c>: out of your own tools, which set-up is best for this nut.</summary>
 internal sealed class PickCommand : LeverageCommand
 {
-    private readonly NutOptions _nut = new("what has to turn it (socket or spanner, the best)");
-    private readonly ChestOption _chest = new("your own tools");
-    private readonly Asked<IReadOnlyList<string>?> _stances = new Asked<IReadOnlyList<string>?>(
-        "--stance", "LIST", "how you can stand there: table stances, commas between (any)", Stances);
+    private static readonly FieldKind<IReadOnlyList<string>> Ways = Kinds.Rows("stances", "a stance", "stand-push");
+    private static readonly FieldKind<Length> Depths = Kinds.Length("80mm");
 
-    private readonly Asked<Length?> _recess = QuantityOption.Length("--recess", "how far the nut sits back: extensions must reach it");
-    private readonly PersonOptions _person;
-    private readonly HandleOptions _handle = new();
-    private readonly HoldOptions _hold;
+    private readonly NutOptions _fields = new(LooseningFields.Pick, "your own tools");
+    private readonly TextOption _stances = new("--stance", Ways, "how you can stand there: table stances, commas between (any)");
+    private readonly TextOption _recess = new("--recess", Depths, "how far the nut sits back: extensions must reach it");
     private readonly NewFile _starter = new("--new-chest", "write a commented chest to start from");
-
-    /// <summary>The command with its options.</summary>
-    internal PickCommand() => (_person, _hold) = (new PersonOptions(_chest), new HoldOptions(_chest));
 
     /// <inheritdoc/>
     internal override string Example =>
@@ -33,9 +27,7 @@ internal sealed class PickCommand : LeverageCommand
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>
-    [
-        .. _nut.Symbols, _chest.Symbol, _stances, _recess, .. _person.Symbols, .. _handle.Symbols, .. _hold.Symbols, _starter.Option,
-    ];
+    [.. _fields.Symbols, _stances, _recess, _starter.Option];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
@@ -45,7 +37,7 @@ internal sealed class PickCommand : LeverageCommand
             return written;
         }
 
-        PickAssessment pick = Given.Options(() => Picker.Pick(Request(given)));
+        PickAssessment pick = Picker.Pick(Request(given));
         return new CommandAnswer(
             pick.Verdict,
             () => PickAnswers.Of(pick, given.Units).ToJson(),
@@ -54,30 +46,25 @@ internal sealed class PickCommand : LeverageCommand
 
     private PickRequest Request(Given given)
     {
-        ToolChest chest = given.Need(_chest.Symbol, "write for example --chest chest.toml; start one with --new-chest chest.toml.");
-        IReadOnlyList<string> stances = given.Get(_stances) ?? [];
-        if (given.Get(_person.Force) is not null && stances.Count != 1)
+        ToolChest chest = _fields.Chest(given)
+            ?? throw new InputException("chest", "is needed here; --new-chest FILE begins one.", new Cure("chest", "chest.toml"));
+        ChestPerson? person = null;
+        LooseningRequest nut = _fields.Read(given, chest, (request, called) =>
         {
-            throw new InputException(_person.Force.Name, "was measured in one stance: give --stance with that one, or forces in the chest.");
-        }
-
-        return new PickRequest
-        {
-            Nut = _handle.Into(_person.Into(_nut.Read(given) with { Hold = _hold.Read(given) }, given), given),
-            Chest = chest,
-            Tool = _nut.Tool(given),
-            Stances = stances,
-            Person = _person.Named(given) ?? (_person.IsWritten(given) ? null : First(chest)),
-            Recess = given.Get(_recess) ?? Length.Zero,
-        };
+            person = called;
+            return request;
+        });
+        IReadOnlyList<string> stances = given.Read(_stances, Ways) ?? [];
+        bool written = nut is not { Person: null, Body: null, Force: null };
+        return nut.Force is not null && stances.Count != 1
+            ? throw new InputException("force", "was measured in one stance: say which, or write forces in the chest.", new Cure("stance", "stand-push"))
+            : new PickRequest
+            {
+                Nut = nut,
+                Chest = chest,
+                Stances = stances,
+                Person = person ?? (written || chest.People.Count == 0 ? null : chest.People[0]),
+                Recess = given.Read(_recess, Depths, Length.Zero),
+            };
     }
-
-    private static ChestPerson? First(ToolChest chest) => chest.People.Count > 0 ? chest.People[0] : null;
-
-    private static IReadOnlyList<string> Stances(string text) =>
-    [
-        .. text.Split(',', StringSplitOptions.TrimEntries)
-            .Select(word => RowLookup.Named("stances", word, "a stance").Key)
-            .Distinct(StringComparer.Ordinal),
-    ];
 }

@@ -10,8 +10,7 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage table</c>: what the published tables say, with source and status.</summary>
 internal sealed class TableCommand : LeverageCommand
 {
-    private readonly AskedArgument<string?> _name = new AskedArgument<string?>(
-        "NAME", "a table, or how its name begins; without it, all tables", required: false, text => text);
+    private readonly TextArgument _name = new("NAME", "a table, or how its name begins; without it, all tables", required: false);
 
     private readonly Argument<string[]> _filter = new("FILTER")
     {
@@ -46,18 +45,18 @@ internal sealed class TableCommand : LeverageCommand
             throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
         }
 
-        if (given.Get(_name) is not { } name)
+        if (given.Text(_name) is not { } name)
         {
             return csv
                 ? throw new InputException(_csv.Name, "needs the table's name, such as leverage table friction --csv.")
                 : new CommandAnswer(Verdict.Go, TableJson.List, TableWords.List);
         }
 
-        TableChoice[] chosen = [.. Named(name).Select(table => Narrowed(table, given.Get(_filter) ?? []))];
+        TableChoice[] chosen = [.. Named(name).Select(table => Narrowed(table, given.Get(_filter)))];
         TableChoice[] found = [.. chosen.Where(choice => choice.Rows.Count > 0)];
         if (found.Length == 0)
         {
-            throw Nothing(chosen, given.Get(_filter)!);
+            throw Nothing(chosen, given.Get(_filter));
         }
 
         return csv
@@ -107,6 +106,3 @@ internal sealed class TableCommand : LeverageCommand
         return new InputException(_filter.Name, $"no row of {tables} holds '{string.Join(' ', words)}'.{cure}");
     }
 }
-
-/// <summary>A table and the rows of it that are wanted.</summary>
-internal sealed record TableChoice(Table Table, IReadOnlyList<TableRow> Rows);

@@ -25,6 +25,18 @@ internal static class ErrorLine
             : result.UnmatchedTokens.Count > 0 ? Unknown(result, result.UnmatchedTokens[0]) : result.Errors[0].Message;
     }
 
+    /// <summary>A refusal in the dress of the command line: a field is an option, or an argument in capitals.</summary>
+    internal static string Of(InputException refusal, Command command)
+    {
+        string message = refusal.MessageIn(cure => Dressed(cure.Field, command) is ['-', ..] option ? $"{option} {cure.Example}".TrimEnd() : cure.Example);
+        return refusal.Subject is not { } subject ? message : $"{(refusal.IsPlaced ? subject : Dressed(subject, command))}: {message}";
+    }
+
+    private static string Dressed(string field, Command command) =>
+        field.StartsWith('-') ? field
+        : command.Options.Any(option => option.Name == $"--{field}") ? $"--{field}"
+        : command.Arguments.FirstOrDefault(argument => argument.Name.Equals(field, StringComparison.OrdinalIgnoreCase))?.Name ?? $"--{field}";
+
     /// <summary>Whether a word was meant as an option: a dash, and no number behind it.</summary>
     internal static bool LooksLikeOption(string word) =>
         word.Length > 1 && word[0] == '-' && !char.IsAsciiDigit(word[1]) && word[1] is not ('.' or '∞');

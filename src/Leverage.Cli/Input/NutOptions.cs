@@ -1,71 +1,76 @@
 using System.CommandLine;
-using Leverage.Assessments;
-using Leverage.Friction;
-using Leverage.BreakLoose;
+using Leverage.Holding;
 using Leverage.Reading;
-using Leverage.Threads;
+using Leverage.Requests;
+using Leverage.Workshop.Chest;
 using UnitsNet;
 
 namespace Leverage.Cli.Input;
 
-/// <summary>The nut or bolt to undo, for the commands that break one loose.</summary>
-internal sealed class NutOptions
+/// <summary>The options of a question about a nut or a lever; names of a chest may stand for bar, tube, person and what holds.</summary>
+internal sealed class NutOptions(IReadOnlyList<Field<LooseningRequest>> fields, string chest)
 {
-    private readonly AskedArgument<Torque?> _book = new AskedArgument<Torque?>(
-        "BOOK_TORQUE", "what it was tightened to (75 % of proof load)", false, text => QuantityReader.Torque(text));
+    private readonly FieldOptions<LooseningRequest> _fields = new(fields);
+    private readonly TextOption _chest = new("--chest", "F.toml", chest);
 
-    private readonly Asked<ScrewThread?> _thread = NameOption.Thread("size: M24x1.5, M24 (coarse), 1/2-20");
-    private readonly Asked<string?> _grade = NameOption.Grade("of bolt or stud: 8.8, SAE 5 (8.8; inch SAE 5)");
-    private readonly Asked<double?> _friction = QuantityOption.Number("--friction", "at assembly (0.14, and 1.4 each way)", 0.02, 1);
-    private readonly Asked<string?> _condition = NameOption.Row(
-        "--condition", "clean, used, rusted, salted, … : table conditions (used)", "conditions", "a condition");
+    /// <summary>The options, in the order the help shows them.</summary>
+    internal IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chest];
 
-    private readonly Asked<Torque?> _prevailing = QuantityOption.Torque("--prevailing", "a locknut's own grip");
-    private readonly Flag _leftHand = new("--left-hand", "left-hand thread: turn clockwise to undo");
-    private readonly Flag _soaked = new("--soaked", "soaked in penetrant for a day");
-    private readonly Asked<HeatedPart?> _heat = NameOption.Choice<HeatedPart?>(
-        "--heat", "part heated", ("stud", HeatedPart.Stud), ("nut", HeatedPart.Nut), ("housing", HeatedPart.Housing));
+    /// <summary>The chest, or null when none was given.</summary>
+    internal ToolChest? Chest(Given given) => given.Text(_chest) is { } path ? ToolChest.Read(path) : null;
 
-    private readonly Asked<TemperatureDelta?> _by = new Asked<TemperatureDelta?>(
-        "--by", "KELVIN", "how much hotter than the rest: 150K", text => QuantityReader.Warming(text));
+    /// <summary>The request, with what the chest says of the pieces that are called by name.</summary>
+    internal LooseningRequest Read(Given given, ToolChest? chest) => Read(given, chest, (request, person) => request.With(person));
 
-    private readonly Asked<Length?> _hex = QuantityOption.Length("--hex", "width across flats (standard nut of the thread)");
-    private readonly Asked<ToolKind?> _tool;
+    /// <summary>The request; what is done with a person of the chest who is called by name is left to the caller.</summary>
+    internal LooseningRequest Read(Given given, ToolChest? chest, Func<LooseningRequest, ChestPerson, LooseningRequest> called) =>
+        _fields.Read(given, new LooseningRequest(), (request, field, text) =>
+            field == LooseningFields.Bar ? Piece(chest, field, text, all => all.Bars, (all, name) => all.Bar(name)) is { } bar ? request.With(bar) : null
+            : field == LooseningFields.Tube ? Piece(chest, field, text, all => all.Tubes, (all, name) => all.Tube(name)) is { } tube ? request.With(tube) : null
+            : field == LooseningFields.Person ? Piece(chest, field, text, all => all.People, (all, name) => all.Person(name)) is { } person ? called(request, person) : null
+            : field == LooseningFields.HeldBy && chest is not null ? Held(request, chest, text)
+            : null);
 
-    /// <summary>The options.</summary>
-    /// <param name="tool">What the help says of <c>--tool</c>.</param>
-    internal NutOptions(string tool) => _tool = NameOption.Choice<ToolKind?>(
-        "--tool", tool, ("socket", ToolKind.Socket), ("ring", ToolKind.Ring), ("open", ToolKind.Open), ("key", ToolKind.Key));
-
-    /// <summary>The argument and the options, in the order the help shows them.</summary>
-    internal IEnumerable<Symbol> Symbols =>
-        [_book, _thread, _grade, _friction, _condition, _prevailing, _leftHand, _soaked, _heat, _by, _hex, _tool];
-
-    /// <summary>What turns it; null when that was left open.</summary>
-    internal ToolKind? Tool(Given given) => given.Get(_tool);
-
-    /// <summary>What was said of the nut.</summary>
-    internal LooseningRequest Read(Given given) => new()
+    /// <summary>The piece a text names; null where the text is a value of its own.</summary>
+    /// <exception cref="InputException">A name of no piece, or a name and no chest.</exception>
+    private static T? Piece<T>(
+        ToolChest? chest, Field field, string text, Func<ToolChest, IReadOnlyList<T>> shelf, Func<ToolChest, string, T> find)
+        where T : class, IPiece
     {
-        BookTorque = given.Get(_book),
-        Thread = given.Get(_thread),
-        Grade = given.Get(_grade),
-        Friction = given.Get(_friction) is { } friction ? FrictionRange.About(friction) : null,
-        Condition = given.Get(_condition),
-        Prevailing = given.Get(_prevailing),
-        LeftHand = given.Get(_leftHand),
-        Soaked = given.Get(_soaked),
-        Heating = Heating(given),
-        AcrossFlats = given.Get(_hex),
-        Tool = Tool(given) ?? ToolKind.Socket,
-    };
+        if (chest is not null && shelf(chest).Named(text) is { } piece)
+        {
+            return piece;
+        }
 
-    private Heating? Heating(Given given) => (given.Get(_heat), given.Get(_by), given.Get(_thread)) switch
+        if (field.Kind.Takes(text) || StartsAsValue(text))
+        {
+            return null;
+        }
+
+        try
+        {
+            return chest is not null
+                ? find(chest, text)
+                : throw new InputException(field.Name, $"'{text}' looks like a name: of what chest? Write it out, or name the chest.", new Cure("chest", "chest.toml"), field.Cure);
+        }
+        catch (InputException e)
+        {
+            throw e.About(field.Name);
+        }
+    }
+
+    /// <summary>Whether a text was meant as a value, however wrong: its own reader says best what is wrong with it.</summary>
+    private static bool StartsAsValue(string text) =>
+        text.TrimStart() is [var first, ..] && (char.IsAsciiDigit(first) || first is '.' or '-' or '+' or '−')
+        || text.TrimStart().StartsWith("jack:", StringComparison.OrdinalIgnoreCase);
+
+    private static LooseningRequest Held(LooseningRequest request, ToolChest chest, string text)
     {
-        (null, null, _) => null,
-        ({ } part, { } by, not null) => new Heating(part, by.Kelvins),
-        (null, _, _) => throw new InputException(_by.Name, "says nothing without --heat. Write for example --heat nut --by 150K."),
-        (_, null, _) => throw new InputException(_heat.Name, "needs --by, how much hotter than the rest, such as --by 150K."),
-        _ => throw new InputException(_heat.Name, "needs the thread. Give --thread too, such as M24x1.5."),
-    };
+        string[] words = text.Split(',', StringSplitOptions.TrimEntries);
+        ChestHold?[] pieces = [.. words.Select(word => Array.Exists(Kinds.RestraintWords, known => known.Word.Equals(word, StringComparison.OrdinalIgnoreCase))
+            ? null
+            : chest.Holds.Named(word))];
+        string plain = string.Join(',', words.Select((word, i) => pieces[i] is { } piece ? Array.Find(Kinds.RestraintWords, known => known.Value == piece.Kind).Word : word));
+        return LooseningFields.HeldBy.Read(request, plain).With(pieces.OfType<ChestHold>().Concat(chest.Holds));
+    }
 }

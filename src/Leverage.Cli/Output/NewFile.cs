@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Leverage.Assessments;
-using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 
 namespace Leverage.Cli.Output;
@@ -13,10 +12,10 @@ internal sealed class NewFile
 {
     /// <summary>A file named by an option.</summary>
     internal NewFile(string option, string description) =>
-        Option = new Asked<string?>(option, "FILE", description, text => text);
+        Option = new TextOption(option, "FILE", description);
 
     /// <summary>The option that names the file.</summary>
-    internal Asked<string?> Option { get; }
+    internal TextOption Option { get; }
 
     /// <summary>Writes the file if it was asked for, and says so.</summary>
     /// <param name="given">What was given.</param>
@@ -24,7 +23,7 @@ internal sealed class NewFile
     /// <returns>The answer, or null where no file was asked for.</returns>
     internal CommandAnswer? Write(Given given, Func<string> text)
     {
-        if (given.Get(Option) is not { } path)
+        if (given.Text(Option) is not { } path)
         {
             return null;
         }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Leverage.Charts;
 using Leverage.Cli.Input;
+using Leverage.Reading;
 
 namespace Leverage.Cli.Output;
 
@@ -9,16 +10,17 @@ internal sealed class Picture
 {
     /// <summary>A picture named by an option.</summary>
     internal Picture(string option, string description) =>
-        Option = new Asked<string?>(option, "FILE", $"{description}, .png or .svg", Named);
+        Option = new TextOption(option, "FILE", $"{description}, .png or .svg");
 
     /// <summary>The option that names the file.</summary>
-    internal Asked<string?> Option { get; }
+    internal TextOption Option { get; }
 
     /// <summary>Refuses a file that may not or cannot be written, before any work is done.</summary>
     internal void Check(Given given)
     {
-        if (given.Get(Option) is { } path)
+        if (given.Text(Option) is { } path)
         {
+            Named(path);
             WholeFile.Check(Option.Name, path, given.ForceWrite);
         }
     }
@@ -26,16 +28,22 @@ internal sealed class Picture
     /// <summary>Draws and writes it, if it was asked for.</summary>
     internal void Write(Given given, Func<Chart> draw)
     {
-        if (given.Get(Option) is { } path)
+        if (given.Text(Option) is { } path)
         {
             byte[] bytes = draw().Bytes(ChartFile.FormatOf(path));
             WholeFile.Write(Option.Name, path, given.ForceWrite, stream => stream.Write(bytes));
         }
     }
 
-    private static string Named(string path)
+    private void Named(string path)
     {
-        ChartFile.FormatOf(path);
-        return path;
+        try
+        {
+            ChartFile.FormatOf(path);
+        }
+        catch (InputException e)
+        {
+            throw e.About(Option.Name);
+        }
     }
 }

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Leverage.Cli.Commands;
+using System.Text.Json.Serialization;
 using Leverage.Tables;
 
 namespace Leverage.Cli.Output;
@@ -97,3 +97,22 @@ internal static class TableJson
         return Encoding.UTF8.GetString(stream.ToArray());
     }
 }
+
+/// <summary>A table in the list of all of them.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Rows">How many rows it has.</param>
+internal sealed record TableName(string Name, string Title, int Rows);
+
+/// <summary>Rows of a table, each column under its name in the file; <see cref="TableJson"/> writes them cell by cell.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Notes">What its file says of it.</param>
+/// <param name="Rows">The rows that were wanted.</param>
+internal sealed record TableAnswer(string Name, string Title, IReadOnlyList<string> Notes, IReadOnlyList<Dictionary<string, JsonElement>> Rows);
+
+/// <summary>Shapes of the answers of <c>leverage table</c>, without reflection.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(TableName[]))]
+[JsonSerializable(typeof(TableAnswer[]))]
+internal sealed partial class TableAnswersJson : JsonSerializerContext;

@@ -68,3 +68,6 @@ internal static class TableShape
     private static bool Twin(Table table, string column, string unit, string wanted) =>
         column.EndsWith(unit, StringComparison.Ordinal) && table.Has(column[..^unit.Length] + wanted);
 }
+
+/// <summary>A table and the rows of it that are wanted.</summary>
+internal sealed record TableChoice(Table Table, IReadOnlyList<TableRow> Rows);

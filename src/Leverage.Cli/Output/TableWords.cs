@@ -1,6 +1,5 @@
 using System.Globalization;
 using Leverage.Wording;
-using Leverage.Cli.Commands;
 using Leverage.Tables;
 
 namespace Leverage.Cli.Output;

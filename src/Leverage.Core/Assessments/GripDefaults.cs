@@ -1,4 +1,5 @@
 using Leverage.Friction;
+using Leverage.Requests;
 using Leverage.Tables;
 using UnitsNet;
 
@@ -12,8 +13,8 @@ internal static class GripDefaults
 
     internal static Angle Swing(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
-        Angle lowest = request.BelowLevel ?? Angle.FromDegrees(BelowLevelDeg);
-        if (tubed && request.BelowLevel is null)
+        Angle lowest = request.PastSquare ?? Angle.FromDegrees(BelowLevelDeg);
+        if (tubed && request.PastSquare is null)
         {
             assumed.Add(new Assumption("lowest angle of the swing", lowest));
         }
@@ -22,21 +23,21 @@ internal static class GripDefaults
     }
 
     internal static string Words(LooseningRequest request) =>
-        request.GripFriction is null ? request.Handle ?? "dry" : "as given";
+        request.SurfaceFriction is null ? request.Surface ?? "dry" : "as given";
 
     internal static FrictionRange Friction(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
-        if (request.GripFriction is { } given)
+        if (request.SurfaceFriction is { } given)
         {
             return new FrictionRange(given, given, given);
         }
 
-        if (tubed && request.Handle is null)
+        if (tubed && request.Surface is null)
         {
             assumed.Add(new Assumption(
                 "handle dry", null, "friction 0.20 in the check", RowLookup.Named("handle-friction", "dry", "a state of the handle").Status));
         }
 
-        return FrictionRange.OnHandle(request.Handle ?? "dry");
+        return FrictionRange.OnHandle(request.Surface ?? "dry");
     }
 }

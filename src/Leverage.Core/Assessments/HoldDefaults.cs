@@ -1,5 +1,6 @@
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Preload;
 using UnitsNet;
@@ -12,11 +13,11 @@ internal static class HoldDefaults
     /// <summary>Loaded radius of a usual car tyre, mm (order of magnitude, tables/holding.csv).</summary>
     private const double TyreRadiusMm = 300;
 
-    internal static Hold? Complete(HoldRequest? request, List<Assumption> assumed)
+    internal static Hold? Complete(LooseningRequest request, List<Assumption> assumed)
     {
-        if (request is null)
+        if (!request.IsHoldSaid)
         {
-            assumed.Add(new Assumption("hold not judged", null, "give --held-by to judge it"));
+            assumed.Add(new Assumption("hold not judged", null, "nothing is said to hold it"));
             return null;
         }
 
@@ -31,7 +32,7 @@ internal static class HoldDefaults
         Length radius = Radius(request, assumed);
         return new Hold
         {
-            By = request.By,
+            By = request.HeldBy ?? [],
             VehicleMass = mass,
             WheelLoad = load,
             TyreRadius = radius,
@@ -39,29 +40,34 @@ internal static class HoldDefaults
             GroundFriction = RowLookup.Named("ground", ground, "a ground").Number("friction"),
             HalfShafts = Shafts(request, assumed),
             StudBarDiameter = StudBar(request),
-            Side = request.Side,
+            Side = request.Side ?? Side.Unknown,
             OnStands = request.OnStands,
         };
     }
 
-    private static Mass VehicleMass(HoldRequest request)
+    private static Mass VehicleMass(LooseningRequest request)
     {
-        bool needed = request.By.Contains(Restraint.Brake) || request.By.Contains(Restraint.OldBrake);
+        bool needed = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
         return request.VehicleMass ?? (needed
-            ? throw new InputException("held-by", "a parking brake is rated by the vehicle's mass. Give --mass, such as 1250kg.")
+            ? throw new InputException("held-by", "a parking brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)
             : Mass.Zero);
     }
 
-    private static Force WheelLoad(HoldRequest request, List<Assumption> assumed)
+    private static Force WheelLoad(LooseningRequest request, List<Assumption> assumed)
     {
         if (request.WheelLoad is { } given)
         {
             return given;
         }
 
+        if (request.OnStands)
+        {
+            return Force.Zero;
+        }
+
         if (request.VehicleMass is not { } mass)
         {
-            throw new InputException("held-by", "grip needs the load on the wheel. Give --wheel-load, such as 3200N, or --mass.");
+            throw new InputException("held-by", "grip needs the load on the wheel, or the vehicle's mass.", LooseningFields.WheelLoad.Cure);
         }
 
         Force quarter = Force.FromNewtons(mass.Kilograms * HangingWeight.StandardGravity / 4);
@@ -69,7 +75,7 @@ internal static class HoldDefaults
         return quarter;
     }
 
-    private static Length Radius(HoldRequest request, List<Assumption> assumed)
+    private static Length Radius(LooseningRequest request, List<Assumption> assumed)
     {
         if (request.TyreRadius is { } given)
         {
@@ -81,18 +87,18 @@ internal static class HoldDefaults
         return usual;
     }
 
-    private static Length Chock(HoldRequest request, Length radius) =>
-        !request.By.Contains(Restraint.Chock)
+    private static Length Chock(LooseningRequest request, Length radius) =>
+        !Has(request, Restraint.Chock)
             ? Length.Zero
             : request.ChockHeight is not { } height
-                ? throw new InputException("held-by", "a chock holds by its height. Give --chock, such as 100mm.")
+                ? throw new InputException("held-by", "a chock holds by its height.", LooseningFields.Chock.Cure)
                 : height > radius
                     ? throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.")
                     : height;
 
-    private static HalfShafts Shafts(HoldRequest request, List<Assumption> assumed)
+    private static HalfShafts Shafts(LooseningRequest request, List<Assumption> assumed)
     {
-        if (request.HalfShafts is null && request.By.Contains(Restraint.Gear))
+        if (request.HalfShafts is null && Has(request, Restraint.Gear))
         {
             assumed.Add(new Assumption("both half shafts in, both wheels down"));
         }
@@ -100,9 +106,11 @@ internal static class HoldDefaults
         return request.HalfShafts ?? HalfShafts.Both;
     }
 
-    private static Length StudBar(HoldRequest request) =>
-        !request.By.Contains(Restraint.Bar)
+    private static Length StudBar(LooseningRequest request) =>
+        !Has(request, Restraint.Bar)
             ? Length.Zero
             : request.StudBarDiameter
-                ?? throw new InputException("held-by", "a bar across the studs holds by its own bending. Give --hold-bar, such as 30mm.");
+                ?? throw new InputException("held-by", "a bar across the studs holds by its own bending.", LooseningFields.HoldBar.Cure);
+
+    private static bool Has(LooseningRequest request, Restraint restraint) => request.HeldBy?.Contains(restraint) == true;
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Leverage.Levers;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tubes;
 using Leverage.Tables;
 using UnitsNet;
@@ -26,9 +27,7 @@ internal static class LeverDefaults
         string? drive = Drive(request);
         if (request.Bar is not { } length)
         {
-            return request.Tube is null
-                ? new CompletedLever(drive, null, false, false, null, Length.Zero)
-                : throw new InputException("tube", "a tube needs a bar to go on. Give --bar, such as 600mm.");
+            return new CompletedLever(drive, null, false, false, null, Length.Zero);
         }
 
         Bar bar = BarOf(request, length, drive, assumed);
@@ -47,7 +46,7 @@ internal static class LeverDefaults
             ? bar.Millimeters
             : (bar + tube.Length - (request.Overlap ?? request.StraightHandle ?? StraightShare * bar)).Millimeters;
 
-    private static string? Drive(LooseningRequest request) => request is { Tool: ToolKind.Socket or ToolKind.Key, Drive: { } drive }
+    private static string? Drive(LooseningRequest request) => request is { Tool: null or ToolKind.Socket or ToolKind.Key, Drive: { } drive }
         ? RowLookup.Named("drive-squares", drive, "a drive square").Key
         : null;
 
@@ -63,7 +62,7 @@ internal static class LeverDefaults
         }
         else if (diameter is null)
         {
-            assumed.Add(new Assumption("bar bending not judged", null, "give --bar-diameter to judge it"));
+            assumed.Add(new Assumption("bar bending not judged", null, "its diameter is not said"));
         }
 
         if (request.BarYield is null && diameter is not null)
@@ -72,8 +71,12 @@ internal static class LeverDefaults
         }
 
         double share = row?.Number("straight_share") ?? StraightShare;
-        return new Bar(length, diameter, yield, request.StraightHandle ?? share * length, request.Taper ?? Angle.Zero, request.Pin);
+        return new Bar(length, diameter, yield, request.StraightHandle ?? share * length, request.Taper ?? Angle.Zero, Pin(request));
     }
+
+    private static FlexPin? Pin(LooseningRequest request) => request.BarPin is not { } diameter ? null
+        : request.BarPinPlanes is { } apart ? new FlexPin(diameter, apart)
+        : throw new InputException("bar-pin", "says nothing without the thickness of the tang it runs through.", LooseningFields.BarPinPlanes.Cure);
 
     private static Tube TubeOf(LooseningRequest request, TubeText text, List<Assumption> assumed)
     {
@@ -85,14 +88,12 @@ internal static class LeverDefaults
                 assumed.Add(new Assumption("tube yield", yield, "the weakest tube steel", ValueStatus.Memory));
             }
 
-            return outside > 2 * wall
-                ? new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield) { UnknownSteel = request.TubeYield is null }
-                : throw new InputException("tube", "the wall leaves no bore: outside diameter must be more than twice the wall.");
+            return new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield) { UnknownSteel = request.TubeYield is null };
         }
 
         if (text.Bore is not { } bore)
         {
-            throw new InputException("tube", "a jack handle's bore must be measured. Give --bore, such as 30mm.");
+            throw new InputException("tube", "a jack handle's bore must be measured.", LooseningFields.Bore.Cure);
         }
 
         assumed.Add(new Assumption("jack handle carries at its end", Force.FromNewtons(Tube.JackHandleForceN), "AS 2615:2016"));
@@ -104,7 +105,7 @@ internal static class LeverDefaults
     {
         if (bar.Diameter is not { } diameter)
         {
-            throw new InputException("tube", "the tube's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.");
+            throw new InputException("tube", "its fit needs the bar's diameter, or the drive for the usual bar of it.", LooseningFields.BarDiameter.Cure);
         }
 
         if (tube.Bore < diameter)

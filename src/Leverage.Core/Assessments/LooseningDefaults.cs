@@ -4,6 +4,7 @@ using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.BreakLoose;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Preload;
 using UnitsNet;
@@ -26,19 +27,20 @@ public static class LooseningDefaults
     public static LooseningSetup Complete(LooseningRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        LooseningFields.All.Check(request);
         var assumed = new List<Assumption>();
         Fastener fastener = Fasten(request, assumed);
         Hands hands = Stand(request, assumed);
-        if (request is { Tool: ToolKind.Socket, Drive: null })
+        if (request is { Tool: null or ToolKind.Socket, Drive: null })
         {
-            assumed.Add(new Assumption("drive square not judged", null, "give --drive to judge it"));
+            assumed.Add(new Assumption("drive square not judged", null, "its size is not said"));
         }
 
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
         return new LooseningSetup
         {
             Fastener = fastener,
-            Tool = new ToolHead(request.Tool, lever.Drive, request.Adapters),
+            Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters),
             Hands = hands,
             Bar = lever.Bar,
             BarAssumed = lever.BarAssumed,
@@ -49,14 +51,14 @@ public static class LooseningDefaults
             GripWords = GripDefaults.Words(request),
             BelowLevel = GripDefaults.Swing(request, lever.Tube is not null, assumed),
             StandOff = request.StandOff,
-            Hold = HoldDefaults.Complete(request.Hold, assumed),
+            Hold = HoldDefaults.Complete(request, assumed),
             Assumed = assumed,
         };
     }
 
     private static Fastener Fasten(LooseningRequest request, List<Assumption> assumed)
     {
-        FrictionRange friction = request.Friction ?? FrictionRange.About(FrictionRange.Default);
+        FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);
         Grade? grade = GradeOf(request, assumed);
         Torque book = request.BookTorque ?? FromProof(request, grade, friction, assumed);
         if (!request.LeftHand)
@@ -94,7 +96,7 @@ public static class LooseningDefaults
             Prevailing = request.Prevailing ?? Torque.Zero,
             LeftHand = request.LeftHand,
             Soaked = request.Soaked,
-            Heating = request.Heating,
+            Heating = Heating(request),
         };
     }
 
@@ -102,9 +104,7 @@ public static class LooseningDefaults
     {
         if (request.Thread is null)
         {
-            return request.Grade is null
-                ? null
-                : throw new InputException("grade", "a grade says nothing without a thread. Give --thread too, such as M24x1.5.");
+            return null;
         }
 
         string name = request.Grade ?? (request.Thread.Family == ThreadFamily.Unified ? "SAE 5" : Grade);
@@ -113,8 +113,25 @@ public static class LooseningDefaults
             assumed.Add(new Assumption($"grade {name}"));
         }
 
-        return GradeCatalog.Bolt(name, request.Thread);
+        return Of(LooseningFields.Grade, () => GradeCatalog.Bolt(name, request.Thread));
     }
+
+    /// <summary>What a reader says, its refusal about a field.</summary>
+    internal static T Of<T>(Field field, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e)
+        {
+            throw e.About(field.Name);
+        }
+    }
+
+    private static Heating? Heating(LooseningRequest request) => request.Heat is not { } part ? null
+        : request.HeatedBy is { } by ? new Heating(part, by.Kelvins)
+        : throw new InputException("heat", "says nothing without how much hotter than the rest.", LooseningFields.By.Cure);
 
     private static Torque FromProof(
         LooseningRequest request, Grade? grade, FrictionRange friction, List<Assumption> assumed)
@@ -122,7 +139,7 @@ public static class LooseningDefaults
         if (request.Thread is not { } thread || grade is null)
         {
             throw new InputException(
-                "nothing says how tight it is. Give the torque it was tightened to, such as 460Nm, or --thread and --grade.");
+                "torque", "nothing says how tight it is: give the torque it was tightened to, or its thread and grade.", LooseningFields.Torque.Cure);
         }
 
         double preload = ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
@@ -140,14 +157,14 @@ public static class LooseningDefaults
             return given;
         }
 
-        if (request.Thread is { } thread && request.Tool != ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
+        if (request.Thread is { } thread && request.Tool is not ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
         {
             Length width = Length.FromMillimeters(flats);
             assumed.Add(new Assumption("across flats", width, "standard nut of this thread"));
             return width;
         }
 
-        assumed.Add(new Assumption("hexagon not judged", null, "give --hex to judge it"));
+        assumed.Add(new Assumption("hexagon not judged", null, "its width is not said"));
         return null;
     }
 

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Probability;
 using Leverage.Friction;
 using Leverage.Holding;

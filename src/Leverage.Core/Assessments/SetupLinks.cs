@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Levers;
 using Leverage.LoadPath;
 

@@ -1,5 +1,6 @@
 using Leverage.BreakLoose;
 using Leverage.Reading;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -9,18 +10,18 @@ public static class SlipDefaults
 {
     /// <summary>The complete question.</summary>
     /// <param name="request">What the person said of bar, tube, hands and handle; the nut is not looked at.</param>
-    /// <param name="engagement">How deep the socket sits on the nut, if said.</param>
     /// <returns>The set-up, with everything it took for granted.</returns>
     /// <exception cref="InputException">Bar or tube is missing, or they do not fit.</exception>
-    public static SlipSetup Complete(LooseningRequest request, Length? engagement)
+    public static SlipSetup Complete(LooseningRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        LooseningFields.Slip.Check(request);
         var assumed = new List<Assumption>();
         Hands hands = LooseningDefaults.Stand(request, assumed);
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
         if (lever is not { Bar: { } bar, Tube: { } tube })
         {
-            throw new InputException("tube", "this question needs a bar and a tube. Give --bar 600mm --tube 33.7x3.2x1000mm.");
+            throw new InputException("tube", "this question needs a bar and a tube.", LooseningFields.Bar.Cure, LooseningFields.Tube.Cure);
         }
 
         Condition condition = Condition.Named(request.Condition ?? "used");
@@ -40,7 +41,7 @@ public static class SlipDefaults
             Condition = condition,
             BelowLevel = GripDefaults.Swing(request, true, assumed),
             StandOff = request.StandOff,
-            Engagement = engagement,
+            Engagement = request.Engagement,
             Assumed = assumed,
         };
     }

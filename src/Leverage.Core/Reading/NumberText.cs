@@ -9,7 +9,7 @@ internal static class NumberText
     /// <exception cref="InputException">No number, a decimal comma, or a number that is none.</exception>
     internal static (double Value, string Unit) Split(string text)
     {
-        string trimmed = text.Trim().Replace('−', '-');
+        string trimmed = DecimalPoint(text.Trim().Replace('−', '-'));
         RefuseNames(trimmed);
         int end = NumberEnd(trimmed);
         if (end == 0)
@@ -32,6 +32,18 @@ internal static class NumberText
         string rest = trimmed[end..];
         double whole = Fraction(value, trimmed[..end], ref rest) ?? value;
         return double.IsFinite(whole) ? (whole, rest.Trim()) : throw new InputException($"cannot use '{text}': it is not a finite number.");
+    }
+
+    /// <summary>A lone comma becomes a point where it can stand for nothing else: never before three digits, as in 1,500.</summary>
+    private static string DecimalPoint(string text)
+    {
+        int comma = text.IndexOf(',', StringComparison.Ordinal);
+        int start = text.Length > 0 && text[0] is '-' or '+' ? 1 : 0;
+        int digits = comma < 0 ? 0 : Digits(text, comma + 1) - comma - 1;
+        bool decimals = comma > start && digits > 0 && Digits(text, start) == comma
+            && (digits != 3 || text[start..comma] == "0")
+            && text.AsSpan(comma + 1 + digits) is not [',' or '.', ..];
+        return decimals ? string.Concat(text.AsSpan(0, comma), ".", text.AsSpan(comma + 1)) : text;
     }
 
     private static void RefuseNames(string text)

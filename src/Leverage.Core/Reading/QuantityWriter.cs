@@ -4,13 +4,13 @@ using UnitsNet;
 namespace Leverage.Reading;
 
 /// <summary>Writes quantities as a person would, so that <see cref="QuantityReader"/> reads back the same.</summary>
-public static class QuantityWriter
+internal static class QuantityWriter
 {
     /// <summary>A quantity in the unit it was written in: <c>600mm</c>, <c>24in</c>, <c>460Nm</c>.</summary>
     /// <param name="quantity">The quantity; null for none.</param>
     /// <returns>Its number to the last digit and its unit; empty for none.</returns>
     /// <exception cref="ArgumentException">A quantity or unit that is not read here.</exception>
-    public static string Text(IQuantity? quantity) => quantity is null
+    internal static string Text(IQuantity? quantity) => quantity is null
         ? ""
         : string.Create(CultureInfo.InvariantCulture, $"{(double)quantity.Value}{UnitNames.Spelling(Kind(quantity), Convert.ToInt32(quantity.Unit, CultureInfo.InvariantCulture))}");
 

@@ -1,13 +1,12 @@
-using Leverage.Assessments;
 using UnitsNet;
 
 namespace Leverage.Reading;
 
 /// <summary>Reads a tube as people write it: outside × wall × length, or a jack handle by its length.</summary>
-public static class TubeReader
+internal static class TubeReader
 {
     /// <summary>A bore smaller than this is none: 2.2cm and twice 11mm differ by rounding alone.</summary>
-    private const double LeastBoreMm = 1e-3;
+    internal const double LeastBoreMm = 1e-3;
 
     private const string Jack = "jack:";
     private const string Cure = "Write outside × wall × length, such as 33.7x3.2x1200mm, or jack:1100mm for a jack handle.";
@@ -16,7 +15,7 @@ public static class TubeReader
     /// <param name="text">What the person wrote.</param>
     /// <returns>The tube, its bore not yet measured.</returns>
     /// <exception cref="InputException">Not three lengths, or one of them cannot be read.</exception>
-    public static TubeText Read(string text)
+    internal static TubeText Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         string trimmed = text.Trim();
@@ -37,8 +36,8 @@ public static class TubeReader
             throw new InputException($"cannot read '{text}': it has no unit. Write {trimmed}mm, or {trimmed}in.");
         }
 
-        Length outside = QuantityReader.Length(WithUnit(parts[0], unit, text));
-        Length wall = QuantityReader.Length(WithUnit(parts[1], unit, text));
+        Length outside = QuantityReader.Length(WithUnit(parts[0], unit));
+        Length wall = QuantityReader.Length(WithUnit(parts[1], unit));
         Length length = QuantityReader.Length(parts[2]);
         return outside.Millimeters - 2 * wall.Millimeters > LeastBoreMm
             ? new TubeText(length, outside, wall)
@@ -47,9 +46,16 @@ public static class TubeReader
 
     private static string Unit(string part) => NumberText.Split(part).Unit;
 
-    /// <summary>The last length's unit serves all three, if it is one that outside and wall are said in.</summary>
-    private static string WithUnit(string part, string unit, string text) =>
-        Unit(part).Length > 0 ? part
-            : unit is "mm" or "in" or "\"" or "inch" or "" ? part + unit
-            : throw new InputException($"cannot read '{text}': say the unit of outside and wall too. {Cure}");
+    /// <summary>The last length's unit serves all three; of a length in metres or feet, outside and wall are in mm or inches.</summary>
+    private static string WithUnit(string part, string unit) => Unit(part).Length > 0 ? part : unit switch
+    {
+        "m" or "cm" => part + "mm",
+        "ft" or "'" or "foot" or "feet" => part + "in",
+        _ => part + unit,
+    };
+
+    /// <summary>The tube as <see cref="Read"/> takes it, its bore left out.</summary>
+    internal static string Text(TubeText tube) => tube is { Outside: { } outside, Wall: { } wall }
+        ? $"{QuantityWriter.Text(outside)}x{QuantityWriter.Text(wall)}x{QuantityWriter.Text(tube.Length)}"
+        : Jack + QuantityWriter.Text(tube.Length);
 }

@@ -2,13 +2,13 @@ using UnitsNet.Units;
 
 namespace Leverage.Reading;
 
-/// <summary>The spellings of units a person may write, one table for all kinds; letter case counts.</summary>
-public static class UnitNames
+/// <summary>The spellings of units a person may write, one table for all kinds; letter case counts only where two units differ by it.</summary>
+internal static class UnitNames
 {
     private static readonly Dictionary<string, Meaning> Known = Build();
 
     /// <summary>Every spelling there is, in no order.</summary>
-    public static IEnumerable<string> All => Known.Keys;
+    internal static IEnumerable<string> All => Known.Keys;
 
     /// <summary>The kind and UnitsNet unit a spelling stands for.</summary>
     internal static bool TryFind(string spelling, out QuantityKind kind, out int unit)
@@ -16,6 +16,20 @@ public static class UnitNames
         Meaning? found = Known.GetValueOrDefault(spelling);
         (kind, unit) = found is null ? default : (found.Kind, found.Unit);
         return found is not null;
+    }
+
+    /// <summary>The UnitsNet unit of a kind that a spelling stands for, in any letter case where one unit alone is spelt so.</summary>
+    internal static bool TryFind(string spelling, QuantityKind kind, out int unit)
+    {
+        if (TryFind(spelling, out QuantityKind found, out unit))
+        {
+            return found == kind;
+        }
+
+        int[] near = [.. Known.Where(known => known.Value.Kind == kind && known.Key.Equals(spelling, StringComparison.OrdinalIgnoreCase))
+            .Select(known => known.Value.Unit).Distinct()];
+        unit = near is [var only] ? only : 0;
+        return near.Length == 1;
     }
 
     /// <summary>Every spelling of a kind, as written.</summary>

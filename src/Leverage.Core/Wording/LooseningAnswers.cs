@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Requests;
 
 namespace Leverage.Wording;
 
@@ -70,15 +71,7 @@ public static class LooseningAnswers
     /// <summary>A restraint as the command line spells it.</summary>
     /// <param name="restraint">The restraint.</param>
     /// <returns>Its name.</returns>
-    public static string Word(Restraint restraint) => restraint switch
-    {
-        Restraint.OldBrake => "old-brake",
-        Restraint.Gear => "gear",
-        Restraint.Chock => "chock",
-        Restraint.Helper => "helper",
-        Restraint.Bar => "bar",
-        _ => "brake",
-    };
+    public static string Word(Restraint restraint) => Array.Find(Kinds.RestraintWords, known => known.Value == restraint).Word;
 
     private static LeverAnswer Lever(LooseningAssessment assessment)
     {

@@ -23,8 +23,8 @@ internal static class Choices
     /// <summary>
     /// The set-up the page opens with: a go at 400 mm of overlap that turns to care or stop by any one of its sliders.
     /// </summary>
-    internal const string Example = "book-torque=460Nm&thread=M24x1.5&grade=10.9&condition=used&drive=3/4&bar=600mm&bar-diameter=22mm"
-        + "&tube=33.7x3.2x1200mm&overlap=400mm&handle=dry&below-level=20deg&stance=stand-push&body=82kg"
+    internal const string Example = "torque=460Nm&thread=M24x1.5&grade=10.9&condition=used&drive=3/4&bar=600mm&bar-diameter=22mm"
+        + "&tube=33.7x3.2x1200mm&overlap=400mm&surface=dry&past-square=20deg&stance=stand-push&body=82kg"
         + "&held-by=brake,chock,helper&mass=1400kg&chock=120mm";
 
     private static readonly Lazy<byte[]> Bytes = new(() => JsonSerializer.SerializeToUtf8Bytes(All(), PageJson.Shared.ChoiceLists));

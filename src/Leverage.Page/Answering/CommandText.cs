@@ -1,31 +1,26 @@
 using System.Text;
 using Leverage.Page.Asking;
+using Leverage.Requests;
 
 namespace Leverage.Page.Answering;
 
 /// <summary>The command line that asks the same as an address.</summary>
 internal static class CommandText
 {
-    private static readonly string[] Flags = ["left-hand", "soaked", "on-stands"];
-
-    /// <summary>The command; empty where a bar out of a chest says what the command line has no option for.</summary>
+    /// <summary>The command.</summary>
     internal static string Of(Said said)
     {
         var text = new StringBuilder("leverage loosen");
         foreach (var (name, value) in said.All())
         {
-            if (name is "bar-straight" or "bar-pin" or "bar-pin-planes")
+            Field<LooseningRequest> field = LooseningFields.All.Named(name);
+            if (field.Kind.IsFlag)
             {
-                return "";
-            }
-
-            if (Flags.Contains(name))
-            {
-                text.Append(Words.Flag(value) ? $" --{name}" : "");
+                text.Append(field.Text(field.Read(new LooseningRequest(), value)) is not null ? $" --{name}" : "");
                 continue;
             }
 
-            text.Append(name == "book-torque" ? " " : $" --{name} ").Append(Quoted(value));
+            text.Append(field.InPlace ? " " : $" --{name} ").Append(Quoted(value));
         }
 
         return text.Append(said.Units.IsUs ? " --units us" : "").ToString();

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
@@ -11,7 +12,7 @@ internal static class Reply
 {
     /// <summary>The answer as JSON.</summary>
     /// <exception cref="Reading.InputException">The address says something that cannot be.</exception>
-    internal static byte[] Loosening(Said said) => JsonSerializer.SerializeToUtf8Bytes(Of(said), PageJson.Shared.PageAnswer);
+    internal static byte[] Bytes(Said said) => JsonSerializer.SerializeToUtf8Bytes(Of(said), PageJson.Shared.PageAnswer);
 
     /// <summary>The answer.</summary>
     internal static PageAnswer Of(Said said)
@@ -26,7 +27,7 @@ internal static class Reply
     }
 
     /// <summary>The assessment of what an address says.</summary>
-    internal static LooseningAssessment Assess(Said said) => LooseningAssessor.Assess(LooseningDefaults.Complete(LooseningFields.Read(said)));
+    internal static LooseningAssessment Assess(Said said) => Loosening.Assess(Address.Read(said));
 
     /// <summary>The drawings; the case itself stands above them on the page.</summary>
     private static PageDrawings Drawings(LooseningAssessment assessment, Said said) => new(

@@ -52,10 +52,10 @@ internal static class Sliders
     }
 
     private static SliderLine Angle(Angle angle) => new(
-        "below-level", "lowest angle of the swing", "{}deg", 0, Math.Max(SteepestDeg, angle.Degrees), 1, angle.Degrees, UnitStyle.Angle(angle));
+        "past-square", "lowest angle of the swing", "{}deg", 0, Math.Max(SteepestDeg, angle.Degrees), 1, angle.Degrees, UnitStyle.Angle(angle));
 
     private static SliderLine Friction(double friction) => new(
-        "grip-friction", "friction of tube on bar", "{}", Math.Min(0.05, friction), Math.Max(0.4, friction), 0.01, friction, UnitStyle.Fixed(friction, 2));
+        "surface-friction", "friction of tube on bar", "{}", Math.Min(0.05, friction), Math.Max(0.4, friction), 0.01, friction, UnitStyle.Fixed(friction, 2));
 
     /// <summary>The tube as the field writes it, its length left open: outside and wall keep their unit, said where it is another.</summary>
     private static string Tube(Tube tube, LengthUnit last) => tube.Wall is { } wall

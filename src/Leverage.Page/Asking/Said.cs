@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Charts;
 using Leverage.Reading;
@@ -36,7 +37,7 @@ internal sealed class Said
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, values) in query)
         {
-            if (!LooseningFields.Names.Contains(name, StringComparer.Ordinal) && !Own.Contains(name, StringComparer.Ordinal))
+            if (!Address.Names.Contains(name, StringComparer.Ordinal) && !Own.Contains(name, StringComparer.Ordinal))
             {
                 throw Unknown(name);
             }
@@ -55,12 +56,12 @@ internal sealed class Said
 
     /// <summary>The fields that were said, in the order of the table, for the command line that asks the same.</summary>
     internal IEnumerable<(string Name, string Text)> All() =>
-        LooseningFields.Names.Where(name => Text(name) is not null).Select(name => (name, Text(name)!));
+        Address.Names.Where(name => Text(name) is not null).Select(name => (name, Text(name)!));
 
     private static InputException Unknown(string name)
     {
         string plain = name.Length <= 40 ? name : $"{name[..40]}…";
-        IReadOnlyList<string> near = NearestNames.Of(plain, LooseningFields.Names, 3);
+        IReadOnlyList<string> near = NearestNames.Of(plain, Address.Names, 3);
         string cure = near.Count > 0 ? $" Nearest: {string.Join(", ", near)}." : "";
         return new InputException($"there is no field '{plain}' here.{cure}");
     }

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Page.Asking;
@@ -15,8 +16,8 @@ internal static class LessonText
     /// <exception cref="InputException">The set-up cannot be, or has no tube.</exception>
     internal static LessonAnswer Of(Said said)
     {
-        LooseningRequest request = LooseningFields.Read(said);
-        SlipAssessment slip = SlipAssessor.Assess(SlipDefaults.Complete(request, null));
+        LooseningRequest request = Address.Read(said);
+        SlipAssessment slip = SlipAssessor.Assess(SlipDefaults.Complete(request));
         LooseningAssessment loosening = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request));
         var numbers = new LessonNumbers(loosening, slip, said.Units);
         return new LessonAnswer(

@@ -1,6 +1,7 @@
 using Leverage.Wording;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Jobs;
 
 namespace Leverage.Page.Opening;
@@ -25,37 +26,20 @@ internal static class OpenedJob
         "nut",
         f.Place is { } place ? $"{f.Name}, {place}" : f.Name,
         [
-            ("book-torque", QuantityWriter.Text(f.BookTorque)),
-            ("thread", f.Thread?.Designation ?? ""),
-            ("grade", f.Grade ?? ""),
-            ("condition", f.Condition ?? ""),
-            ("hex", QuantityWriter.Text(f.AcrossFlats)),
-            ("prevailing", QuantityWriter.Text(f.Prevailing)),
-            ("left-hand", f.LeftHand ? "yes" : ""),
-            ("soaked", f.Soaked ? "yes" : ""),
-            ("heat", ""),
-            ("by", ""),
+            .. LooseningFields.Nut.Concat(LooseningFields.Hold).Where(field => field != LooseningFields.Tool).Select(
+                field => (field.Name, field.Text(Request(f, f.Wheel is { } wheel ? states.Of(wheel, job.AtStart) : null)) ?? "")),
             .. f.Stances.Count > 0 ? [("stance", f.Stances[0])] : Array.Empty<(string, string)>(),
-            .. Hold(f.Wheel is { } wheel ? states.Of(wheel, job.AtStart) : null),
         ]);
 
-    private static (string, string)[] Hold(WheelHold? hold) => hold?.Request is { } request
-        ?
-        [
-            ("held-by", request.By.Count > 0 ? string.Join(',', request.By.Select(LooseningAnswers.Word)) : "none"),
-            ("mass", QuantityWriter.Text(request.VehicleMass)),
-            ("wheel-load", QuantityWriter.Text(request.WheelLoad)),
-            ("tyre-radius", QuantityWriter.Text(request.TyreRadius)),
-            ("ground", request.Ground ?? ""),
-            ("chock", QuantityWriter.Text(request.ChockHeight)),
-            ("hold-bar", QuantityWriter.Text(request.StudBarDiameter)),
-            ("half-shafts", ""),
-            ("side", request.Side switch { Side.Left => "left", Side.Right => "right", _ => "" }),
-            ("on-stands", request.OnStands ? "yes" : ""),
-        ]
-        :
-        [
-            ("held-by", ""), ("mass", ""), ("wheel-load", ""), ("tyre-radius", ""), ("ground", ""), ("chock", ""), ("hold-bar", ""),
-            ("half-shafts", ""), ("side", ""), ("on-stands", ""),
-        ];
+    private static LooseningRequest Request(JobFastener f, WheelHold? hold) => (hold?.Request ?? new LooseningRequest()) with
+    {
+        BookTorque = f.BookTorque,
+        Thread = f.Thread,
+        Grade = f.Grade,
+        Condition = f.Condition,
+        AcrossFlats = f.AcrossFlats,
+        Prevailing = f.Prevailing,
+        LeftHand = f.LeftHand,
+        Soaked = f.Soaked,
+    };
 }

@@ -29,7 +29,7 @@ internal sealed class Routes(PageOptions options)
 
         return (context.Request.Method, path) switch
         {
-            ("GET", "/loosen") => Json(context, Reply.Loosening(Said.Of(context.Request.Query))),
+            ("GET", "/loosen") => Json(context, Reply.Bytes(Said.Of(context.Request.Query))),
             ("GET", "/lesson-steps") => Json(context, LessonAnswer.Of(Said.Of(context.Request.Query))),
             ("GET", "/choices") => Json(context, Choices.Json),
             ("POST", "/open") => Open(context),

@@ -91,7 +91,7 @@ function save() {
 async function start() {
   const choices = await ask("choices");
   query = new URLSearchParams(location.search.length > 1 ? location.search : choices.example);
-  const handle = fields.find(each => each.name === "handle");
+  const handle = fields.find(each => each.name === "surface");
   for (const { key, words } of choices.handle) handle.append(make("option", { value: key, text: `${key}: ${words}` }));
   for (const each of fields) each.value = query.get(each.name) ?? (each === handle ? "dry" : "");
   save();
@@ -101,7 +101,7 @@ async function start() {
 
 form.addEventListener("submit", event => event.preventDefault());
 form.addEventListener("input", event => {
-  if (event.target.name === "handle") query.delete("grip-friction");
+  if (event.target.name === "surface") query.delete("surface-friction");
   save();
   load();
 });

@@ -153,7 +153,7 @@ function slider({ field: name, label }) {
   const input = make("input", { type: "range", id });
   input.addEventListener("input", () => {
     const line = sliders.find(each => each.field === name);
-    if (name === "grip-friction") put("handle", "");
+    if (name === "surface-friction") put("surface", "");
     put(name, line.template.replace("{}", String(Number(input.value))));
     refresh();
   });
@@ -198,7 +198,7 @@ function offer(name, list) {
 async function start() {
   choices = await ask("choices");
   if (choices.refusal) return refuse(choices.refusal);
-  for (const name of ["condition", "stance", "handle", "ground", "drive"]) offer(name, choices[name]);
+  for (const name of ["condition", "stance", "surface", "ground", "drive"]) offer(name, choices[name]);
   for (const [id, list] of [["threads", choices.thread], ["grades", choices.grade]]) $(id).append(...list.map(({ key }) => make("option", { value: key })));
   fromQuery(new URLSearchParams(location.search.length > 1 ? location.search : choices.example));
   await refresh();
@@ -212,8 +212,8 @@ form.addEventListener("input", event => {
     holds.forEach(each => { if (box.checked && (box.dataset.hold === "none") !== (each.dataset.hold === "none")) each.checked = false; });
     field("held-by").value = holds.filter(each => each.checked).map(each => each.dataset.hold).join(",");
     refresh();
-  } else if (event.target.name === "handle") {
-    put("grip-friction", "");
+  } else if (event.target.name === "surface") {
+    put("surface-friction", "");
     refresh();
   } else if (event.target.name) refresh();
 });

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
@@ -11,7 +12,6 @@ namespace Leverage.Workshop.Chest;
 /// <summary>Reads the tables of a chest: each piece is read here once, and every key asked for is a known one.</summary>
 public sealed class ChestReader
 {
-    private const double MostTaperDeg = 20;
     private readonly NameIndex<TomlSection> _names = new();
     private readonly List<NutTool> _nutTools = [];
     private readonly List<ChestAdapter> _adapters = [];
@@ -81,33 +81,38 @@ public sealed class ChestReader
 
     private static ChestBar Bar(TomlSection s, string name)
     {
-        Length length = s.NeedLength("length", "600mm");
-        Length? straight = s.Length("straight");
+        static string Key(Field field) => SectionFields.KeyOf("bar", field);
+        Length length = s.NeedQuantity(LooseningFields.Bar, Key(LooseningFields.Bar));
+        Length? straight = s.Quantity(LooseningFields.BarStraight, Key(LooseningFields.BarStraight));
         if (straight > length)
         {
             throw s.PlaceOf("straight").Error("straight", "the straight handle is longer than the bar. Measure it from the end.");
         }
 
         return new ChestBar(
-            name, NeedDrive(s, "drive"), length, s.Length("diameter"), straight,
-            s.Angle("taper", MostTaperDeg), s.Stress("yield"), Pin(s));
+            name, NeedDrive(s, "drive"), length, s.Quantity(LooseningFields.BarDiameter, Key(LooseningFields.BarDiameter)), straight,
+            s.Quantity(LooseningFields.BarTaper, Key(LooseningFields.BarTaper)), s.Quantity(LooseningFields.BarYield, Key(LooseningFields.BarYield)), Pin(s));
     }
 
-    private static FlexPin? Pin(TomlSection s) => (s.Length("pin"), s.Length("pin_planes")) switch
+    private static FlexPin? Pin(TomlSection s)
     {
-        (null, null) => null,
-        ({ } diameter, { } apart) => new FlexPin(diameter, apart),
-        (null, _) => throw s.Missing("pin", "8mm"),
-        _ => throw s.Missing("pin_planes", "14mm"),
-    };
+        var (pin, planes) = (SectionFields.KeyOf("bar", LooseningFields.BarPin), SectionFields.KeyOf("bar", LooseningFields.BarPinPlanes));
+        return (s.Quantity(LooseningFields.BarPin, pin), s.Quantity(LooseningFields.BarPinPlanes, planes)) switch
+        {
+            (null, null) => null,
+            ({ } diameter, { } apart) => new FlexPin(diameter, apart),
+            (null, _) => throw s.Missing(pin, LooseningFields.BarPin.Kind.Example),
+            _ => throw s.Missing(planes, LooseningFields.BarPinPlanes.Kind.Example),
+        };
+    }
 
     private static NutTool Socket(TomlSection s, string name) =>
         new(name, ToolKind.Socket, Sizes(s), NeedDrive(s, "drive"), null);
 
     private static NutTool Key(TomlSection s, string name)
     {
-        string? drive = Drive(s, "drive");
-        Length? length = s.Length("length");
+        string? drive = s.Named(LooseningFields.Drive);
+        Length? length = s.Quantity(LooseningFields.Bar, "length");
         return drive is null != length is null
             ? new NutTool(name, ToolKind.Key, Sizes(s), drive, length)
             : throw s.Place.Error("keys", "a key has either a drive or a length of its own. Give one of them.");
@@ -115,20 +120,19 @@ public sealed class ChestReader
 
     private static NutTool Spanner(TomlSection s, string name)
     {
-        ToolKind kind = s.Choice<ToolKind?>("kind", ("ring", ToolKind.Ring), ("open", ToolKind.Open))
-            ?? throw s.Missing("kind", "ring");
-        return new NutTool(name, kind, Sizes(s), null, s.NeedLength("length", "320mm"));
+        ToolKind kind = s.NeedQuantity("kind", Kinds.Choice(("ring", ToolKind.Ring), ("open", ToolKind.Open)));
+        return new NutTool(name, kind, Sizes(s), null, s.NeedQuantity(LooseningFields.Bar, "length"));
     }
 
     private static Length[] Sizes(TomlSection s)
     {
-        Length[] sizes = [.. s.Values("size", text => QuantityReader.Length(text)).Select(size => size.Value)];
-        return sizes.Length > 0 ? sizes : throw s.Missing("size", "36mm");
+        Length[] sizes = [.. s.Values("size", LooseningFields.Hex.Values.Read).Select(size => size.Value)];
+        return sizes.Length > 0 ? sizes : throw s.Missing("size", LooseningFields.Hex.Kind.Example);
     }
 
     private static ChestAdapter Adapter(TomlSection s, string name)
     {
-        var adapter = new ChestAdapter(name, NeedDrive(s, "from"), NeedDrive(s, "to"), s.Length("length") ?? Length.Zero);
+        var adapter = new ChestAdapter(name, NeedDrive(s, "from"), NeedDrive(s, "to"), s.Quantity("length", Kinds.Length("40mm")) ?? Length.Zero);
         return !adapter.IsExtension
             ? adapter
             : throw s.PlaceOf("to").Error("to", "the same square on both ends is an extension: write it below [[extensions]] with drive and length.");
@@ -137,35 +141,29 @@ public sealed class ChestReader
     private static ChestAdapter Extension(TomlSection s, string name)
     {
         string drive = NeedDrive(s, "drive");
-        return new ChestAdapter(name, drive, drive, s.NeedLength("length", "250mm"));
+        return new ChestAdapter(name, drive, drive, s.NeedQuantity("length", Kinds.Length("250mm")));
     }
 
     private static TorqueWrench Wrench(TomlSection s, string name)
     {
-        Torque from = s.NeedTorque("from", "40Nm");
-        Torque to = s.NeedTorque("to", "200Nm");
+        Torque from = s.NeedQuantity("from", Kinds.Torque("40Nm"));
+        Torque to = s.NeedQuantity("to", Kinds.Torque("200Nm"));
         return from < to
             ? new TorqueWrench(
-                name, NeedDrive(s, "drive"), s.NeedLength("length", "450mm"), from, to,
-                s.Share("accuracy") ?? throw s.Missing("accuracy", "4%"))
+                name, NeedDrive(s, "drive"), s.NeedQuantity(TighteningFields.Wrench, "length"), from, to, s.NeedQuantity("accuracy", Kinds.Share("4%")))
             : throw s.PlaceOf("to").Error("to", "the range ends below its start. Give from and to, lowest first.");
     }
 
     private static ChestHold Hold(TomlSection s, string name)
     {
-        Restraint kind = s.Choice<Restraint?>("kind", [.. Kinds()]) ?? throw s.Missing("kind", "chock");
-        Length? height = s.Length("height");
-        Length? diameter = s.Length("diameter");
-        return kind == Restraint.Chock && height is null ? throw s.Missing("height", "100mm")
-            : kind == Restraint.Bar && diameter is null ? throw s.Missing("diameter", "30mm")
+        Restraint kind = s.NeedQuantity("kind", Kinds.Choice(Kinds.RestraintWords) with { Example = "chock" });
+        Length? height = s.Quantity(LooseningFields.Chock, "height");
+        Length? diameter = s.Quantity(LooseningFields.HoldBar, "diameter");
+        return kind == Restraint.Chock && height is null ? throw s.Missing("height", LooseningFields.Chock.Kind.Example)
+            : kind == Restraint.Bar && diameter is null ? throw s.Missing("diameter", LooseningFields.HoldBar.Kind.Example)
             : new ChestHold(name, kind, height, diameter);
     }
 
-    private static IEnumerable<(string, Restraint?)> Kinds() =>
-        Enum.GetValues<Restraint>().Select(kind => (Wording.LooseningAnswers.Word(kind), (Restraint?)kind));
-
-    private static string NeedDrive(TomlSection s, string key) => Drive(s, key) ?? throw s.Missing(key, "1/2");
-
-    private static string? Drive(TomlSection s, string key) =>
-        s.Value(key, text => RowLookup.Named("drive-squares", text, "a drive square").Key);
+    private static string NeedDrive(TomlSection s, string key) =>
+        s.Named(LooseningFields.Drive, key) ?? throw s.Missing(key, LooseningFields.Drive.Kind.Example);
 }

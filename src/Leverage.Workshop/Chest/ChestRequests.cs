@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Reading;
@@ -20,7 +21,7 @@ public static class ChestRequests
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(bar);
         return request.Drive is not null && request.Drive != bar.Drive
-            ? throw new InputException("drive", $"the bar '{bar.Name}' has a {bar.Drive} in square, not {request.Drive}. Leave --drive out.")
+            ? throw new InputException("drive", $"the bar '{bar.Name}' has a {bar.Drive} in square, not {request.Drive}. Leave the drive out.")
             : request with
             {
                 Drive = bar.Drive,
@@ -29,7 +30,8 @@ public static class ChestRequests
                 BarYield = request.BarYield ?? bar.Yield,
                 StraightHandle = request.StraightHandle ?? bar.StraightHandle,
                 Taper = request.Taper ?? bar.Taper,
-                Pin = request.Pin ?? bar.Pin,
+                BarPin = request.BarPin ?? bar.Pin?.Diameter,
+                BarPinPlanes = request.BarPinPlanes ?? bar.Pin?.PlanesApart,
             };
     }
 
@@ -41,7 +43,7 @@ public static class ChestRequests
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(tube);
-        return request with { Tube = tube.Tube, TubeYield = request.TubeYield ?? tube.Yield };
+        return request with { Tube = tube.Tube with { Bore = request.Tube?.Bore ?? tube.Tube.Bore }, TubeYield = request.TubeYield ?? tube.Yield };
     }
 
     /// <summary>The request with a person.</summary>
@@ -65,11 +67,11 @@ public static class ChestRequests
     /// <param name="request">The request.</param>
     /// <param name="holds">What is used, best first: the pieces called by name, then all the chest has.</param>
     /// <returns>The request, its blanks filled from the first piece of each kind.</returns>
-    public static HoldRequest With(this HoldRequest request, IEnumerable<ChestHold> holds)
+    public static LooseningRequest With(this LooseningRequest request, IEnumerable<ChestHold> holds)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(holds);
-        HoldRequest filled = request;
+        LooseningRequest filled = request;
         foreach (ChestHold hold in holds)
         {
             filled = filled with

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Reading;
 using Leverage.Tables;
@@ -11,8 +12,9 @@ internal static class TubeReading
 {
     internal static ChestTube Of(TomlSection s, string name)
     {
-        Length length = s.NeedLength("length", "1000mm");
-        TubeText tube = (s.Length("outside"), s.Length("wall"), s.Length("bore")) switch
+        FieldKind<Length> size = LooseningFields.Bore.Values;
+        Length length = s.NeedQuantity("length", size with { Example = "1000mm" });
+        TubeText tube = (s.Quantity("outside", size), s.Quantity("wall", size), s.Quantity(LooseningFields.Bore)) switch
         {
             ({ } outside, { } wall, var bore) => Tube(s, new TubeText(length, outside, wall, bore)),
             (null, null, { } bore) => new TubeText(length, Bore: bore),
@@ -33,11 +35,11 @@ internal static class TubeReading
     }
 
     private static InputException NoBore(TomlSection s) => s.Place.Error(
-        "tubes", "nothing says what bar it goes over. Give outside and wall, or a jack handle's measured bore, such as bore = \"30mm\".");
+        "tubes", "nothing says what bar it goes over. Give outside and wall, or a jack handle's measured bore. Write: bore = \"30mm\"");
 
     private static Pressure? Yield(TomlSection s)
     {
-        Pressure? yield = s.Stress("yield");
+        Pressure? yield = s.Quantity(LooseningFields.TubeYield, "yield");
         Pressure? listed = s.Value<Pressure?>("material", Material);
         return yield is null || listed is null
             ? yield ?? listed

@@ -13,12 +13,16 @@ public readonly record struct FilePlace(string Path, int Line, int Column)
     /// <param name="key">The key it is about.</param>
     /// <param name="message">What is wrong, why, and what to write instead.</param>
     /// <returns>The error: <c>chest.toml(12,3): length: cannot read …</c>.</returns>
-    public InputException Error(string key, string message) => new($"{this}: {key}", message);
+    public InputException Error(string key, string message) => InputException.At($"{this}: {key}", message);
 
     /// <summary>A refusal of what stands here, about no key of its own.</summary>
     /// <param name="message">What is wrong, why, and what to write instead.</param>
     /// <returns>The error: <c>chest.toml(12,3): …</c>.</returns>
-    public InputException Error(string message) => new(ToString(), message);
+    public InputException Error(string message) => InputException.At(ToString(), message);
+
+    /// <summary>A refusal as a file says it: the field as a key, its cure as a line of the file.</summary>
+    internal static string Told(InputException refusal) =>
+        refusal.MessageIn(cure => $"{cure.Field.Replace('-', '_')} = \"{cure.Example}\"");
 
     /// <summary>The place as errors write it.</summary>
     /// <returns><c>chest.toml(12,3)</c>.</returns>

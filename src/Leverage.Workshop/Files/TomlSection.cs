@@ -168,7 +168,7 @@ public sealed class TomlSection
         }
         catch (InputException e)
         {
-            throw value.Place.Error(key, e.Message);
+            throw value.Place.Error(key, FilePlace.Told(e));
         }
     }
 

@@ -1,9 +1,10 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>Everything the choice of a set-up depends on: fasteners that agree in it, to the last digit, are alike.</summary>
-internal sealed record Alike(JobFastener Fastener, string Stances, HoldRequest? Hold, string By)
+internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequest? Hold, string By)
 {
     /// <summary>What a fastener's choice depends on; lists become words, which compare by what they say.</summary>
     internal static Alike Of(JobFastener fastener, WheelHold? hold) => new(
@@ -22,6 +23,6 @@ internal sealed record Alike(JobFastener Fastener, string Stances, HoldRequest? 
             Stances = [],
         },
         string.Join(',', fastener.Stances),
-        hold is null ? null : hold.Request with { By = [] },
-        hold is null ? "" : string.Join(',', hold.Request.By));
+        hold is null ? null : hold.Request with { HeldBy = null },
+        hold is null ? "" : string.Join(',', hold.Request.HeldBy ?? []));
 }

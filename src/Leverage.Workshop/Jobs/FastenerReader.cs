@@ -3,6 +3,7 @@ using Leverage.Assessments;
 using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Threads;
 using Leverage.Workshop.Files;
@@ -12,7 +13,8 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>Reads a fastener out of a table of a job file, or a row of a spreadsheet's list.</summary>
 internal static class FastenerReader
 {
-    private const int MostAlike = 200;
+    private static readonly FieldKind<int> Alike = Kinds.Count("8", new AcceptedRange(1, 200, ""));
+    private static readonly FieldKind<IReadOnlyList<string>> Ways = Kinds.Rows("stances", "a stance", "stand-push");
 
     /// <summary>The fastener; its refusals are thrown one by one, or gathered where the section gathers them.</summary>
     internal static JobFastener Read(TomlSection section)
@@ -23,29 +25,29 @@ internal static class FastenerReader
             section.Refuse(section.Missing("name", "axle-shaft nut, left"));
         }
 
-        ScrewThread? thread = section.Value("thread", ThreadCatalog.Named);
+        ScrewThread? thread = section.Named(LooseningFields.Thread);
         var fastener = new JobFastener
         {
             Name = name ?? "",
             Place = section.Text("place"),
             Thread = thread,
             Grade = Grade(section, thread),
-            AcrossFlats = section.Length("across_flats"),
-            BookTorque = section.Torque("torque"),
-            Condition = section.Row("condition", "conditions", "a condition"),
-            Prevailing = section.Torque("prevailing"),
-            Count = section.Value("count", Count) is var count and > 0 ? count : 1,
+            AcrossFlats = section.Quantity(LooseningFields.Hex),
+            BookTorque = section.Quantity(LooseningFields.Torque),
+            Condition = section.Named(LooseningFields.Condition),
+            Prevailing = section.Quantity(LooseningFields.Prevailing),
+            Count = section.Quantity("count", Alike) ?? 1,
             NewPart = section.Text("new_part"),
-            Lubricant = section.Row("lubricant", "friction", "a lubrication"),
-            LeftHand = section.Flag("left_hand"),
-            Soaked = section.Flag("soaked"),
-            Tool = Tool(section),
+            Lubricant = section.Named(TighteningFields.Lubrication),
+            LeftHand = section.Flag(LooseningFields.LeftHand),
+            Soaked = section.Flag(LooseningFields.Soaked),
+            Tool = section.Quantity(LooseningFields.Tool),
             Stances = Stances(section),
-            Recess = section.Length("recess") ?? UnitsNet.Length.Zero,
-            Room = section.Length("room"),
+            Recess = section.Quantity("recess", Kinds.Length("80mm")) ?? UnitsNet.Length.Zero,
+            Room = section.Quantity("room", Kinds.Length("900mm")),
             Wheel = section.Value("wheel", Wheel),
             HeldBy = section.Text("held_by"),
-            Adapter = section.Length("adapter"),
+            Adapter = section.Quantity(TighteningFields.Adapter),
             Castle = section.Flag("castle"),
             Staked = section.Flag("staked"),
             RideHeight = section.Flag("ride_height"),
@@ -53,15 +55,15 @@ internal static class FastenerReader
             RefitNote = section.Text("refit_note"),
             Note = section.Text("note"),
             Done = section.Flag("done"),
-            Held = section.Torque("held"),
-            CameLoose = [.. section.Values("came_loose", text => QuantityReader.Torque(text)).Select(each => each.Value)],
+            Held = section.Quantity("held", LooseningFields.Torque.Values),
+            CameLoose = [.. section.Values("came_loose", LooseningFields.Torque.Values.Read).Select(each => each.Value)],
             Rounded = section.Flag("rounded"),
             Sheared = section.Flag("sheared"),
         };
         fastener = fastener with
         {
             Pattern = Pattern(section, fastener.Count),
-            NewPartCount = section.Value("new_part_count", Count) is var parts and > 0 ? parts : fastener.Count,
+            NewPartCount = section.Quantity("new_part_count", Alike) ?? fastener.Count,
         };
         section.Done();
         Check(section, fastener);
@@ -74,7 +76,7 @@ internal static class FastenerReader
         if (!section.Has("torque") && !section.Has("thread"))
         {
             section.Refuse(section.PlaceOf("name").Error(section.Name, $"nothing says how tight '{fastener.Name}' is. "
-                + "Give torque, such as torque = \"85Nm\", or thread and grade."));
+                + "Give torque or thread. Write: torque = \"85Nm\""));
         }
 
         if (fastener.CameLoose.Count > fastener.Count)
@@ -84,28 +86,13 @@ internal static class FastenerReader
         }
     }
 
-    /// <summary>The key of a row in a table of Core, or null.</summary>
-    internal static string? Row(this TomlSection section, string key, string table, string what) =>
-        section.Value(key, text => RowLookup.Named(table, text, what).Key);
-
     /// <summary>The grade; of one behind a thread that cannot be read nothing is said.</summary>
     private static string? Grade(TomlSection section, ScrewThread? thread) => section.Value("grade", text => thread is null
-        ? section.Has("thread") ? null : throw new InputException("a grade says nothing without a thread. Give thread too, such as thread = \"M12\".")
+        ? section.Has("thread") ? null : throw new InputException("grade", "says nothing without thread.", LooseningFields.Thread.Cure)
         : GradeCatalog.Bolt(text, thread).Name);
 
-    private static int Count(string text) => double.IsInteger(QuantityReader.Number(text, 1, MostAlike))
-        ? int.Parse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture)
-        : throw new InputException($"'{text}' is no whole number.");
-
-    private static ToolKind? Tool(TomlSection section) => section.Choice<ToolKind?>(
-        "tool",
-        ("socket", ToolKind.Socket), ("ring", ToolKind.Ring), ("open", ToolKind.Open), ("key", ToolKind.Key));
-
     private static string[] Stances(TomlSection section) =>
-    [
-        .. section.Values("stances", text => text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
-            .Select(word => RowLookup.Named("stances", word, "a stance").Key).ToList()).SelectMany(list => list.Value).Distinct(StringComparer.Ordinal),
-    ];
+        [.. section.Values("stances", Ways.Read).SelectMany(list => list.Value).Distinct(StringComparer.Ordinal)];
 
     private static Wheel Wheel(string text)
     {
@@ -125,8 +112,7 @@ internal static class FastenerReader
     }
 
     /// <summary>Four or more alike are taken to stand on a circle unless it is said otherwise (common practice).</summary>
-    private static TighteningPattern Pattern(TomlSection section, int count) => section.Choice<TighteningPattern?>(
-        "pattern",
-        ("circle", TighteningPattern.Circle), ("row", TighteningPattern.Row), ("two-rows", TighteningPattern.TwoRows), ("none", TighteningPattern.None))
+    private static TighteningPattern Pattern(TomlSection section, int count) => section.Quantity(
+        "pattern", Kinds.Choice(("circle", TighteningPattern.Circle), ("row", TighteningPattern.Row), ("two-rows", TighteningPattern.TwoRows), ("none", TighteningPattern.None)))
             ?? (count >= 4 ? TighteningPattern.Circle : TighteningPattern.None);
 }

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Workshop.Chest;
@@ -9,7 +10,6 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>Reads a job file, with the chest and the fastener list it names.</summary>
 public sealed class JobReader
 {
-    private const double MostHungKg = 250;
     private readonly string _path;
     private readonly IReadOnlyDictionary<string, string>? _beside;
     private readonly NameIndex<int> _names = new();
@@ -60,7 +60,7 @@ public sealed class JobReader
             Vehicle = vehicle,
             Chest = chest,
             People = [.. file.Values("people", chest.Person).Select(item => item.Value)],
-            HungMass = file.Mass("hung_mass", MostHungKg),
+            HungMass = file.Quantity(TighteningFields.ByWeight, "hung_mass"),
             AtStart = atStart,
             Fasteners = fasteners,
             Tasks = Gathered(() => new TaskReader(_names).Read(file.Sections("tasks"), atStart, _errors)) ?? [],

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Workshop.Chest;
@@ -8,7 +9,7 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>What holds a wheel at a point of the order, and what does not count there, in words.</summary>
 /// <param name="Request">The restraints, for the assessment.</param>
 /// <param name="Lost">Restraints that hold nothing now, and why.</param>
-public sealed record WheelHold(HoldRequest Request, IReadOnlyList<string> Lost);
+public sealed record WheelHold(LooseningRequest Request, IReadOnlyList<string> Lost);
 
 /// <summary>Reads restraints out of the states that hold. States are free words; the usual ones below are understood.</summary>
 public sealed class JobStates
@@ -69,9 +70,9 @@ public sealed class JobStates
         _ = Thing(Restraint.Helper, FootBrake, now, by);
         Vehicle? vehicle = _job.Vehicle;
         return new WheelHold(
-            new HoldRequest
+            new LooseningRequest
             {
-                By = by,
+                HeldBy = by,
                 VehicleMass = vehicle?.Mass,
                 WheelLoad = wheel.Axle == Axle.Front ? vehicle?.FrontWheelLoad : vehicle?.RearWheelLoad,
                 TyreRadius = vehicle?.TyreRadius,

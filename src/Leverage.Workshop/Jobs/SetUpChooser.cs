@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
@@ -92,14 +93,13 @@ internal sealed class SetUpChooser
     {
         Nut = nut,
         Chest = _bare,
-        Tool = fastener.Tool,
         Stances = fastener.Stances,
         Person = person,
         Recess = fastener.Recess,
         Advise = false,
     };
 
-    private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold) => new()
+    private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold) => (hold?.Request ?? new LooseningRequest()) with
     {
         BookTorque = fastener.BookTorque,
         Thread = fastener.Thread,
@@ -109,7 +109,6 @@ internal sealed class SetUpChooser
         LeftHand = fastener.LeftHand,
         Soaked = fastener.Soaked,
         AcrossFlats = fastener.AcrossFlats,
-        Tool = fastener.Tool ?? ToolKind.Socket,
-        Hold = hold?.Request,
+        Tool = fastener.Tool,
     };
 }

@@ -1,4 +1,5 @@
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Files;
 
 namespace Leverage.Workshop.Jobs;
@@ -6,8 +7,6 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>Reads the vehicle of a job file.</summary>
 internal static class VehicleReader
 {
-    private const double MostKg = 60_000;
-
     internal static Vehicle? Read(TomlSection? section)
     {
         if (section is null)
@@ -18,11 +17,11 @@ internal static class VehicleReader
         var vehicle = new Vehicle
         {
             Name = section.Text("name"),
-            Mass = section.Mass("mass", MostKg),
-            FrontWheelLoad = section.Force("wheel_load_front"),
-            RearWheelLoad = section.Force("wheel_load_rear"),
-            TyreRadius = section.Length("tyre_radius"),
-            Ground = section.Row("ground", "ground", "a ground"),
+            Mass = section.Quantity(LooseningFields.VehicleMass),
+            FrontWheelLoad = section.Quantity(LooseningFields.WheelLoad, "wheel_load_front"),
+            RearWheelLoad = section.Quantity(LooseningFields.WheelLoad, "wheel_load_rear"),
+            TyreRadius = section.Quantity(LooseningFields.TyreRadius),
+            Ground = section.Named(LooseningFields.Ground),
             Driven = Driven(section),
             ParkingBrakeOn = section.Value<Axle?>("parking_brake_on", text => AxleOf(text)) ?? Axle.Rear,
         };

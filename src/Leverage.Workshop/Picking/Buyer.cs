@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Workshop.Chest;
 using UnitsNet;
@@ -47,7 +48,7 @@ internal sealed class Buyer
 
     private static bool IsGo(Purchase purchase) => purchase.Then.Standing.Verdict == Verdict.Go;
 
-    private IEnumerable<NewPiece> Sockets() => StandardPieces.Sockets(_request.Tool ?? ToolKind.Socket, _acrossFlats)
+    private IEnumerable<NewPiece> Sockets() => StandardPieces.Sockets(_request.Nut.Tool ?? ToolKind.Socket, _acrossFlats)
         .Where(piece => Chest.Bars.Any(bar => bar.Drive == piece.Socket!.Drive));
 
     private IEnumerable<NewPiece> Tubes() => Chest.Bars
@@ -61,7 +62,7 @@ internal sealed class Buyer
     /// <summary>A bar with its socket, lightest first.</summary>
     private IEnumerable<NewPiece[]> Pairs()
     {
-        NewPiece[] sockets = [.. StandardPieces.Sockets(_request.Tool ?? ToolKind.Socket, _acrossFlats)];
+        NewPiece[] sockets = [.. StandardPieces.Sockets(_request.Nut.Tool ?? ToolKind.Socket, _acrossFlats)];
         return StandardPieces.Bars()
             .OrderBy(piece => piece.MassKg)
             .Select(bar => new[] { bar, sockets.First(socket => socket.Socket!.Drive == bar.Bar!.Drive) });

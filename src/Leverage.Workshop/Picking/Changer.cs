@@ -1,8 +1,10 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Workshop.Chest;
+using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
@@ -44,9 +46,9 @@ internal sealed class Changer
     private IEnumerable<(AdviceKind Kind, ChestHold? Hold, LooseningRequest Nut)> Changes()
     {
         LooseningRequest nut = _request.Nut;
-        foreach (var (kind, piece, hold) in Holds(nut.Hold))
+        foreach (var change in Holds(nut))
         {
-            yield return (kind, piece, nut with { Hold = hold });
+            yield return change;
         }
 
         if (!nut.Soaked && Condition.Named(nut.Condition ?? "used").LockerNm == 0)
@@ -54,28 +56,29 @@ internal sealed class Changer
             yield return (AdviceKind.Soak, null, nut with { Soaked = true });
         }
 
-        if (nut is { Heating: null, Thread: not null })
+        if (nut is { Heat: null, Thread: not null })
         {
-            yield return (AdviceKind.HeatStud, null, nut with { Heating = new Heating(HeatedPart.Stud, HeatK) });
+            yield return (AdviceKind.HeatStud, null, nut with { Heat = HeatedPart.Stud, HeatedBy = TemperatureDelta.FromKelvins(HeatK) });
         }
     }
 
-    private IEnumerable<(AdviceKind Kind, ChestHold? Piece, HoldRequest Hold)> Holds(HoldRequest? hold)
+    private IEnumerable<(AdviceKind Kind, ChestHold? Hold, LooseningRequest Nut)> Holds(LooseningRequest nut)
     {
-        if (hold is null)
+        if (!nut.IsHoldSaid)
         {
             yield break;
         }
 
-        if (hold.OnStands)
+        if (nut.OnStands)
         {
-            yield return (AdviceKind.OnTheGround, null, hold with { OnStands = false });
+            yield return (AdviceKind.OnTheGround, null, nut with { OnStands = false });
             yield break;
         }
 
-        foreach (ChestHold piece in _request.Chest.Holds.Where(piece => !hold.By.Contains(piece.Kind)))
+        IReadOnlyList<Restraint> by = nut.HeldBy ?? [];
+        foreach (ChestHold piece in _request.Chest.Holds.Where(piece => !by.Contains(piece.Kind)))
         {
-            HoldRequest more = hold with { By = [.. hold.By, piece.Kind] };
+            LooseningRequest more = nut with { HeldBy = [.. by, piece.Kind] };
             yield return (AdviceKind.Chock, piece, (piece.Kind switch
             {
                 Restraint.Chock => more with { ChockHeight = null },
@@ -84,9 +87,9 @@ internal sealed class Changer
             }).With([piece]));
         }
 
-        if (!hold.By.Contains(Restraint.Helper))
+        if (!by.Contains(Restraint.Helper))
         {
-            yield return (AdviceKind.Helper, null, hold with { By = [.. hold.By, Restraint.Helper] });
+            yield return (AdviceKind.Helper, null, nut with { HeldBy = [.. by, Restraint.Helper] });
         }
     }
 

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Levers;
 using Leverage.Workshop.Chest;

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Levers;
 using Leverage.Tubes;
 using Leverage.Tables;
@@ -30,9 +32,9 @@ internal static class StandardPieces
     private static readonly double[] TubeLengthsMm = [600, 1000, 1500];
 
     /// <summary>A socket for a nut, in every drive.</summary>
-    internal static IEnumerable<NewPiece> Sockets(Assessments.ToolKind kind, Length acrossFlats) =>
+    internal static IEnumerable<NewPiece> Sockets(ToolKind kind, Length acrossFlats) =>
         TableCatalog.Tables["drive-squares"].Rows.Select(row => new NewPiece(Socket: new NutTool(
-            $"{row.Key} in {(kind == Assessments.ToolKind.Key ? "hexagon key" : "socket")}", kind, [acrossFlats], row.Key, null)));
+            $"{row.Key} in {(kind == ToolKind.Key ? "hexagon key" : "socket")}", kind, [acrossFlats], row.Key, null)));
 
     /// <summary>Bars of every drive, short and long, of usual diameter and yield.</summary>
     internal static IEnumerable<NewPiece> Bars()
@@ -55,7 +57,7 @@ internal static class StandardPieces
         .DistinctBy(tube => (tube.Outside, tube.Wall))
         .Where(tube => IsSnug(tube.Outside - 2 * tube.Wall, barDiameter.Millimeters))
         .SelectMany(tube => TubeLengthsMm.Select(length => new NewPiece(Tube: new ChestTube(
-            tube.Name, new Assessments.TubeText(Mm(length), Mm(tube.Outside), Mm(tube.Wall)), null))))
+            tube.Name, new TubeText(Mm(length), Mm(tube.Outside), Mm(tube.Wall)), null))))
         .OrderBy(piece => piece.MassKg);
 
     /// <summary>Diameter of the handle usual for a drive.</summary>

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Levers;
 using Leverage.Workshop.Chest;
@@ -8,14 +9,11 @@ namespace Leverage.Workshop.Picking;
 /// <summary>A nut and the chest to loosen it with.</summary>
 public sealed record PickRequest
 {
-    /// <summary>The nut, what holds the wheel, the state of the handle, and whatever else is the same for every set-up.</summary>
+    /// <summary>The nut, what has to turn it (where nothing is said, socket or spanner, whichever is best), what holds the wheel, the state of the handle, and whatever else is the same for every set-up.</summary>
     public required LooseningRequest Nut { get; init; }
 
     /// <summary>What there is to take.</summary>
     public required ToolChest Chest { get; init; }
-
-    /// <summary>What has to turn it; null for socket or spanner, whichever is best.</summary>
-    public ToolKind? Tool { get; init; }
 
     /// <summary>How one can stand there, names of the table <c>stances</c>; empty for all of them.</summary>
     public IReadOnlyList<string> Stances { get; init; } = [];

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Reading;
 using UnitsNet;
@@ -42,12 +43,12 @@ public static class Picker
     /// <summary>The nut alone: what it takes, with nothing to turn it.</summary>
     private static LooseningAssessment Nut(PickRequest request)
     {
-        LooseningRequest nut = request.Standing(request.Ways()[0].Key) with { Tool = request.Tool ?? ToolKind.Socket };
+        LooseningRequest nut = request.Standing(request.Ways()[0].Key);
         return LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
     }
 
     private static Length AcrossFlats(LooseningSetup nut) => nut.Fastener.AcrossFlats
-        ?? throw new InputException("hex", "nothing says which of the tools fits. Give --hex, such as 36mm.");
+        ?? throw new InputException("hex", "nothing says which of the tools fits.", LooseningFields.Hex.Cure);
 
     private static void RefuseEmpty(PickRequest request)
     {
@@ -55,7 +56,7 @@ public static class Picker
         {
             throw new InputException(
                 "chest",
-                $"{request.Chest.Path} holds no bar, socket, key or spanner: nothing to pick from. Start one with leverage pick --new-chest FILE.");
+                $"{request.Chest.Path} holds no bar, socket, key or spanner: nothing to pick from.");
         }
     }
 }

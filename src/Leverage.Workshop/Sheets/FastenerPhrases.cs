@@ -119,7 +119,7 @@ public static class FastenerPhrases
             lines.Add("wheel off the ground");
         }
 
-        lines.Add(hold.Request.By.Count > 0 ? string.Join(", ", hold.Request.By.Select(Words)) : "nothing");
+        lines.Add(hold.Request.HeldBy is { Count: > 0 } by ? string.Join(", ", by.Select(Words)) : "nothing");
         if (planned.Assessment.Hold is { } held)
         {
             string torque = units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm));

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Workshop.Jobs;
@@ -34,7 +35,7 @@ public static class NativeTests
     public static void A_quantity_and_a_record_are_known_when_they_are_seen()
     {
         Assert.True(PrintsItself(typeof(Length?)));
-        Assert.True(PrintsItself(typeof(HoldRequest)));
+        Assert.True(PrintsItself(typeof(TighteningRequest)));
         Assert.False(PrintsItself(typeof(double)));
     }
 

@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
@@ -23,7 +25,8 @@ internal static class AnyRequest
     {
         ArgumentNullException.ThrowIfNull(places);
         Func<Sized> next = places.Reader();
-        return Hands(Tube(Bar(Nut(next), next), next), next) with { Hold = Maybe(next, 0.5, Hold) };
+        LooseningRequest request = Hands(Tube(Bar(Nut(next), next), next), next);
+        return next().Upper(0.5) ? Hold(request, next) : request;
     }
 
     /// <summary>The names of a table.</summary>
@@ -32,19 +35,19 @@ internal static class AnyRequest
     private static LooseningRequest Nut(Func<Sized> next)
     {
         ScrewThread? thread = Maybe(next, 0.7, () => next().Of(Threads));
+        bool heated = next().Upper(0.3) && thread is not null;
         return new LooseningRequest
         {
             BookTorque = Maybe(next, 0.8, () => (Torque?)Torque.FromNewtonMeters(next().Log(0.01, 50_000))),
             Thread = thread,
             Grade = Maybe(next, 0.4, () => thread is null ? null : next().Of(GradeCatalog.BoltsFor(thread)).Name),
-            Friction = Maybe(next, 0.3, () => (FrictionRange?)FrictionRange.About(next().Log(0.01, 1))),
+            Friction = Maybe(next, 0.3, () => (double?)next().Log(0.02, 1)),
             Condition = Maybe(next, 0.8, () => next().Of(Names("conditions"))),
             Prevailing = Maybe(next, 0.2, () => (Torque?)Torque.FromNewtonMeters(next().Log(0.01, 500))),
             LeftHand = next().Upper(0.2),
             Soaked = next().Upper(0.3),
-            Heating = Maybe(next, 0.3, () => thread is null
-                ? null
-                : (Heating?)new Heating(next().Of(Enum.GetValues<HeatedPart>()), next().Log(1, 1000))),
+            Heat = heated ? next().Of(Enum.GetValues<HeatedPart>()) : null,
+            HeatedBy = heated ? TemperatureDelta.FromKelvins(next().Log(1, 1000)) : null,
             AcrossFlats = Millimetres(next, 0.5, 1, 120),
             Tool = next().Of(Enum.GetValues<ToolKind>()),
             Drive = Maybe(next, 0.6, () => next().Of(ToolStrength.Drives())),
@@ -52,31 +55,37 @@ internal static class AnyRequest
         };
     }
 
-    private static LooseningRequest Bar(LooseningRequest request, Func<Sized> next) => request with
+    private static LooseningRequest Bar(LooseningRequest request, Func<Sized> next)
     {
-        Bar = Millimetres(next, 0.85, 20, 10_000),
-        BarDiameter = Millimetres(next, 0.7, 1, 100),
-        BarYield = Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))),
-        StraightHandle = Millimetres(next, 0.2, 1, 5000),
-        Taper = Maybe(next, 0.3, () => (Angle?)Angle.FromDegrees(next().Even(0, 20))),
-        Pin = Maybe(next, 0.1, () => new FlexPin(Length.FromMillimeters(next().Log(2, 20)), Length.FromMillimeters(next().Log(5, 40)))),
-    };
+        bool pinned = next().Upper(0.1);
+        return !next().Upper(0.85) ? request : request with
+        {
+            Bar = Length.FromMillimeters(next().Log(20, 10_000)),
+            BarDiameter = Millimetres(next, 0.7, 1, 100),
+            BarYield = Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))),
+            StraightHandle = Millimetres(next, 0.2, 1, 5000),
+            Taper = Maybe(next, 0.3, () => (Angle?)Angle.FromDegrees(next().Even(0, 20))),
+            BarPin = pinned ? Length.FromMillimeters(next().Log(2, 20)) : null,
+            BarPinPlanes = pinned ? Length.FromMillimeters(next().Log(5, 40)) : null,
+        };
+    }
 
     private static LooseningRequest Tube(LooseningRequest request, Func<Sized> next)
     {
         double outside = next().Log(8, 200);
         Length wall = Length.FromMillimeters(outside * next().Log(0.01, 0.49));
         Length length = Length.FromMillimeters(next().Log(20, 10_000));
+        bool tubed = next().Upper(0.6) && request.Bar is not null;
         return request with
         {
-            Tube = Maybe(next, 0.6, () => next().Upper(0.3)
-                ? new TubeText(length, Bore: Length.FromMillimeters(outside))
-                : new TubeText(length, Length.FromMillimeters(outside), wall)),
-            TubeYield = Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))),
-            Overlap = Millimetres(next, 0.5, 0.1, 2000),
-            Handle = Maybe(next, 0.5, () => next().Of(Names("handle-friction"))),
-            GripFriction = Maybe(next, 0.3, () => (double?)next().Log(0.01, 1)),
-            BelowLevel = Maybe(next, 0.5, () => (Angle?)Angle.FromDegrees(next().Even(0, 80))),
+            Tube = !tubed ? null
+                : next().Upper(0.3) ? new TubeText(length, Bore: Length.FromMillimeters(outside))
+                : new TubeText(length, Length.FromMillimeters(outside), wall),
+            TubeYield = tubed ? Maybe(next, 0.3, () => (Pressure?)Pressure.FromMegapascals(next().Log(1, 5000))) : null,
+            Overlap = tubed ? Millimetres(next, 0.5, 0.1, 2000) : null,
+            Surface = Maybe(next, 0.5, () => next().Of(Names("handle-friction"))),
+            SurfaceFriction = Maybe(next, 0.3, () => (double?)next().Log(0.01, 1)),
+            PastSquare = Maybe(next, 0.5, () => (Angle?)Angle.FromDegrees(next().Even(0, 80))),
             StandOff = Millimetres(next, 0.2, 1, 300),
         };
     }
@@ -89,9 +98,9 @@ internal static class AnyRequest
         Force = Maybe(next, 0.3, () => (Force?)Force.FromNewtons(next().Log(1, 100_000))),
     };
 
-    private static HoldRequest Hold(Func<Sized> next) => new()
+    private static LooseningRequest Hold(LooseningRequest request, Func<Sized> next) => request with
     {
-        By = [.. Restraints.Where(_ => next().Upper(0.4))],
+        HeldBy = [.. Restraints.Where(_ => next().Upper(0.4))],
         VehicleMass = Maybe(next, 0.8, () => (Mass?)Mass.FromKilograms(next().Log(1, 60_000))),
         WheelLoad = Maybe(next, 0.6, () => (Force?)Force.FromNewtons(next().Log(1, 100_000))),
         TyreRadius = Millimetres(next, 0.5, 50, 2000),
@@ -99,7 +108,7 @@ internal static class AnyRequest
         Ground = Maybe(next, 0.5, () => next().Of(Names("ground"))),
         HalfShafts = Maybe(next, 0.5, () => (HalfShafts?)next().Of([HalfShafts.Both, HalfShafts.One])),
         StudBarDiameter = Millimetres(next, 0.8, 1, 100),
-        Side = next().Of(Enum.GetValues<Side>()),
+        Side = Maybe(next, 0.7, () => (Side?)next().Of([Side.Left, Side.Right])),
         OnStands = next().Upper(0.2),
     };
 

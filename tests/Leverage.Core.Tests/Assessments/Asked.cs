@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Threads;
@@ -22,14 +24,11 @@ internal static class Asked
         Overlap = Length.FromMillimeters(250),
         Stance = "stand-push",
         Body = Mass.FromKilograms(82),
-        Hold = new HoldRequest
-        {
-            By = [Restraint.Brake, Restraint.Chock],
-            VehicleMass = Mass.FromKilograms(1250),
-            WheelLoad = Force.FromNewtons(3200),
-            TyreRadius = Length.FromMillimeters(310),
-            ChockHeight = Length.FromMillimeters(100),
-        },
+        HeldBy = [Restraint.Brake, Restraint.Chock],
+        VehicleMass = Mass.FromKilograms(1250),
+        WheelLoad = Force.FromNewtons(3200),
+        TyreRadius = Length.FromMillimeters(310),
+        ChockHeight = Length.FromMillimeters(100),
     };
 
     /// <summary>A nut and a bar and nothing else that could be judged.</summary>

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Friction;
@@ -15,15 +17,15 @@ public sealed class DefaultsTests
     private static readonly LooseningRequest Full = Asked.AxleNut with
     {
         Grade = "10.9",
-        Friction = FrictionRange.About(0.12),
+        Friction = 0.12,
         LeftHand = true,
         BarYield = Pressure.FromMegapascals(1000),
         TubeYield = Pressure.FromMegapascals(355),
-        Handle = "oily",
+        Surface = "oily",
         StraightHandle = Length.FromMillimeters(420),
-        BelowLevel = Angle.FromDegrees(10),
+        PastSquare = Angle.FromDegrees(10),
         Person = Person.Woman,
-        Hold = Asked.AxleNut.Hold! with { Ground = "gravel", HalfShafts = HalfShafts.One, By = [Restraint.Gear, Restraint.Brake] },
+        Ground = "gravel", HalfShafts = HalfShafts.One, HeldBy = [Restraint.Gear, Restraint.Brake],
     };
 
     public static TheoryData<string, Func<LooseningRequest, LooseningRequest>> LeftOut => new()
@@ -35,23 +37,23 @@ public sealed class DefaultsTests
         { "friction 0.14 at assembly (0.10 to 0.20)", r => r with { Friction = null } },
         { "condition used* (years in service, dry)", r => r with { Condition = null } },
         { "across flats 36 mm (standard nut of this thread)", r => r with { AcrossFlats = null } },
-        { "drive square not judged (give --drive to judge it)", r => r with { Drive = null } },
+        { "drive square not judged (its size is not said)", r => r with { Drive = null } },
         { "bar 15.5 mm* (usual for a 1/2 in drive; measure it)", r => r with { BarDiameter = null } },
         { "bar yield 900 MPa*", r => r with { BarYield = null } },
         { "tube yield 195 MPa* (the weakest tube steel)", r => r with { TubeYield = null } },
         { "tube pushed on 0.45 m* (all the bar's straight handle)", r => r with { Overlap = null, StraightHandle = null } },
         { "straight handle 0.45 m* (usual share of the bar)", r => r with { StraightHandle = null } },
-        { "handle dry* (friction 0.20 in the check)", r => r with { Handle = null } },
-        { "lowest angle of the swing 30°", r => r with { BelowLevel = null } },
+        { "handle dry* (friction 0.20 in the check)", r => r with { Surface = null } },
+        { "lowest angle of the swing 30°", r => r with { PastSquare = null } },
         { "stance stand-push*", r => r with { Stance = null } },
         { "a man", r => r with { Person = null } },
         { "body mass 66.8 kg (survey median)", r => r with { Body = null } },
         { "right-hand thread", r => r with { LeftHand = false } },
-        { "hold not judged (give --held-by to judge it)", r => r with { Hold = null } },
-        { "dry concrete", r => r with { Hold = r.Hold! with { Ground = null } } },
-        { "wheel load 3060 N (a quarter of the vehicle)", r => r with { Hold = r.Hold! with { WheelLoad = null } } },
-        { "tyre radius 0.30 m (usual car tyre)", r => r with { Hold = r.Hold! with { TyreRadius = null } } },
-        { "both half shafts in, both wheels down", r => r with { Hold = r.Hold! with { HalfShafts = null } } },
+        { "hold not judged (nothing is said to hold it)", r => r with { HeldBy = null, VehicleMass = null, WheelLoad = null, TyreRadius = null, ChockHeight = null, Ground = null, HalfShafts = null } },
+        { "dry concrete", r => r with { Ground = null } },
+        { "wheel load 3060 N (a quarter of the vehicle)", r => r with { WheelLoad = null } },
+        { "tyre radius 0.30 m (usual car tyre)", r => r with { TyreRadius = null } },
+        { "both half shafts in, both wheels down", r => r with { HalfShafts = null } },
     };
 
     [Fact]
@@ -82,14 +84,14 @@ public sealed class DefaultsTests
     public void Without_a_drive_the_bar_s_bending_is_judged_only_when_its_diameter_is_given()
     {
         LooseningRequest bare = Asked.BareBar with { BarDiameter = null };
-        Assert.Contains("bar bending not judged (give --bar-diameter to judge it)", Assumed(bare));
+        Assert.Contains("bar bending not judged (its diameter is not said)", Assumed(bare));
         Assert.Empty(Asked.Judged(bare).Links);
         Assert.Single(Asked.Judged(Asked.BareBar).Links);
     }
 
     [Fact]
     public void A_hexagon_the_tables_do_not_know_is_left_out_and_told() => Assert.Contains(
-        "hexagon not judged (give --hex to judge it)", Assumed(Asked.BareBar));
+        "hexagon not judged (its width is not said)", Assumed(Asked.BareBar));
 
     [Fact]
     public void A_thread_whose_face_is_in_no_table_is_told()

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Assessments;
 using UnitsNet;
 
@@ -58,7 +60,7 @@ public sealed class LeverSketchTests
     {
         var request = new LooseningRequest { BookTorque = Torque.FromNewtonMeters(300) };
         Assert.Null(Sketch(request));
-        LeverSketch bare = Sketch(request with { Bar = Length.FromMillimeters(600), BelowLevel = Angle.FromDegrees(60) })!;
+        LeverSketch bare = Sketch(request with { Bar = Length.FromMillimeters(600), PastSquare = Angle.FromDegrees(60) })!;
         Assert.Null(bare.Tube);
         Assert.Equal(2 * bare.SquareN, bare.HandN, 6);
     }
@@ -67,7 +69,7 @@ public sealed class LeverSketchTests
         LeverSketcher.Of(LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request)));
 
     private static SlipAssessment Slip(string handle, double belowDeg, double overlapMm) => SlipAssessor.Assess(
-        SlipDefaults.Complete(Request(overlapMm) with { Handle = handle, BelowLevel = Angle.FromDegrees(belowDeg) }, null));
+        SlipDefaults.Complete(Request(overlapMm) with { Surface = handle, PastSquare = Angle.FromDegrees(belowDeg) }));
 
     private static LooseningRequest Request(double overlapMm) => new()
     {

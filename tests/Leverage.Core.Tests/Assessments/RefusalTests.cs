@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Reading;
@@ -36,52 +37,52 @@ public sealed class RefusalTests
             r => r with { Force = Force.FromNewtons(850) }
         },
         {
-            "tube: the wall leaves no bore: outside diameter must be more than twice the wall.",
+            "tube: cannot use '6mmx3mmx1000mm': the wall leaves no bore. The outside must be more than twice the wall.",
             r => r with { Tube = new TubeText(Mm(1000), Mm(6), Mm(3)) }
         },
         {
-            "tube: a jack handle's bore must be measured. Give --bore, such as 30mm.",
+            "tube: a jack handle's bore must be measured. Write: bore 30mm",
             r => r with { Tube = new TubeText(Mm(1100)) }
         },
         {
-            "tube: a tube needs a bar to go on. Give --bar, such as 600mm.",
+            "bar-diameter: says nothing without bar. Write: bar 600mm",
             r => r with { Bar = null }
         },
         {
-            "tube: the tube's fit needs the bar's diameter. Give --bar-diameter, such as 18mm, or --drive for the usual bar of it.",
+            "tube: its fit needs the bar's diameter, or the drive for the usual bar of it. Write: bar-diameter 18mm",
             r => r with { Drive = null, BarDiameter = null }
         },
         {
-            "grade: a grade says nothing without a thread. Give --thread too, such as M24x1.5.",
+            "grade: says nothing without thread. Write: thread M24x1.5",
             r => r with { Thread = null, Grade = "8.8" }
         },
         {
-            "nothing says how tight it is. Give the torque it was tightened to, such as 460Nm, or --thread and --grade.",
+            "torque: nothing says how tight it is: give the torque it was tightened to, or its thread and grade. Write: torque 460Nm",
             r => r with { BookTorque = null, Thread = null }
         },
         {
-            "held-by: a parking brake is rated by the vehicle's mass. Give --mass, such as 1250kg.",
-            r => r with { Hold = r.Hold! with { VehicleMass = null } }
+            "held-by: a parking brake is rated by the vehicle's mass. Write: mass 1250kg",
+            r => r with { VehicleMass = null }
         },
         {
-            "held-by: grip needs the load on the wheel. Give --wheel-load, such as 3200N, or --mass.",
-            r => r with { Hold = r.Hold! with { By = [Restraint.Helper], VehicleMass = null, WheelLoad = null } }
+            "held-by: grip needs the load on the wheel, or the vehicle's mass. Write: wheel-load 3200N",
+            r => r with { HeldBy = [Restraint.Helper], VehicleMass = null, WheelLoad = null }
         },
         {
-            "held-by: a chock holds by its height. Give --chock, such as 100mm.",
-            r => r with { Hold = r.Hold! with { ChockHeight = null } }
-        },
-        {
-            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
-            r => r with { Hold = r.Hold! with { ChockHeight = Mm(311) } }
+            "held-by: a chock holds by its height. Write: chock 100mm",
+            r => r with { ChockHeight = null }
         },
         {
             "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
-            r => r with { Hold = r.Hold! with { ChockHeight = Mm(301), TyreRadius = null } }
+            r => r with { ChockHeight = Mm(311) }
         },
         {
-            "held-by: a bar across the studs holds by its own bending. Give --hold-bar, such as 30mm.",
-            r => r with { Hold = r.Hold! with { By = [Restraint.Bar] } }
+            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
+            r => r with { ChockHeight = Mm(301), TyreRadius = null }
+        },
+        {
+            "held-by: a bar across the studs holds by its own bending. Write: hold-bar 30mm",
+            r => r with { HeldBy = [Restraint.Bar] }
         },
         {
             "condition 'locked-high' needs the thread: a locker's grip grows with the diameter. Give --thread.",
@@ -101,7 +102,7 @@ public sealed class RefusalTests
     [InlineData("condition", "rustd", "Nearest: rusted")]
     [InlineData("stance", "stand-pul", "Nearest: stand-pull")]
     [InlineData("drive", "1/3", "Nearest: ")]
-    [InlineData("handle", "dri", "Nearest: dry")]
+    [InlineData("surface", "dri", "Nearest: dry")]
     [InlineData("grade", "8.9", "Nearest: 8.8")]
     [InlineData("ground", "dry-concret", "Nearest: dry-concrete")]
     public void A_name_in_no_table_gets_the_nearest_names(string what, string name, string near)
@@ -111,17 +112,17 @@ public sealed class RefusalTests
             "condition" => Asked.AxleNut with { Condition = name },
             "stance" => Asked.AxleNut with { Stance = name },
             "drive" => Asked.AxleNut with { Drive = name },
-            "handle" => Asked.AxleNut with { Handle = name },
+            "surface" => Asked.AxleNut with { Surface = name },
             "grade" => Asked.AxleNut with { Grade = name },
-            _ => Asked.AxleNut with { Hold = Asked.AxleNut.Hold! with { Ground = name } },
+            _ => Asked.AxleNut with { Ground = name },
         };
         Assert.Contains(near, Assert.Throws<InputException>(() => Asked.Judged(wrong)).Line, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_question_about_a_tube_needs_one() => Assert.Equal(
-        "tube: this question needs a bar and a tube. Give --bar 600mm --tube 33.7x3.2x1000mm.",
-        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Tube = null, Overlap = null }, null)).Line);
+        "tube: this question needs a bar and a tube. Write: bar 600mm tube 33.7x3.2x1000mm",
+        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Tube = null, Overlap = null })).Line);
 
     [Theory]
     [InlineData("M24x1.5", "9.8")]

@@ -1,3 +1,5 @@
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using UnitsNet;
@@ -37,7 +39,7 @@ public sealed class VerdictThroughTests
     public void Stop_when_the_swing_goes_below_the_angle_that_holds(double beyondDeg, bool fires)
     {
         double held = double.RadiansToDegrees(Asked.Judged(Tubed).Tube!.Checked.HeldRad);
-        Rule(Tubed with { BelowLevel = Angle.FromDegrees(held + beyondDeg) }, VerdictRules.SlidesWhileHeld, fires, Verdict.Stop);
+        Rule(Tubed with { PastSquare = Angle.FromDegrees(held + beyondDeg) }, VerdictRules.SlidesWhileHeld, fires, Verdict.Stop);
     }
 
     [Theory]
@@ -46,7 +48,7 @@ public sealed class VerdictThroughTests
     public void Care_when_the_swing_goes_below_the_angle_at_break_loose(double beyondDeg, bool fires)
     {
         double release = double.RadiansToDegrees(Asked.Judged(Tubed).Tube!.Checked.ReleaseRad);
-        Rule(Tubed with { BelowLevel = Angle.FromDegrees(release + beyondDeg) }, VerdictRules.SlidesAtRelease, fires, Verdict.Care);
+        Rule(Tubed with { PastSquare = Angle.FromDegrees(release + beyondDeg) }, VerdictRules.SlidesAtRelease, fires, Verdict.Care);
     }
 
     [Theory]
@@ -55,7 +57,7 @@ public sealed class VerdictThroughTests
     public void Stop_when_the_vehicle_is_on_stands(bool onStands)
     {
         LooseningRequest held = Held(1e7);
-        Rule(held with { Hold = held.Hold! with { OnStands = onStands, By = [Restraint.Bar], StudBarDiameter = Length.FromMillimeters(60) } },
+        Rule(held with { OnStands = onStands, HeldBy = [Restraint.Bar], StudBarDiameter = Length.FromMillimeters(60) },
             VerdictRules.OnStands, onStands, Verdict.Stop);
     }
 
@@ -112,7 +114,8 @@ public sealed class VerdictThroughTests
     private static LooseningRequest Held(double torqueNmm) => Asked.BareBar with
     {
         BarYield = Pressure.FromMegapascals(5000),
-        Hold = new HoldRequest { By = [Restraint.Helper], WheelLoad = Force.FromNewtons(torqueNmm / (0.75 * 300)) },
+        HeldBy = [Restraint.Helper],
+        WheelLoad = Force.FromNewtons(torqueNmm / (0.75 * 300)),
     };
 
     private static double Edge(Func<double, double> excess, double low, double high)

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Probability;
 using Leverage.Assessments;
 using Leverage.BreakLoose;
@@ -93,7 +94,8 @@ public sealed class CompetingRisksTests
             Thread = ThreadCatalog.Named("M24x1.5"),
             Condition = condition,
             Prevailing = Torque.FromNewtonMeters(prevailingNm),
-            Heating = heatK > 0 ? new Heating(HeatedPart.Stud, heatK) : null,
+            Heat = heatK > 0 ? HeatedPart.Stud : null,
+            HeatedBy = heatK > 0 ? TemperatureDelta.FromKelvins(heatK) : null,
         });
         return BreakLooseSpread.Torque(setup.Fastener);
     }

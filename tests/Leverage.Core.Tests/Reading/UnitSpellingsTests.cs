@@ -36,9 +36,9 @@ public sealed class UnitSpellingsTests
         "Nmm" => QuantityReader.Torque(text).NewtonMillimeters,
         "mm" => QuantityReader.Length(text).Millimeters,
         "N" => QuantityReader.Force(text).Newtons,
-        "kg" => QuantityReader.Mass(text, 1000).Kilograms,
+        "kg" => QuantityReader.Mass(text).Kilograms,
         "MPa" => QuantityReader.Stress(text).Megapascals,
-        "rad" => QuantityReader.Angle(text, 90).Radians,
+        "rad" => QuantityReader.Angle(text).Radians,
         "K" => QuantityReader.Warming(text).Kelvins,
         _ => QuantityReader.Share(text),
     };

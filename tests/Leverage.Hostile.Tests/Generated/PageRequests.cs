@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FsCheck;
 using FsCheck.Fluent;
+using Leverage.Requests;
 using Leverage.Page.Answering;
 using Leverage.Page.Asking;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Hostile.Tests.Running;

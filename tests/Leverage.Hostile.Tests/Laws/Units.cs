@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
@@ -40,38 +41,33 @@ internal static class Units
 
     private static LooseningRequest Said(LooseningRequest r) => r with
     {
-        BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", QuantityReader.Torque),
-        Prevailing = Of(r.Prevailing, x => x.PoundForceInches, "in-lb", QuantityReader.Torque),
+        BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", LooseningFields.Torque.Value),
+        Prevailing = Of(r.Prevailing, x => x.PoundForceInches, "in-lb", LooseningFields.Prevailing.Value),
         AcrossFlats = Inches(r.AcrossFlats),
-        Bar = Of(r.Bar, x => x.Feet, "ft", text => QuantityReader.Length(text)),
+        Bar = Of(r.Bar, x => x.Feet, "ft", LooseningFields.Bar.Value),
         BarDiameter = Inches(r.BarDiameter),
         BarYield = Ksi(r.BarYield),
         StraightHandle = Inches(r.StraightHandle),
-        Taper = Of(r.Taper, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
+        Taper = Of(r.Taper, x => x.Radians, "rad", LooseningFields.BarTaper.Value),
         Tube = r.Tube is { } tube
             ? new TubeText(Inches(tube.Length)!.Value, Inches(tube.Outside), Inches(tube.Wall), Inches(tube.Bore))
             : null,
         TubeYield = Ksi(r.TubeYield),
         Overlap = Inches(r.Overlap),
-        BelowLevel = Of(r.BelowLevel, x => x.Radians, "rad", text => QuantityReader.Angle(text, 90)),
+        PastSquare = Of(r.PastSquare, x => x.Radians, "rad", LooseningFields.PastSquare.Value),
         StandOff = Inches(r.StandOff),
-        Body = Of(r.Body, x => x.Pounds, "lb", text => QuantityReader.Mass(text, 60_000)),
-        Force = Of(r.Force, x => x.PoundsForce, "lbf", QuantityReader.Force),
-        Hold = r.Hold is { } hold
-            ? hold with
-            {
-                VehicleMass = Of(hold.VehicleMass, x => x.Pounds, "lb", text => QuantityReader.Mass(text, 60_000)),
-                WheelLoad = Of(hold.WheelLoad, x => x.PoundsForce, "lbf", QuantityReader.Force),
-                TyreRadius = Inches(hold.TyreRadius),
-                ChockHeight = Inches(hold.ChockHeight),
-                StudBarDiameter = Inches(hold.StudBarDiameter),
-            }
-            : null,
+        Body = Of(r.Body, x => x.Pounds, "lb", LooseningFields.Body.Value),
+        Force = Of(r.Force, x => x.PoundsForce, "lbf", LooseningFields.Force.Value),
+        VehicleMass = Of(r.VehicleMass, x => x.Pounds, "lb", LooseningFields.VehicleMass.Value),
+        WheelLoad = Of(r.WheelLoad, x => x.PoundsForce, "lbf", LooseningFields.Force.Value),
+        TyreRadius = Inches(r.TyreRadius),
+        ChockHeight = Inches(r.ChockHeight),
+        StudBarDiameter = Inches(r.StudBarDiameter),
     };
 
-    private static Length? Inches(Length? length) => Of(length, x => x.Inches, "in", text => QuantityReader.Length(text));
+    private static Length? Inches(Length? length) => Of(length, x => x.Inches, "in", LooseningFields.Bar.Value);
 
-    private static Pressure? Ksi(Pressure? stress) => Of(stress, x => x.KilopoundsForcePerSquareInch, "ksi", QuantityReader.Stress);
+    private static Pressure? Ksi(Pressure? stress) => Of(stress, x => x.KilopoundsForcePerSquareInch, "ksi", LooseningFields.BarYield.Value);
 
     /// <summary>The quantity read back from its text; one at the very end of its range, which rounding puts outside, stays as it is.</summary>
     private static T? Of<T>(T? quantity, Func<T, double> number, string unit, Func<string, T> read)

@@ -1,6 +1,7 @@
 using Leverage.Grades;
 using Leverage.Hostile.Tests.Generated;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Jobs;
@@ -29,16 +30,16 @@ internal static class ReaderTrial
 
     private static double Read(string reader, string text) => reader switch
     {
-        "torque" => QuantityReader.Torque(text).NewtonMeters,
-        "length" => QuantityReader.Length(text).Millimeters,
-        "force" => QuantityReader.Force(text).Newtons,
-        "mass" => QuantityReader.Mass(text, 3000).Kilograms,
-        "stress" => QuantityReader.Stress(text).Megapascals,
-        "angle" => QuantityReader.Angle(text, 80).Degrees,
-        "share" => QuantityReader.Share(text),
-        "number" => QuantityReader.Number(text, 0.02, 1),
-        "warming" => QuantityReader.Warming(text).Kelvins,
-        "tube" => TubeReader.Read(text).Length.Millimeters,
+        "torque" => LooseningFields.Torque.Value(text).NewtonMeters,
+        "length" => LooseningFields.Bar.Value(text).Millimeters,
+        "force" => LooseningFields.Force.Value(text).Newtons,
+        "mass" => LooseningFields.VehicleMass.Value(text).Kilograms,
+        "stress" => LooseningFields.BarYield.Value(text).Megapascals,
+        "angle" => LooseningFields.PastSquare.Value(text).Degrees,
+        "share" => TighteningFields.YieldShare.Value(text),
+        "number" => LooseningFields.Friction.Value(text),
+        "warming" => LooseningFields.By.Value(text).Kelvins,
+        "tube" => LooseningFields.Tube.Value(text).Length.Millimeters,
         "grade" => GradeCatalog.Bolt(text, text.StartsWith('S') ? Unified : Metric).YieldMpa,
         _ => ThreadCatalog.Named(text).DiameterMm,
     };

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
@@ -45,7 +46,7 @@ public sealed class ChestReaderTests
         { "[[torque_wrenches]]\nname = \"w\"\ndrive = \"1/2\"\nlength = \"450mm\"\nfrom = \"200Nm\"\nto = \"40Nm\"\naccuracy = \"4%\"\n", "c(6,6): to: the range ends below its start. Give from and to, lowest first." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-pusch = \"500N\" }\n", "c(4,12): forces: 'stand-pusch' is not a stance known here. Nearest: stand-push, stand-pull. All of them: leverage table stances." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-push = \"500\" }\n", "c(4,25): stand-push: cannot read '500': it has no unit. Write 500N, or 500lbf (which is 2220 N)." },
-        { "[[people]]\nname = \"p\"\nperson = \"man\"\nmass = \"900kg\"\n", "c(4,8): mass: cannot use '900kg': accepted is 1kg to 250kg." },
+        { "[[people]]\nname = \"p\"\nperson = \"man\"\nbody = \"900kg\"\n", "c(4,8): body: cannot use '900kg': accepted is 1kg to 250kg." },
         { "[[holds]]\nname = \"h\"\nkind = \"chock\"\n", "c(1,3): holds: height is missing. Write for example height = \"100mm\"." },
         { "[[holds]]\nname = \"h\"\nkind = \"bar\"\n", "c(1,3): holds: diameter is missing. Write for example diameter = \"30mm\"." },
     };
@@ -65,7 +66,7 @@ public sealed class ChestReaderTests
             Bar + "diameter = \"18mm\"\nstraight = \"450mm\"\ntaper = \"0.5deg\"\nyield = \"1000MPa\"\npin = \"10mm\"\npin_planes = \"14mm\"\n"
             + "[[keys]]\nname = \"k\"\nsize = \"17mm\"\ndrive = \"1/2\"\n[[extensions]]\nname = \"e\"\ndrive = \"1/2\"\nlength = \"10in\"\n"
             + "[[tubes]]\nname = \"measured\"\noutside = \"40mm\"\nbore = \"34mm\"\nlength = \"4ft\"\nmaterial = \"E355+N\"\n"
-            + "[[people]]\nname = \"p\"\nperson = \"woman\"\nmass = \"150lb\"\nforces = { lift-legs = \"100lbf\" }\n"
+            + "[[people]]\nname = \"p\"\nperson = \"woman\"\nbody = \"150lb\"\nforces = { lift-legs = \"100lbf\" }\n"
             + "[[holds]]\nname = \"h\"\nkind = \"chock\"\nheight = \"110mm\"\n");
         ChestBar bar = chest.Bar("B");
         Assert.Equal((18, 450, 0.5, 1000, 10, 14), (

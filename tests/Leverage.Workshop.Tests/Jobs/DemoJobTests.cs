@@ -25,7 +25,7 @@ public static class DemoJobTests
 
         Assert.True(loosened.Max() < later.Min());
         Assert.All(Plan.Loosening.Where(planned => planned.Fastener.Name.StartsWith("axle-shaft nut", StringComparison.Ordinal)),
-            planned => Assert.Contains(Leverage.Holding.Restraint.Gear, planned.Hold!.Request.By));
+            planned => Assert.Contains(Leverage.Holding.Restraint.Gear, planned.Hold!.Request.HeldBy!));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Workshop.Jobs;
 
@@ -31,14 +32,14 @@ public static class JobReaderTests
             place = "p"
             thread = "1/2-20"
             grade = "SAE 5"
-            across_flats = "3/4in"
+            hex = "3/4in"
             torque = "75ft-lb"
             condition = "rusted"
             prevailing = "5Nm"
             count = 6        # alike
             new_part = "n"
             new_part_count = 1
-            lubricant = "oiled"
+            lubrication = "oiled"
             left_hand = true
             soaked = true
             tool = "ring"
@@ -126,7 +127,7 @@ public static class JobReaderTests
         string unknown = JobText.Refusal("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\nzzz = \"1\"");
         string[] keys = unknown[(unknown.IndexOf("Known: ", StringComparison.Ordinal) + 7)..].TrimEnd('.').Split(", ");
 
-        Assert.Contains("lubricant", keys);
+        Assert.Contains("lubrication", keys);
         Assert.All(keys.Except(["prevailing"]), key => Assert.Contains($"{key} = ", text, StringComparison.Ordinal));
     }
 }

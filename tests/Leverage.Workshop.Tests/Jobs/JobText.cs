@@ -51,7 +51,7 @@ internal static class JobText
         [[fasteners]]
         name = "axle nut"
         thread = "M24x1.5"
-        across_flats = "36mm"
+        hex = "36mm"
         torque = "380Nm"
         wheel = "rear left"
 

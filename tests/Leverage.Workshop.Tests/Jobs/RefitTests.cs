@@ -33,7 +33,7 @@ public static class RefitTests
     {
         // M12 8.8: As 84.3 mm², proof 580 MPa (ISO 898-1), 36.7 kN. T = F·(0.159·P + 0.578·μ·d2 + μ·Db/2) for M12×1.75,
         // d2 10.863 mm, Db (16.63 + 13.5)/2 mm, μ 0.113: 36.7·(0.278 + 0.709 + 0.851) = 67.4 N·m (linear form, within 0.5 %).
-        PlannedTightening planned = Planned("thread = \"M12\"\ngrade = \"8.8\"\nlubricant = \"oiled\"");
+        PlannedTightening planned = Planned("thread = \"M12\"\ngrade = \"8.8\"\nlubrication = \"oiled\"");
 
         Assert.Equal(TorqueBasis.WorkedOut, planned.Basis);
         Assert.Equal(67.4, planned.Torque.NewtonMeters, 0.5);

@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Threads;
@@ -30,7 +31,9 @@ internal static class Nuts
     {
         Nut = request.Nut with
         {
-            Hold = new HoldRequest { By = by, VehicleMass = Mass.FromKilograms(1250), ChockHeight = Length.FromMillimeters(100) },
+            HeldBy = by,
+            VehicleMass = Mass.FromKilograms(1250),
+            ChockHeight = Length.FromMillimeters(100),
         },
     };
 

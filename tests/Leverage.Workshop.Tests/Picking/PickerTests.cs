@@ -1,3 +1,4 @@
+using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
@@ -112,7 +113,7 @@ public sealed class PickerTests
     public void On_stands_the_change_is_to_do_it_on_the_ground()
     {
         PickRequest request = Nuts.Request(Nuts.Shared, "stand-push").Held(Restraint.Brake, Restraint.Chock, Restraint.Helper);
-        request = request with { Nut = request.Nut with { Hold = request.Nut.Hold! with { OnStands = true } } };
+        request = request with { Nut = request.Nut with { OnStands = true } };
         PickAssessment pick = Picker.Pick(request);
         Assert.Equal(Verdict.Stop, pick.Verdict);
         Assert.Equal(AdviceKind.OnTheGround, Assert.Single(pick.Changes, change => change.Then.Assessment.Verdict == Verdict.Go).Kind);
@@ -135,7 +136,7 @@ public sealed class PickerTests
         PickRequest request = Nuts.Request(Nuts.Shared);
         PickRequest unknown = request with { Nut = new LooseningRequest { BookTorque = request.Nut.BookTorque } };
         Assert.Equal(
-            "hex: nothing says which of the tools fits. Give --hex, such as 36mm.",
+            "hex: nothing says which of the tools fits. Write: hex 36mm",
             Assert.Throws<InputException>(() => Picker.Pick(unknown)).Line);
     }
 
@@ -145,8 +146,7 @@ public sealed class PickerTests
         "held" => Nuts.Request(Nuts.Shared, "stand-push", "lift-legs").Held(Restraint.Brake, Restraint.Chock, Restraint.Helper),
         _ => Nuts.Request(Nuts.Shared, "kneel-pull") with
         {
-            Tool = ToolKind.Key,
-            Nut = new LooseningRequest { BookTorque = Torque.FromNewtonMeters(60), AcrossFlats = Length.FromMillimeters(17) },
+            Nut = new LooseningRequest { Tool = ToolKind.Key, BookTorque = Torque.FromNewtonMeters(60), AcrossFlats = Length.FromMillimeters(17) },
         },
     };
 

@@ -10,11 +10,12 @@ using System.Text.Json.Serialization.Metadata;
 using Leverage.Proof;
 using Leverage.Wording;
 using Leverage.Cli.Input;
-using Leverage.Cli.Shells;
+using Leverage.Requests;
+using Leverage.Cli.Output;
 using Leverage.Workshop.Picking;
 using Leverage.Workshop.Sheets;
 
-namespace Leverage.Cli.Output;
+namespace Leverage.Cli.About;
 
 /// <summary>
 /// <c>leverage --schema</c>: the JSON Schema of what a command answers with <c>--json</c>, made of the records the answers
@@ -47,12 +48,10 @@ internal static class AnswerSchema
     internal static IEnumerable<string> Commands => Known.Select(known => known.Command);
 
     /// <summary>The option that names the command.</summary>
-    internal static Asked<string?> Option(Terminal terminal)
+    internal static TextOption Option(Terminal terminal)
     {
-        Asked<string?> option = NameOption.Choice<string?>(
-            "--schema", "JSON Schema of that command's --json", [.. Commands.Select(command => (command, (object)command))]);
-        option.Action = new Printing(result => terminal.Answers.Write(Of((string)result.GetValue(option)!)));
-        return option;
+        FieldKind<string> kind = Kinds.Choice([.. Commands.Select(command => (command, command))]);
+        return Printing.Option("--schema", kind, "JSON Schema of that command's --json", command => terminal.Answers.Write(Of(command)));
     }
 
     /// <summary>The schema of a command's answer.</summary>
@@ -111,22 +110,3 @@ internal static class AnswerSchema
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 }
-
-/// <summary>A table in the list of all of them.</summary>
-/// <param name="Name">Its name.</param>
-/// <param name="Title">What it is.</param>
-/// <param name="Rows">How many rows it has.</param>
-internal sealed record TableName(string Name, string Title, int Rows);
-
-/// <summary>Rows of a table, each column under its name in the file; <see cref="TableJson"/> writes them cell by cell.</summary>
-/// <param name="Name">Its name.</param>
-/// <param name="Title">What it is.</param>
-/// <param name="Notes">What its file says of it.</param>
-/// <param name="Rows">The rows that were wanted.</param>
-internal sealed record TableAnswer(string Name, string Title, IReadOnlyList<string> Notes, IReadOnlyList<Dictionary<string, JsonElement>> Rows);
-
-/// <summary>Shapes of the answers of <c>leverage table</c>, without reflection.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
-[JsonSerializable(typeof(TableName[]))]
-[JsonSerializable(typeof(TableAnswer[]))]
-internal sealed partial class TableAnswersJson : JsonSerializerContext;

@@ -2,8 +2,9 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Reflection;
 using Leverage.Cli.Input;
+using Leverage.Cli.Output;
 
-namespace Leverage.Cli.Output;
+namespace Leverage.Cli.About;
 
 /// <summary><c>leverage --version</c>: which one this is.</summary>
 internal sealed class VersionLine : SynchronousCommandLineAction

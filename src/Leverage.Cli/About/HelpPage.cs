@@ -2,8 +2,9 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
+using Leverage.Cli.Output;
 
-namespace Leverage.Cli.Output;
+namespace Leverage.Cli.About;
 
 /// <summary>The help: of the program on one screen, of a command with an example, units and what happens when left out.</summary>
 internal sealed class HelpPage : SynchronousCommandLineAction

@@ -1,11 +1,11 @@
-using Leverage.Friction;
+using Leverage.BreakLoose;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.BreakLoose;
+using Leverage.Reading;
 using Leverage.Threads;
 using UnitsNet;
 
-namespace Leverage.Assessments;
+namespace Leverage.Requests;
 
 /// <summary>What turns the nut.</summary>
 public enum ToolKind
@@ -23,14 +23,8 @@ public enum ToolKind
     Key,
 }
 
-/// <summary>A tube as a person describes it: a tube by outside and wall, or a jack handle by its bore.</summary>
-/// <param name="Length">Whole length.</param>
-/// <param name="Outside">Outside diameter; null for a jack handle.</param>
-/// <param name="Wall">Wall; null for a jack handle.</param>
-/// <param name="Bore">Measured bore; null to work it out from outside and wall.</param>
-public sealed record TubeText(Length Length, Length? Outside = null, Length? Wall = null, Length? Bore = null);
-
-/// <summary>What a person says of a nut and of what they have to undo it; whatever is null is assumed, and said.</summary>
+/// <summary>What a person says of a nut, of what they have to loosen it, and of what holds the wheel; whatever is null is assumed, and said.</summary>
+/// <remarks>Each property is a field of <see cref="LooseningFields"/>: its range, its choices and what it depends on stand there.</remarks>
 public sealed record LooseningRequest
 {
     /// <summary>What it was tightened to.</summary>
@@ -43,7 +37,7 @@ public sealed record LooseningRequest
     public string? Grade { get; init; }
 
     /// <summary>Friction at assembly.</summary>
-    public FrictionRange? Friction { get; init; }
+    public double? Friction { get; init; }
 
     /// <summary>State of the joint now, a name of the table <c>conditions</c>.</summary>
     public string? Condition { get; init; }
@@ -57,14 +51,17 @@ public sealed record LooseningRequest
     /// <summary>Soaked in penetrant for a day.</summary>
     public bool Soaked { get; init; }
 
-    /// <summary>Heat put into it.</summary>
-    public Heating? Heating { get; init; }
+    /// <summary>The part that is heated.</summary>
+    public HeatedPart? Heat { get; init; }
+
+    /// <summary>How much hotter than the rest it is.</summary>
+    public TemperatureDelta? HeatedBy { get; init; }
 
     /// <summary>Width across flats.</summary>
     public Length? AcrossFlats { get; init; }
 
-    /// <summary>What turns it.</summary>
-    public ToolKind Tool { get; init; } = ToolKind.Socket;
+    /// <summary>What turns it; a socket where it is not said.</summary>
+    public ToolKind? Tool { get; init; }
 
     /// <summary>Drive square, in inches as the trade says it.</summary>
     public string? Drive { get; init; }
@@ -87,8 +84,11 @@ public sealed record LooseningRequest
     /// <summary>Taper of its handle towards the end.</summary>
     public Angle? Taper { get; init; }
 
-    /// <summary>The pin of a flex head.</summary>
-    public FlexPin? Pin { get; init; }
+    /// <summary>Diameter of the pin of a flex head.</summary>
+    public Length? BarPin { get; init; }
+
+    /// <summary>Thickness of the tang that pin runs through: how far its two shear planes are apart.</summary>
+    public Length? BarPinPlanes { get; init; }
 
     /// <summary>The tube.</summary>
     public TubeText? Tube { get; init; }
@@ -99,14 +99,14 @@ public sealed record LooseningRequest
     /// <summary>How far the tube goes on.</summary>
     public Length? Overlap { get; init; }
 
-    /// <summary>State of the handle, a name of the table <c>handle-friction</c>.</summary>
-    public string? Handle { get; init; }
+    /// <summary>State of the bar's surface, a name of the table <c>handle-friction</c>.</summary>
+    public string? Surface { get; init; }
 
     /// <summary>Friction of tube on bar, in place of a state.</summary>
-    public double? GripFriction { get; init; }
+    public double? SurfaceFriction { get; init; }
 
-    /// <summary>Lowest angle of the swing, below level.</summary>
-    public Angle? BelowLevel { get; init; }
+    /// <summary>Where the swing ends, past square in the direction of the pull.</summary>
+    public Angle? PastSquare { get; init; }
 
     /// <summary>How the person stands, a name of the table <c>stances</c>.</summary>
     public string? Stance { get; init; }
@@ -123,6 +123,39 @@ public sealed record LooseningRequest
     /// <summary>Lever's plane to the nut's: socket depth, extension, flex head.</summary>
     public Length? StandOff { get; init; }
 
-    /// <summary>How the wheel is held; null when that is not to be judged.</summary>
-    public HoldRequest? Hold { get; init; }
+    /// <summary>How deep the socket sits on the nut.</summary>
+    public Length? Engagement { get; init; }
+
+    /// <summary>What holds the wheel, empty for a free one; null when that is not to be judged.</summary>
+    public IReadOnlyList<Restraint>? HeldBy { get; init; }
+
+    /// <summary>Laden mass of the vehicle.</summary>
+    public Mass? VehicleMass { get; init; }
+
+    /// <summary>Load on the wheel.</summary>
+    public Force? WheelLoad { get; init; }
+
+    /// <summary>Loaded radius of the wheel.</summary>
+    public Length? TyreRadius { get; init; }
+
+    /// <summary>Height of the chock.</summary>
+    public Length? ChockHeight { get; init; }
+
+    /// <summary>Ground, a name of the table <c>ground</c>.</summary>
+    public string? Ground { get; init; }
+
+    /// <summary>Half shafts still in.</summary>
+    public HalfShafts? HalfShafts { get; init; }
+
+    /// <summary>Diameter of a bar across the studs.</summary>
+    public Length? StudBarDiameter { get; init; }
+
+    /// <summary>Side of the vehicle, from the driver's seat.</summary>
+    public Side? Side { get; init; }
+
+    /// <summary>On support stands, wheels off the ground.</summary>
+    public bool OnStands { get; init; }
+
+    /// <summary>Whether anything is said of what holds the wheel.</summary>
+    internal bool IsHoldSaid => HeldBy is not null || OnStands;
 }

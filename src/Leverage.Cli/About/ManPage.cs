@@ -3,7 +3,7 @@ using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 
-namespace Leverage.Cli.Shells;
+namespace Leverage.Cli.About;
 
 /// <summary><c>leverage --man</c>: the manual page, made of the same words as the help.</summary>
 internal sealed class ManPage

@@ -1,7 +1,6 @@
 using Leverage.Assessments;
-using Leverage.Cli.Output;
 
-namespace Leverage.Cli.Commands;
+namespace Leverage.Cli.Output;
 
 /// <summary>What a command answers; only the form that is asked for is made.</summary>
 /// <param name="Verdict">What <c>--strict</c> looks at.</param>

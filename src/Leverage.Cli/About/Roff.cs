@@ -1,4 +1,4 @@
-namespace Leverage.Cli.Shells;
+namespace Leverage.Cli.About;
 
 /// <summary>The few requests of the man macros that a manual page of plain words needs.</summary>
 internal sealed class Roff(TextWriter text)

@@ -4,8 +4,9 @@ using System.Text;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Reading;
+using Leverage.Requests;
 
-namespace Leverage.Cli.Shells;
+namespace Leverage.Cli.About;
 
 /// <summary><c>leverage --completion</c>: the script that lets a shell complete commands, options and names.</summary>
 /// <remarks>The scripts hold no list of anything: they ask the program by <c>[suggest:position]</c>.</remarks>
@@ -14,12 +15,10 @@ internal static class CompletionScript
     private static readonly string[] Shells = ["bash", "zsh", "fish", "powershell"];
 
     /// <summary>The option that names the shell.</summary>
-    internal static Asked<string?> Option(Terminal terminal)
+    internal static TextOption Option(Terminal terminal)
     {
-        Asked<string?> option = NameOption.Choice<string?>(
-            "--completion", "script for that shell", [.. Shells.Select(shell => (shell, (object)shell))]);
-        option.Action = new Printing(result => terminal.Answers.Write(Of((string)result.GetValue(option)!)));
-        return option;
+        FieldKind<string> kind = Kinds.Choice([.. Shells.Select(shell => (shell, shell))]);
+        return Printing.Option("--completion", kind, "script for that shell", shell => terminal.Answers.Write(Of(shell)));
     }
 
     /// <summary>The script of a shell.</summary>
@@ -35,6 +34,24 @@ internal static class CompletionScript
 /// <summary>An option that prints something instead of asking the command.</summary>
 internal sealed class Printing(Action<ParseResult> print) : SynchronousCommandLineAction
 {
+    /// <summary>An option that prints what its value names.</summary>
+    internal static TextOption Option(string name, FieldKind<string> kind, string description, Action<string> print)
+    {
+        var option = new TextOption(name, kind, description);
+        option.Action = new Printing(result =>
+        {
+            try
+            {
+                print(kind.Read(result.GetValue(option)!));
+            }
+            catch (InputException e)
+            {
+                throw e.About(name);
+            }
+        });
+        return option;
+    }
+
     /// <inheritdoc/>
     /// <exception cref="InputException">Something on the command line cannot be read.</exception>
     public override int Invoke(ParseResult parseResult)

@@ -1,0 +1,111 @@
+using Leverage.Friction;
+using Leverage.Grades;
+using Leverage.Preload;
+using Leverage.Reading;
+using Leverage.Requests;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>Makes the set-ups of a request about a joint that is tightened, and refuses what does not fit together.</summary>
+internal static class TighteningDefaults
+{
+    /// <summary>A ring narrower than this is none: 2.2cm and 22mm differ by rounding alone.</summary>
+    private const double LeastRingMm = 1e-3;
+
+    /// <summary>What is tightened and what is asked.</summary>
+    internal static TighteningSetup Complete(TighteningRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        TighteningFields.All.Check(request);
+        ScrewThread thread = ThreadOf(request);
+        return new TighteningSetup
+        {
+            Thread = thread,
+            Grade = GradeOf(request, thread),
+            Friction = FrictionOf(request),
+            Face = Face(request, thread),
+            YieldShare = request.YieldShare ?? TighteningSetup.UsualYieldShare,
+            TorsionFactor = request.Torsion ?? TensionAndTorsion.Plastic,
+            Torque = request.Torque,
+            HungMass = request.ByWeight,
+            Adapter = Adapter(request),
+            Tapped = Tapped(request),
+        };
+    }
+
+    /// <summary>A quoted torque and the joint it is for.</summary>
+    internal static CheckingSetup Quoted(TighteningRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        TighteningFields.Check.Check(request);
+        ScrewThread thread = ThreadOf(request);
+        return new CheckingSetup
+        {
+            Quoted = request.Torque ?? throw new InputException("torque", "is missing: the torque quoted.", TighteningFields.Quoted.Cure),
+            Thread = thread,
+            Grade = GradeOf(request, thread),
+            Friction = FrictionOf(request),
+            Face = Face(request, thread),
+        };
+    }
+
+    private static ScrewThread ThreadOf(TighteningRequest request) =>
+        request.Thread ?? throw new InputException("thread", "is needed here.", TighteningFields.Thread.Cure);
+
+    private static Grade? GradeOf(TighteningRequest request, ScrewThread thread) => request.Grade is { } name
+        ? LooseningDefaults.Of(TighteningFields.Grade, () => GradeCatalog.Bolt(name, thread))
+        : null;
+
+    /// <summary>Friction as given: a figure, a lubricant's range, or the figure within that range.</summary>
+    private static FrictionRange? FrictionOf(TighteningRequest request)
+    {
+        FrictionRange? range = request.Lubrication is { } name ? FrictionRange.Lubricated(name) : null;
+        return (request.Friction, range) switch
+        {
+            (null, _) => range,
+            ({ } likely, null) => FrictionRange.About(likely),
+            ({ } likely, { } lubricated) => new FrictionRange(
+                Math.Min(likely, lubricated.Low), likely, Math.Max(likely, lubricated.High)),
+        };
+    }
+
+    /// <summary>The bearing face as given; what is left out of it comes from the tables.</summary>
+    private static FaceRing? Face(TighteningRequest request, ScrewThread thread)
+    {
+        if (request is { WasherFace: null, Hole: null })
+        {
+            return null;
+        }
+
+        Length face = request.WasherFace ?? Known(TighteningFields.WasherFace, HexagonCatalog.WasherFaceMm(thread), thread);
+        Length hole = request.Hole ?? Known(TighteningFields.Hole, HexagonCatalog.ClearanceHoleMm(thread), thread);
+        return face.Millimeters - hole.Millimeters > LeastRingMm
+            ? new FaceRing(face, hole)
+            : throw new InputException("dw", $"the washer face, {QuantityWriter.Text(face)}, must be larger than the hole, {QuantityWriter.Text(hole)}.");
+    }
+
+    private static Length Known(Field field, double? millimetres, ScrewThread thread) => millimetres is { } known
+        ? Length.FromMillimeters(known)
+        : throw new InputException(field.Name, $"is needed too: the tables have none for {thread.Printed}.", field.Cure);
+
+    private static AdapterFitting? Adapter(TighteningRequest request)
+    {
+        if (request.Adapter is not { } adapter)
+        {
+            return null;
+        }
+
+        Length wrench = request.Wrench
+            ?? throw new InputException("adapter", "says nothing without the wrench, from its square to the middle of its grip.", TighteningFields.Wrench.Cure);
+        Angle angle = request.Angle ?? Angle.Zero;
+        return wrench + adapter * Math.Cos(angle.Radians) > Length.Zero
+            ? new AdapterFitting(adapter, wrench, angle)
+            : throw new InputException("adapter", "folded back it reaches past the hand: no lever is left.");
+    }
+
+    private static TappedHole? Tapped(TighteningRequest request) => request.Engagement is not { } engagement ? null
+        : request.Tapped is { } material ? new TappedHole(engagement, TappedMaterial.Named(material))
+        : throw new InputException("engagement", "says nothing without what it is tapped into.", TighteningFields.Tapped.Cure);
+}

@@ -1,0 +1,207 @@
+using System.Globalization;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Tables;
+using Leverage.Threads;
+using UnitsNet;
+
+namespace Leverage.Requests;
+
+/// <summary>The kinds of values there are.</summary>
+internal static class Kinds
+{
+    /// <summary>Drive squares by their millimetres, as sets are labelled (ISO 1174-1).</summary>
+    private static readonly Dictionary<string, string> DrivesInMm = new(StringComparer.Ordinal)
+    {
+        ["6.3"] = "1/4", ["10"] = "3/8", ["12.5"] = "1/2", ["20"] = "3/4", ["25"] = "1",
+    };
+
+    /// <summary>The restraints and their words.</summary>
+    internal static readonly (string Word, Restraint Value)[] RestraintWords =
+    [
+        ("brake", Restraint.Brake), ("old-brake", Restraint.OldBrake), ("gear", Restraint.Gear),
+        ("chock", Restraint.Chock), ("helper", Restraint.Helper), ("bar", Restraint.Bar),
+    ];
+
+    /// <summary>There or not.</summary>
+    internal static readonly FieldKind<bool> Flag = new("", "true", Yes, yes => yes ? "true" : "false") { IsFlag = true };
+
+    /// <summary>Any words.</summary>
+    internal static readonly FieldKind<string> Grade = new("GRADE", "8.8", text => text.Trim(), text => text) { Names = () => Keys("grades"), Table = "grades" };
+
+    /// <summary>A standard thread.</summary>
+    internal static readonly FieldKind<ScrewThread> Thread = new("SIZE", "M24x1.5", ThreadCatalog.Named, thread => thread.Designation)
+    {
+        Names = () => Keys("threads-metric").Concat(Keys("threads-unified")),
+    };
+
+    /// <summary>A drive square, in inches or in the millimetres of its label.</summary>
+    internal static readonly FieldKind<string> Drive = Row("drive-squares", "a drive square", "1/2") with { Parse = DriveOf };
+
+    /// <summary>A tube: outside, wall and length, or a jack handle.</summary>
+    internal static readonly FieldKind<TubeText> Tube = new("TUBE", "33.7x3.2x1000mm", TubeReader.Read, TubeReader.Text, CheckTube);
+
+    /// <summary>Width across flats.</summary>
+    internal static readonly FieldKind<Length> AcrossFlats = Length("36mm") with { Parse = QuantityReader.AcrossFlats };
+
+    /// <summary>What holds the wheel: words with commas between.</summary>
+    internal static readonly FieldKind<IReadOnlyList<Restraint>> HeldBy = new("LIST", "brake,chock", Restraints, Words)
+    {
+        Names = () => RestraintWords.Select(word => word.Word).Append("none"),
+        IsList = true,
+    };
+
+    internal static FieldKind<Torque> Torque(string example) =>
+        Quantity("TORQUE", example, QuantityReader.Torque, torque => torque.NewtonMeters, AcceptedRange.Torque);
+
+    internal static FieldKind<Length> Length(string example, AcceptedRange? range = null) =>
+        Quantity("LENGTH", example, QuantityReader.Length, length => length.Millimeters, range ?? AcceptedRange.Length);
+
+    internal static FieldKind<Force> Force(string example) =>
+        Quantity("FORCE", example, QuantityReader.Force, force => force.Newtons, AcceptedRange.Force);
+
+    internal static FieldKind<Mass> Mass(string example, AcceptedRange range) =>
+        Quantity("MASS", example, QuantityReader.Mass, mass => mass.Kilograms, range);
+
+    internal static FieldKind<Pressure> Stress(string example) =>
+        Quantity("STRESS", example, QuantityReader.Stress, stress => stress.Megapascals, AcceptedRange.Stress);
+
+    internal static FieldKind<Angle> Angle(string example, double mostDegrees) =>
+        Quantity("ANGLE", example, QuantityReader.Angle, angle => angle.Degrees, AcceptedRange.UpTo(mostDegrees));
+
+    internal static FieldKind<TemperatureDelta> Warming(string example) =>
+        Quantity("WARMING", example, QuantityReader.Warming, warming => warming.Kelvins, AcceptedRange.Warming);
+
+    /// <summary>A share of one, said in percent.</summary>
+    internal static FieldKind<double> Share(string example, AcceptedRange? range = null) =>
+        Ranged("SHARE", example, QuantityReader.Share, share => Plain(share * 100) + "%", share => share * 100, range ?? AcceptedRange.Share);
+
+    /// <summary>A plain number.</summary>
+    internal static FieldKind<double> Number(string example, AcceptedRange range) =>
+        Ranged("NUMBER", example, QuantityReader.Number, Plain, number => number, range);
+
+    /// <summary>A whole number.</summary>
+    internal static FieldKind<int> Count(string example, AcceptedRange range) =>
+        Ranged("NUMBER", example, Whole, count => Plain(count), count => count, range);
+
+    /// <summary>The key of a row in a table.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="what">What the name should be, with its article.</param>
+    /// <param name="example">One of the names.</param>
+    internal static FieldKind<string> Row(string table, string what, string example) => new(
+        "NAME", example, text => RowLookup.Named(table, text, what).Key, key => key, (key, _) => RowLookup.Named(table, key, what))
+    {
+        Names = () => Keys(table),
+        Table = table,
+    };
+
+    /// <summary>Keys of rows in a table, with commas or spaces between.</summary>
+    internal static FieldKind<IReadOnlyList<string>> Rows(string table, string what, string example)
+    {
+        FieldKind<string> one = Row(table, what, example);
+        return new(
+            "LIST", example,
+            text => [.. text.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries).Select(one.Parse).Distinct(StringComparer.Ordinal)],
+            keys => string.Join(',', keys))
+        {
+            Names = one.Names,
+            Table = table,
+            IsList = true,
+        };
+    }
+
+    /// <summary>One of a few words, each standing for a value.</summary>
+    internal static FieldKind<T> Choice<T>(params (string Word, T Value)[] choices)
+        where T : notnull => new(
+        string.Join('|', choices.Select(choice => choice.Word)),
+        choices[0].Word,
+        text => Chosen(text, choices),
+        value => Array.Find(choices, choice => choice.Value.Equals(value)).Word ?? "",
+        (value, text) =>
+        {
+            if (!Array.Exists(choices, choice => choice.Value.Equals(value)))
+            {
+                throw Refused(text, choices);
+            }
+        })
+    {
+        Names = () => choices.Select(choice => choice.Word),
+    };
+
+    private static T Chosen<T>(string text, (string Word, T Value)[] choices)
+    {
+        int found = Array.FindIndex(choices, choice => choice.Word.Equals(text.Trim(), StringComparison.OrdinalIgnoreCase));
+        return found >= 0 ? choices[found].Value : throw Refused(text, choices);
+    }
+
+    private static InputException Refused<T>(string text, (string Word, T Value)[] choices) =>
+        new($"'{text}' is not accepted here. Write: {string.Join(" or ", choices.Select(choice => choice.Word))}");
+
+    private static FieldKind<T> Quantity<T>(
+        string value, string example, Func<string, T> parse, Func<T, double> number, AcceptedRange range)
+        where T : IQuantity => Ranged(value, example, parse, quantity => QuantityWriter.Text(quantity), number, range);
+
+    private static FieldKind<T> Ranged<T>(
+        string value, string example, Func<string, T> parse, Func<T, string> write, Func<T, double> number, AcceptedRange range) =>
+        new(value, example, parse, write, (v, text) => range.Check(number(v), text)) { Range = range };
+
+    private static bool Yes(string text) => text.Trim().ToUpperInvariant() switch
+    {
+        "TRUE" or "YES" or "ON" => true,
+        "FALSE" or "NO" or "OFF" => false,
+        _ => throw new InputException($"'{text}' is neither true nor false."),
+    };
+
+    private static int Whole(string text) => QuantityReader.Number(text) is var number && double.IsInteger(number) && Math.Abs(number) < 1e9
+        ? (int)number
+        : throw new InputException($"'{text}' is no whole number.");
+
+    private static string DriveOf(string text)
+    {
+        string plain = text.Trim().TrimEnd('"').TrimEnd();
+        plain = plain.EndsWith("in", StringComparison.OrdinalIgnoreCase) ? plain[..^2].TrimEnd() : plain;
+        if (plain.EndsWith("mm", StringComparison.OrdinalIgnoreCase))
+        {
+            plain = DrivesInMm.GetValueOrDefault(plain[..^2].TrimEnd().Replace(',', '.'), text);
+        }
+
+        return RowLookup.Named("drive-squares", plain, "a drive square").Key;
+    }
+
+    private static void CheckTube(TubeText tube, string text)
+    {
+        foreach (Length? length in (ReadOnlySpan<Length?>)[tube.Length, tube.Outside, tube.Wall])
+        {
+            if (length is { } given)
+            {
+                AcceptedRange.Length.Check(given.Millimeters, QuantityWriter.Text(given));
+            }
+        }
+
+        if (tube is { Outside: { } outside, Wall: { } wall } && outside.Millimeters - 2 * wall.Millimeters <= TubeReader.LeastBoreMm)
+        {
+            throw new InputException($"cannot use '{text}': the wall leaves no bore. The outside must be more than twice the wall.");
+        }
+    }
+
+    private static Restraint[] Restraints(string text) =>
+        text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase)
+            ? []
+            : [.. text.Split(',', StringSplitOptions.TrimEntries).Select(RestraintOf)];
+
+    private static Restraint RestraintOf(string word)
+    {
+        int found = Array.FindIndex(RestraintWords, one => one.Word.Equals(word, StringComparison.OrdinalIgnoreCase));
+        return found >= 0 ? RestraintWords[found].Value : throw new InputException(
+            $"'{word}' holds nothing known here. Accepted: {string.Join(", ", RestraintWords.Select(one => one.Word))}, or none; several with commas between.");
+    }
+
+    private static string Words(IReadOnlyList<Restraint> by) =>
+        by.Count == 0 ? "none" : string.Join(',', by.Select(one => Array.Find(RestraintWords, known => known.Value == one).Word));
+
+    private static string Plain(double number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Keys(string table) =>
+        TableCatalog.Tables[table].Rows.Select(row => row.Key).Distinct(StringComparer.Ordinal);
+}
