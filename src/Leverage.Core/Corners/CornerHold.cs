@@ -35,7 +35,7 @@ public static class CornerHold
     /// <remarks>
     /// Valid for: a rigid driver, square on the nut, friction about 0.15; as a real torque a factor of 1.5 either way.
     /// Source: our own plane-strain solids, tests/Engines/corner.py; no published figure was found.
-    /// Checked by: shared/checks/corners.csv.
+    /// Checked by: shared/checks/corners.csv, shared/checks/corner-solids.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double SixPoints(double play, double wear) => Math.Min(Most, 6 * OneContact * Bite(play, wear));
@@ -47,7 +47,7 @@ public static class CornerHold
     /// <remarks>
     /// Valid for: a rigid jaw, square on the nut: a real one gives at no more than this.
     /// Source: our own plane-strain solids, tests/Engines/corner.py; no published figure was found.
-    /// Checked by: shared/checks/corners.csv.
+    /// Checked by: shared/checks/corners.csv, shared/checks/corner-solids.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double RigidJaw(double play, double wear) => 2 * OneContact * Bite(play, wear);
@@ -59,7 +59,7 @@ public static class CornerHold
     /// <remarks>
     /// Valid for: a rigid driver, square on the nut, friction about 0.15; as a real torque a factor of 1.5 either way.
     /// Source: our own plane-strain solids, tests/Engines/corner.py; no published figure was found.
-    /// Checked by: shared/checks/corners.csv.
+    /// Checked by: shared/checks/corners.csv, shared/checks/corner-solids.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double TwelvePoints(double play, double wear) => Math.Clamp(
