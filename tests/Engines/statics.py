@@ -66,8 +66,16 @@ def tubes(rows):
             rows.add(f"slip-{overlap}-{arm}-{tilt}", "SlipLimit.Tangent", hold | {"tilt": f"{tilt}rad", "taper": f"{taper}rad"}, limit)
             if tilt == 0:
                 rows.add(f"slip-{overlap}-{arm}-snug", "SlipLimit.CloseFitTangent", hold, limit)
+            stays = brentq(lambda friction: slip_tangent(friction, arm, overlap, tilt + taper) - 0.9, 0.001, 2, xtol=1e-15)
+            rows.add(f"friction-{overlap}-{arm}-{tilt}", "SlipLimit.NeededFriction",
+                     {"tangent": "0.9", "handToTip": f"{arm}mm", "overlap": f"{overlap}mm", "lean": f"{tilt + taper}rad"}, stays)
+    pull = 450 * array([sin(radians(25)), cos(radians(25))])
+    tube = array([cos(0.05), -sin(0.05)])
+    for name, way in (("down", 1), ("up", -1)):
+        rows.add(f"outward-{name}", "SlipLimit.OutwardPull", {"force": "450N", "pastSquare": "25deg", "tilt": "0.05rad"},
+                 (pull * [1, -way]) @ (tube * [1, way]), "N", note="a push down and its mirror image, a pull up")
     below = brentq(lambda b: 0.4 * 1.5 * cos(b + 0.03) - sin(b + 0.03), -1, 1.5, xtol=1e-14)
-    rows.add("swing-solved", "SlipLimit.AngleBelowLevel", {"tangent": "1.5", "tilt": "0.03rad", "torqueShare": "0.4"}, below, "rad",
+    rows.add("swing-solved", "SlipLimit.SafeAngle", {"tangent": "1.5", "tilt": "0.03rad", "torqueShare": "0.4"}, below, "rad",
              note="pull along the tube equals what the shrunken jam holds")
 
 
@@ -135,6 +143,15 @@ def wheels(rows):
         hold = numpy.linalg.solve(system, [3000, 0, 0])
         rows.add(f"corner-{height}", "WheelChock.Torque", {"wheelLoad": "3000N", "wheelRadius": "300mm", "height": f"{height}mm"},
                  abs(hold[2]), "Nmm", note="wheel borne by the corner alone: force up, force along, torque")
+        angle = arctan(corner / (300 - height))
+        normal, rub = array([-sin(angle), cos(angle)]), 0.6 * array([cos(angle), sin(angle)])
+        ground, chock = numpy.linalg.solve([[0.6, normal[0] + rub[0]], [1, normal[1] + rub[1]]], [0, 3000])
+        rows.add(f"slips-{height}", "WheelChock.SlippingTorque",
+                 {"friction": "0.6", "wheelLoad": "3000N", "wheelRadius": "300mm", "height": f"{height}mm"},
+                 0.6 * 300 * (ground + chock), "Nmm", note="the wheel slips on ground and chock: forces along and up")
+    slowed = solve_ivp(lambda t, v: [-2.44], (0, 1), [10.0]).y[0, -1]
+    rows.add("stopping-a-car", "FootBrake.WheelTorque", {"mass": "1250kg", "wheelRadius": "300mm", "axleShare": "0.4"},
+             1250 * (10 - slowed) * 300 * 0.4 / 2, "Nmm", note="momentum lost in a second at 2.44 m/s2")
     slope = arctan(0.20)
     down = array([sin(slope), cos(slope)]) * 1500 * G
     rows.add("slope-by-vectors", "ParkingBrake.WheelTorque", {"mass": "1500kg", "wheelRadius": "300mm", "brakedWheels": "2"},
@@ -146,15 +163,18 @@ def wheels(rows):
 
 
 def releases(rows):
-    """Work of a spring, a body pushed for a quarter of a second, a falling hammer, the weight of a body."""
+    """Work of a spring, a body pushed for a quarter of a second, arms flung by a spring, the weight of a body."""
     rows.add("spring-work", "Release.Energy", {"force": "450N", "deflection": "58mm"}, quad(lambda x: 450 / 58 * x, 0, 58)[0] / 1000, "J")
     moved = solve_ivp(lambda t, v: [450 * (1 - 0.4) / 82], (0, 0.25), [0.0], rtol=1e-10)
-    rows.add("pushed-on", "Release.HandSpeed", {"force": "450N", "runningShare": "0.4", "mass": "82kg"}, moved.y[0, -1], "m/s")
-    landed = lambda t, y: y[0]
-    landed.terminal = True
-    drop = solve_ivp(lambda t, y: [-y[1], G], (0, 10), [1.3308, 0.0], events=landed, rtol=1e-11, atol=1e-12)
-    energy = drop.y[1, -1] ** 2 / 2
-    rows.add("hammer-falls", "Release.HammerDrop", {"energy": f"{energy:.6f}J"}, 1330.8, "mm", digits=5, note="speed at the ground from 1.3308 m")
+    rows.add("pushed-on", "Release.PushSpeed", {"force": "450N", "torqueShare": "0.4", "mass": "82kg"}, moved.y[0, -1], "m/s")
+    rate = 450 / 0.058
+    slack = lambda t, y: y[0]
+    slack.terminal = True
+    flung = solve_ivp(lambda t, y: [-y[1], rate * y[0] / 8.2], (0, 10), [0.058, 0.0], events=slack, rtol=1e-11, atol=1e-13)
+    rows.add("arms-flung", "Release.ArmsSpeed", {"energy": "13.05J", "mass": "82kg"}, flung.y[1, -1], "m/s",
+             note="two arms of 8.2 kg on the spring until it is slack")
+    rows.add("spring-half-unbent", "Release.Freed", {"energy": "13.05J", "torqueShare": "0.4"},
+             quad(lambda x: 450 / 58 * x, 0.4 * 58, 58)[0] / 1000, "J")
     rows.add("weight", "HandForce.PushDownCap", {"mass": "75kg"}, solve_ivp(lambda t, v: [G], (0, 1), [0.0]).y[0, -1] * 75, "N",
              note="momentum gained in a second of free fall")
     scaled = solve_ivp(lambda x, y: [0.67 * y[0] / x], (84.6, 70), [350.0], rtol=1e-11, atol=1e-9).y[0, -1]

@@ -11,6 +11,10 @@ internal static class GripDefaults
     /// <summary>Lowest angle of the swing when none is said, degrees (judgement).</summary>
     private const double BelowLevelDeg = 30;
 
+    /// <summary>Low and high friction about a figure the person gives (judgement).</summary>
+    private const double GivenLow = 0.75;
+    private const double GivenHigh = 1.25;
+
     internal static Angle Swing(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
         Angle lowest = request.PastSquare ?? Angle.FromDegrees(BelowLevelDeg);
@@ -29,7 +33,7 @@ internal static class GripDefaults
     {
         if (request.SurfaceFriction is { } given)
         {
-            return new FrictionRange(given, given, given);
+            return new FrictionRange(GivenLow * given, given, GivenHigh * given);
         }
 
         if (tubed && request.Surface is null)

@@ -50,7 +50,7 @@ internal static class HoldDefaults
         bool needed = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
         return request.VehicleMass ?? (needed
             ? throw new InputException("held-by", "a parking brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)
-            : Mass.Zero);
+            : Mass.FromKilograms(4 * (request.WheelLoad ?? Force.Zero).Newtons / HangingWeight.StandardGravity));
     }
 
     private static Force WheelLoad(LooseningRequest request, List<Assumption> assumed)

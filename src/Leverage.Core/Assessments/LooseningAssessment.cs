@@ -45,11 +45,12 @@ public sealed record TubeAssessment(
 /// <param name="Roll">Which way it would roll; null where the side is not said.</param>
 public sealed record HoldAssessment(HoldCapacity Capacity, double Safety, Roll? Roll);
 
-/// <summary>What is let loose when it lets go at the likely break-loose.</summary>
-/// <param name="Energy">Elastic energy of bar and tube.</param>
-/// <param name="HandSpeed">Speed of the hands a quarter of a second later, if the body pushes on.</param>
-/// <param name="HammerDrop">Height a 1 kg hammer falls for that energy.</param>
-public sealed record ReleaseAssessment(Energy Energy, Speed HandSpeed, Length HammerDrop);
+/// <summary>What is let loose when it lets go at the strong pull.</summary>
+/// <param name="Energy">Elastic energy of bar and tube; null where the bar's thickness is not known.</param>
+/// <param name="Assumed">Whether the bar's thickness was taken from its square.</param>
+/// <param name="Turns">Speed of the hands where the nut turns: the larger of stored energy in the arms and a body that pushes on.</param>
+/// <param name="Snaps">Speed of the hands where something snaps.</param>
+public sealed record ReleaseAssessment(Energy? Energy, bool Assumed, Speed Turns, Speed Snaps);
 
 /// <summary>What a set-up means: what it takes, what you have, what gives, and whether to pull.</summary>
 public sealed record LooseningAssessment
@@ -80,6 +81,9 @@ public sealed record LooseningAssessment
 
     /// <summary>What holds the wheel, if judged.</summary>
     public HoldAssessment? Hold { get; init; }
+
+    /// <summary>What the strong pull means to a vehicle on stands; null with its wheels on the ground.</summary>
+    public Stands? Stands { get; init; }
 
     /// <summary>What is let loose; null with no bar.</summary>
     public ReleaseAssessment? Release { get; init; }

@@ -39,7 +39,7 @@ public static class LooseningAssessor
         HoldCapacity? hold = Surroundings.Hold(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
         double[] gives = new double[links.Count];
         Judgement judgement = Judgement.Of(
-            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Surroundings.Of(setup, nut, lever, hold?.TotalNmm), gives);
+            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Surroundings.Of(setup, nut, hand, lever, hold?.TotalNmm), gives);
         return new LooseningAssessment
         {
             Setup = setup,
@@ -51,6 +51,7 @@ public static class LooseningAssessor
             NotJudged = SetupLinks.NotJudged(setup, links),
             Tube = TubeAssessor.Assess(setup, nut, judgement, lever),
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
+            Stands = Surroundings.Stands(setup.Hold, nut, hand, lever),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
             StudGuard = Guard(setup.Fastener),
             Heat = HeatAssessment.Of(setup.Fastener),

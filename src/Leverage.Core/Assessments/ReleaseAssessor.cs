@@ -10,11 +10,8 @@ internal static class ReleaseAssessor
     /// <summary>Young's modulus of steel, MPa (VDI 2230 uses 205 GPa).</summary>
     internal const double SteelModulusMpa = 205_000;
 
-    /// <summary>Diameter taken for a bar that is not known, mm: it stores little either way (judgement).</summary>
-    private const double UnknownBarMm = 16;
-
-    /// <summary>Wall taken for a jack handle, mm (judgement).</summary>
-    private const double UnknownWallMm = 2.5;
+    /// <summary>Stiffness of a tube of unknown wall, N·mm²: it is taken to store nothing.</summary>
+    private const double Rigid = 1e30;
 
     internal static ReleaseAssessment? Assess(LooseningSetup setup, NutFigures nut, Judgement judged, LeverGeometry? lever)
     {
@@ -23,27 +20,34 @@ internal static class ReleaseAssessor
             return null;
         }
 
-        // Nothing stores more than what gives first lets it: past the weakest limit it bends, it does not spring back.
-        double force = Math.Min(judged.DemandLikelyNmm, judged.LowestLimitNmm) / geometry.ReachMm;
-        double bend = LeverDeflection.AtHand(force, Beam(bar, setup.Tube, geometry));
-        double energy = Release.Energy(force, bend);
-        double speed = Release.HandSpeed(force, nut.RunningShare, setup.Hands.Body.Kilograms);
+        double force = judged.DemandHighNmm / geometry.ReachMm;
+        double? energy = Beam(bar, setup.Tube, geometry) is { } beam
+            ? Release.Energy(force, LeverDeflection.AtHand(force, beam))
+            : null;
+        Speed Hands(double share) => Speed.FromMetersPerSecond(Math.Max(
+            Release.ArmsSpeed(Release.Freed(energy ?? 0, share), setup.Hands.Body.Kilograms),
+            Release.PushSpeed(force, share, setup.Hands.Body.Kilograms)));
         return new ReleaseAssessment(
-            Energy.FromJoules(energy),
-            Speed.FromMetersPerSecond(speed),
-            Length.FromMillimeters(Release.HammerDrop(energy)));
+            energy is { } known ? Energy.FromJoules(known) : null, setup.BarAssumed, Hands(nut.RunningShare), Hands(0));
     }
 
-    private static LeverBeam Beam(Bar bar, Tube? tube, LeverGeometry lever)
+    /// <summary>The lever as a beam; null where the bar's thickness is not known.</summary>
+    private static LeverBeam? Beam(Bar bar, Tube? tube, LeverGeometry lever)
     {
-        double barStiffness = SteelModulusMpa * RoundBar.Inertia(bar.Diameter?.Millimeters ?? UnknownBarMm);
+        if (bar.Diameter is not { } diameter)
+        {
+            return null;
+        }
+
+        double barStiffness = SteelModulusMpa * RoundBar.Inertia(diameter.Millimeters);
         if (tube is null)
         {
             return new LeverBeam(lever.ReachMm, 0, 0, 0, barStiffness);
         }
 
-        double wall = tube.Wall?.Millimeters ?? UnknownWallMm;
-        double tubeStiffness = SteelModulusMpa * TubeSection.Inertia(tube.Bore.Millimeters + 2 * wall, wall);
+        double tubeStiffness = tube.Outside is { } outside
+            ? SteelModulusMpa * TubeSection.Inertia(outside.Millimeters, tube.Wall!.Value.Millimeters)
+            : Rigid;
         double overlap = Math.Min(lever.OverlapMm, lever.ReachMm - lever.HandToTipMm);
         return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, tubeStiffness, barStiffness);
     }

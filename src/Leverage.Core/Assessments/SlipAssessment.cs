@@ -103,7 +103,7 @@ public sealed record SlipAssessment
     /// <summary>Curves over the same overlaps for dry, oily and greasy handles.</summary>
     public required IReadOnlyList<SlipCurve> Curves { get; init; }
 
-    /// <summary>The overlap of widest safe angle among those the tube stands under the likely force.</summary>
+    /// <summary>The overlap of widest safe angle among those the tube stands at the strong pull.</summary>
     public required SlipRow Best { get; init; }
 
     /// <summary>Stand-off over engagement of the socket; null where not said.</summary>

@@ -17,7 +17,8 @@ public static class SlipAssessor
     {
         ArgumentNullException.ThrowIfNull(setup);
         TubeLimits limits = TubeLimits.Of(setup.Tube);
-        double hand = HandFigures.Of(setup.Hands).Quantile(0.5);
+        HandFigures hands = HandFigures.Of(setup.Hands);
+        double hand = hands.Quantile(0.5);
         SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction);
         double low = setup.GripFriction.Low;
         double[] overlaps = [.. TubeAssessor.Overlaps(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm)];
@@ -33,7 +34,10 @@ public static class SlipAssessor
             HandN = hand,
             Rows = rows,
             Curves = [.. States.Select(state => Curve(state, overlaps, Row))],
-            Best = Best(rows, hand),
+            Best = Row(
+                TubeAssessor.BestOverlap(
+                    setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm, low, double.PositiveInfinity, hands.Quantile(0.9)).Millimeters,
+                low),
             TippingRatio = setup is { StandOff: { } off, Engagement: { } deep }
                 ? SocketTipping.Ratio(off.Millimeters, deep.Millimeters)
                 : null,
@@ -60,19 +64,4 @@ public static class SlipAssessor
             limits.TipTorque(lever) / lever.ReachMm,
             limits.MouthTorque(lever) / lever.ReachMm);
     }
-
-    private static SlipRow Best(SlipRow[] rows, double handN)
-    {
-        SlipRow best = rows[0];
-        foreach (SlipRow row in rows)
-        {
-            var (score, record) = (Score(row, handN), Score(best, handN));
-            best = score.CompareTo(record) > 0 ? row : best;
-        }
-
-        return best;
-    }
-
-    private static (int Stands, double Value) Score(SlipRow row, double handN) =>
-        row.GivesAtN >= handN ? (1, row.Checked.HeldRad) : (0, row.GivesAtN);
 }

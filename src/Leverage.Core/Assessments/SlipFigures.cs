@@ -24,9 +24,9 @@ public readonly record struct SlipAngles(double Tangent, double HeldRad, double 
             new TubeHold(friction, lever.HandToTipMm, lever.OverlapMm, tilt, bar.Taper.Radians));
         return new SlipAngles(
             tangent,
-            SlipLimit.AngleBelowLevel(tangent, tilt, 1),
-            SlipLimit.AngleBelowLevel(tangent, tilt, runningShare),
-            SlipLimit.AngleBelowLevel(tangent, tilt, 0));
+            SlipLimit.SafeAngle(tangent, tilt, 1),
+            SlipLimit.SafeAngle(tangent, tilt, runningShare),
+            SlipLimit.SafeAngle(tangent, tilt, 0));
     }
 
     /// <summary>Tilt of the tube on the bar, rad.</summary>

@@ -33,15 +33,15 @@ internal static class TubeAssessor
             SlipAngles.Of(bar, tube, geometry, low, nut.RunningShare),
             typical,
             SlipAngles.Of(bar, tube, geometry, typical, nut.RunningShare),
-            BestOverlap(bar, tube, setup.Hands.Stance.GripOffsetMm, low, judged.DemandHighNmm),
+            BestOverlap(bar, tube, setup.Hands.Stance.GripOffsetMm, low, nut.HighNmm, HandFigures.Of(setup.Hands).Quantile(0.9)),
             tube.Wall is { } wall && mouth > TubeDent.MarkForce(tube.Yield.Megapascals, wall.Millimeters));
     }
 
     /// <summary>
-    /// The overlap with the widest safe angle of those the tube stands at a torque; where it stands none, the overlap
-    /// at which it stands most.
+    /// The overlap with the widest safe angle of those the tube stands at the hard demand, what the nut or the hands give at
+    /// most; where it stands none, the overlap at which it stands most. The one definition of what is best.
     /// </summary>
-    internal static Length BestOverlap(Bar bar, Tube tube, double gripOffsetMm, double friction, double torqueNmm)
+    internal static Length BestOverlap(Bar bar, Tube tube, double gripOffsetMm, double friction, double nutNmm, double handN)
     {
         TubeLimits limits = TubeLimits.Of(tube);
         double best = 0;
@@ -50,8 +50,8 @@ internal static class TubeAssessor
         {
             LeverGeometry lever = LeverGeometry.WithTube(
                 bar.Length.Millimeters, tube.Length.Millimeters, overlap, gripOffsetMm);
-            double stands = Math.Min(limits.BendingTorque(lever), Math.Min(limits.TipTorque(lever), limits.MouthTorque(lever)));
-            var score = stands >= torqueNmm
+            double stands = limits.BreakingTorque(lever);
+            var score = stands >= Math.Min(nutNmm, handN * lever.ReachMm)
                 ? (1, SlipAngles.Of(bar, tube, lever, friction, 1).HeldRad)
                 : (0, stands);
             if (score.CompareTo(bestScore) > 0)

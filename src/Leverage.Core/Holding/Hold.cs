@@ -50,6 +50,9 @@ public enum Side
 /// <summary>How the wheel is held while the nut is pulled.</summary>
 public sealed record Hold
 {
+    /// <summary>Whole ratio of a usual car's lowest gear (judgement).</summary>
+    public const double UsualRatio = 13;
+
     /// <summary>The restraints in use; empty for a free wheel.</summary>
     public required IReadOnlyList<Restraint> By { get; init; }
 
@@ -67,6 +70,15 @@ public sealed record Hold
 
     /// <summary>Friction of the tyre on the ground.</summary>
     public double GroundFriction { get; init; }
+
+    /// <summary>The engine runs, or the servo is still charged: the foot brake then holds what the tyre grips.</summary>
+    public bool EngineRunning { get; init; }
+
+    /// <summary>The wheel is on the front axle, which takes more of the braking.</summary>
+    public bool Front { get; init; }
+
+    /// <summary>Turns of the engine for one of the wheels in the gear engaged.</summary>
+    public double WholeRatio { get; init; } = UsualRatio;
 
     /// <summary>Half shafts still in.</summary>
     public HalfShafts HalfShafts { get; init; }

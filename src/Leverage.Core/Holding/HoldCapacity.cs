@@ -1,12 +1,49 @@
 using Leverage.Levers;
-using UnitsNet;
+using Leverage.Probability;
+using Leverage.Tables;
 
 namespace Leverage.Holding;
 
 /// <summary>One restraint and the torque it holds at the wheel.</summary>
 /// <param name="Restraint">Which.</param>
 /// <param name="CapacityNmm">What it holds, N·mm.</param>
-public readonly record struct RestraintCapacity(Restraint Restraint, double CapacityNmm);
+/// <param name="Source">Where the figure comes from.</param>
+/// <param name="Status">How far it may be trusted.</param>
+public readonly record struct RestraintCapacity(Restraint Restraint, double CapacityNmm, HoldSource Source, ValueStatus Status);
+
+/// <summary>Where the torque of a restraint comes from.</summary>
+public enum HoldSource
+{
+    /// <summary>Type approval of parking brakes.</summary>
+    ParkingBrakeApproval,
+
+    /// <summary>The share of it an old cable holds.</summary>
+    OldCable,
+
+    /// <summary>Type approval of the foot brake without its servo.</summary>
+    FootBrakeApproval,
+
+    /// <summary>Grip of the tyre.</summary>
+    TyreGrip,
+
+    /// <summary>Grip of the two tyres of an axle, through an open differential.</summary>
+    TwoTyres,
+
+    /// <summary>What a stopped engine resists.</summary>
+    StoppedEngine,
+
+    /// <summary>A half shaft is out, or the wheels hang.</summary>
+    Nothing,
+
+    /// <summary>The wheel climbs the chock.</summary>
+    ChockClimbed,
+
+    /// <summary>The wheel slips against chock and ground.</summary>
+    ChockSlips,
+
+    /// <summary>The bar bends.</summary>
+    BarBends,
+}
 
 /// <summary>What holds the wheel, together.</summary>
 /// <param name="Parts">Each restraint alone.</param>
@@ -22,6 +59,12 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
 
     /// <summary>Yield of a bar laid across the studs, MPa: mild steel (EN 10025 S235).</summary>
     public const double StudBarYieldMpa = 235;
+
+    /// <summary>Scatter of what a hold really stands about its capacity, σ of the logarithm (judgement).</summary>
+    public const double Scatter = 0.15;
+
+    /// <summary>What it really stands, scattered about the capacity.</summary>
+    public Strength Strength => new(TotalNmm, Scatter);
 
     /// <summary>Capacity of a hold.</summary>
     /// <param name="hold">How the wheel is held.</param>
@@ -39,8 +82,8 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
         double bar = 0;
         foreach (Restraint restraint in hold.By.Distinct())
         {
-            double capacity = Alone(restraint, hold, load, grip);
-            parts.Add(new RestraintCapacity(restraint, capacity));
+            var (capacity, source, status) = Alone(restraint, hold, load, grip);
+            parts.Add(new RestraintCapacity(restraint, capacity, source, status));
             switch (restraint)
             {
                 case Restraint.Brake or Restraint.OldBrake or Restraint.Helper:
@@ -59,20 +102,51 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
         return new HoldCapacity(parts, brake + bar + Math.Min(ground, (twoContacts ? 2 : 1) * grip), grip);
     }
 
-    private static double Alone(Restraint restraint, Hold hold, double loadN, double gripNmm)
+    private static (double CapacityNmm, HoldSource Source, ValueStatus Status) Alone(
+        Restraint restraint, Hold hold, double loadN, double gripNmm)
     {
         double radius = hold.TyreRadius.Millimeters;
+        double mass = hold.VehicleMass.Kilograms;
         return restraint switch
         {
-            Restraint.Brake => ParkingBrake.WheelTorque(hold.VehicleMass.Kilograms, radius, 2),
-            Restraint.OldBrake => OldBrakeShare * ParkingBrake.WheelTorque(hold.VehicleMass.Kilograms, radius, 2),
-            Restraint.Gear => hold.HalfShafts == HalfShafts.Both
-                ? OpenDifferential.Torque(hold.GroundFriction, loadN, radius)
-                : 0,
-            Restraint.Chock => Math.Min(
-                gripNmm, SoftTyreShare * WheelChock.Torque(loadN, radius, hold.ChockHeight.Millimeters)),
-            Restraint.Bar => StudBarYieldMpa * RoundBar.ElasticModulus(hold.StudBarDiameter.Millimeters),
-            _ => gripNmm,
+            Restraint.Brake => (ParkingBrake.WheelTorque(mass, radius, 2), HoldSource.ParkingBrakeApproval, ValueStatus.Memory),
+            Restraint.OldBrake => (OldBrakeShare * ParkingBrake.WheelTorque(mass, radius, 2), HoldSource.OldCable, ValueStatus.Judgement),
+            Restraint.Gear => Gear(hold, loadN, radius),
+            Restraint.Chock => Chock(hold, loadN, radius, gripNmm),
+            Restraint.Bar => (
+                StudBarYieldMpa * RoundBar.ElasticModulus(hold.StudBarDiameter.Millimeters), HoldSource.BarBends, ValueStatus.Derived),
+            _ => Foot(hold, radius, gripNmm),
         };
     }
+
+    /// <summary>With its servo the foot brake holds until the tyre slips; without it, what its approval asks.</summary>
+    private static (double, HoldSource, ValueStatus) Foot(Hold hold, double radiusMm, double gripNmm)
+    {
+        double unaided = FootBrake.WheelTorque(
+            hold.VehicleMass.Kilograms, radiusMm, hold.Front ? FootBrake.FrontShare : 1 - FootBrake.FrontShare);
+        return hold.EngineRunning && gripNmm > unaided
+            ? (gripNmm, HoldSource.TyreGrip, ValueStatus.Derived)
+            : (unaided, HoldSource.FootBrakeApproval, ValueStatus.Memory);
+    }
+
+    private static (double, HoldSource, ValueStatus) Gear(Hold hold, double loadN, double radiusMm) =>
+        hold.HalfShafts == HalfShafts.One || loadN <= 0
+            ? (0, HoldSource.Nothing, ValueStatus.Derived)
+            : Least(
+                (OpenDifferential.Torque(hold.GroundFriction, loadN, radiusMm), HoldSource.TwoTyres, ValueStatus.Derived),
+                (StoppedEngine.Torque(hold.WholeRatio), HoldSource.StoppedEngine, ValueStatus.Judgement));
+
+    private static (double, HoldSource, ValueStatus) Chock(Hold hold, double loadN, double radiusMm, double gripNmm)
+    {
+        double height = hold.ChockHeight.Millimeters;
+        return Least(
+            (gripNmm, HoldSource.TyreGrip, ValueStatus.Derived),
+            Least(
+                (SoftTyreShare * WheelChock.Torque(loadN, radiusMm, height), HoldSource.ChockClimbed, ValueStatus.Judgement),
+                (WheelChock.SlippingTorque(hold.GroundFriction, loadN, radiusMm, height), HoldSource.ChockSlips, ValueStatus.Derived)));
+    }
+
+    private static (double CapacityNmm, HoldSource, ValueStatus) Least(
+        (double CapacityNmm, HoldSource, ValueStatus) one, (double CapacityNmm, HoldSource, ValueStatus) other) =>
+        one.CapacityNmm <= other.CapacityNmm ? one : other;
 }

@@ -25,6 +25,43 @@ public static class ParkingBrake
             / Require.Between(brakedWheels, 1, 8, nameof(brakedWheels));
 }
 
+/// <summary>A helper on the foot brake with the engine off: no servo helps.</summary>
+public static class FootBrake
+{
+    /// <summary>Share of the braking that the front axle takes (common practice).</summary>
+    public const double FrontShare = 0.6;
+
+    /// <summary>Torque it holds at one wheel, T = 2.44 m/s²·m·r·s/2.</summary>
+    /// <param name="massKg">m, laden mass of the vehicle, kg, above 0.</param>
+    /// <param name="wheelRadiusMm">r, loaded wheel radius, mm, above 0.</param>
+    /// <param name="axleShare">s, share of the braking that this wheel's axle takes, 0 to 1: 0.6 front, 0.4 rear.</param>
+    /// <returns>T, N·mm a wheel.</returns>
+    /// <remarks>
+    /// Valid for: hydraulic brakes in order, a foot pushing with 500 N; with the servo charged the tyre slips first.
+    /// Source: UN Regulation No. 13-H, secondary performance, 2.44 m/s².
+    /// Checked by: shared/checks/holding.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double WheelTorque(double massKg, double wheelRadiusMm, double axleShare) =>
+        2.44 * Require.Positive(massKg, nameof(massKg)) * Require.Positive(wheelRadiusMm, nameof(wheelRadiusMm))
+            * Require.Between(axleShare, 0, 1, nameof(axleShare)) / 2;
+}
+
+/// <summary>A stopped engine in gear.</summary>
+public static class StoppedEngine
+{
+    /// <summary>Torque it resists at the wheels, T = 60 N·m·i.</summary>
+    /// <param name="wholeRatio">i, turns of the engine for one of the wheels in the gear engaged, above 0; 13 when unknown.</param>
+    /// <returns>T, N·mm.</returns>
+    /// <remarks>
+    /// Valid for: a car's engine of usual size, warm, not running.
+    /// Source: judgement; what compression and friction resist at the crank.
+    /// Checked by: shared/checks/holding.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Not finite and above 0.</exception>
+    public static double Torque(double wholeRatio) => 60_000 * Require.Positive(wholeRatio, nameof(wholeRatio));
+}
+
 /// <summary>Grip of a tyre on the ground: the ceiling of every route through the ground.</summary>
 public static class TyreGrip
 {
@@ -82,6 +119,25 @@ public static class WheelChock
         Require.Between(heightMm, 0, wheelRadiusMm, nameof(heightMm));
         return Require.NotNegative(wheelLoadN, nameof(wheelLoadN))
             * Math.Sqrt(2 * wheelRadiusMm * heightMm - heightMm * heightMm);
+    }
+
+    /// <summary>Torque at which the wheel slips against chock and ground, T = μ·W·r·(1 + μ·tan(α/2))/(1 + μ²), cos α = 1 − h/r.</summary>
+    /// <param name="friction">μ, tyre on ground and on chock, 0 to 2.</param>
+    /// <param name="wheelLoadN">W, load on the wheel, N, 0 or more.</param>
+    /// <param name="wheelRadiusMm">r, loaded wheel radius, mm, above 0.</param>
+    /// <param name="heightMm">h, height of the chock, mm, 0 to r.</param>
+    /// <returns>T, N·mm.</returns>
+    /// <remarks>
+    /// Valid for: a chock that does not slide itself, touching the tyre at its top edge.
+    /// Source: equilibrium of a wheel that slips at both contacts.
+    /// Checked by: shared/checks/holding.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double SlippingTorque(double friction, double wheelLoadN, double wheelRadiusMm, double heightMm)
+    {
+        double grip = TyreGrip.Torque(friction, wheelLoadN, wheelRadiusMm);
+        double angle = Math.Acos(1 - Require.Between(heightMm, 0, wheelRadiusMm, nameof(heightMm)) / wheelRadiusMm);
+        return grip * (1 + friction * Math.Tan(angle / 2)) / (1 + friction * friction);
     }
 }
 

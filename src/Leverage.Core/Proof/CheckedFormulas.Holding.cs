@@ -15,6 +15,10 @@ public static partial class CheckedFormulas
         new("TyreGrip.Torque", "Nmm", i => TyreGrip.Torque(i["friction"], i["wheelLoad"], i["wheelRadius"])),
         new("OpenDifferential.Torque", "Nmm", i => OpenDifferential.Torque(
             i["friction"], i["wheelLoad"], i["wheelRadius"])),
+        new("FootBrake.WheelTorque", "Nmm", i => FootBrake.WheelTorque(i["mass"], i["wheelRadius"], i["axleShare"])),
+        new("StoppedEngine.Torque", "Nmm", i => StoppedEngine.Torque(i["wholeRatio"])),
+        new("WheelChock.SlippingTorque", "Nmm", i => WheelChock.SlippingTorque(
+            i["friction"], i["wheelLoad"], i["wheelRadius"], i["height"])),
         new("WheelChock.Torque", "Nmm", i => WheelChock.Torque(i["wheelLoad"], i["wheelRadius"], i["height"])),
         new("SupportStand.TippingForce", "N", i => SupportStand.TippingForce(i["load"], i["halfBase"], i["height"])),
         new("LoadShift.Force", "N", i => LoadShift.Force(i["torque"], i["wheelbase"])),

@@ -28,8 +28,11 @@ public static partial class CheckedFormulas
         new("SlipLimit.CloseFitTangent", "", i => SlipLimit.CloseFitTangent(
             i["friction"], i["handToTip"], i["overlap"])),
         new("SlipLimit.Tangent", "", i => SlipLimit.Tangent(i.Hold)),
-        new("SlipLimit.AngleBelowLevel", "rad", i => SlipLimit.AngleBelowLevel(
+        new("SlipLimit.SafeAngle", "rad", i => SlipLimit.SafeAngle(
             i["tangent"], i["tilt"], i["torqueShare"])),
+        new("SlipLimit.OutwardPull", "N", i => SlipLimit.OutwardPull(i["force"], i["pastSquare"], i["tilt"])),
+        new("SlipLimit.NeededFriction", "", i => SlipLimit.NeededFriction(
+            i["tangent"], i["handToTip"], i["overlap"], i["lean"])),
         new("TubeDent.Resistance", "N", i => TubeDent.Resistance(
             i["yield"], i["outside"], i["wall"], i["contact"], i["depthShare"])),
         new("TubeDent.MarkForce", "N", i => TubeDent.MarkForce(i["yield"], i["wall"])),
@@ -37,8 +40,9 @@ public static partial class CheckedFormulas
         new("SocketTipping.Ratio", "", i => SocketTipping.Ratio(i["standOff"], i["engagement"])),
         new("SocketTipping.Moment", "Nmm", i => SocketTipping.Moment(i["force"], i["standOff"])),
         new("Release.Energy", "J", i => Release.Energy(i["force"], i["deflection"])),
-        new("Release.HandSpeed", "m/s", i => Release.HandSpeed(i["force"], i["runningShare"], i["mass"])),
-        new("Release.HammerDrop", "mm", i => Release.HammerDrop(i["energy"] / PrintedUnit.Factor("J"))),
+        new("Release.Freed", "J", i => Release.Freed(i["energy"] / PrintedUnit.Factor("J"), i["torqueShare"])),
+        new("Release.ArmsSpeed", "m/s", i => Release.ArmsSpeed(i["energy"] / PrintedUnit.Factor("J"), i["mass"])),
+        new("Release.PushSpeed", "m/s", i => Release.PushSpeed(i["force"], i["torqueShare"], i["mass"])),
     ];
 
     private static CheckedFormula[] Levers =>

@@ -1,5 +1,3 @@
-using Leverage.Preload;
-
 namespace Leverage.Tubes;
 
 /// <summary>What happens in the quarter of a second after it lets go.</summary>
@@ -21,9 +19,41 @@ public static class Release
     public static double Energy(double forceN, double deflectionMm) =>
         0.5e-3 * Require.NotNegative(forceN, nameof(forceN)) * Require.NotNegative(deflectionMm, nameof(deflectionMm));
 
-    /// <summary>Speed of the hands after the reaction time, v = F·(1 − q)·0.25 s/m.</summary>
+    /// <summary>Share of the two arms in the body's mass.</summary>
+    public const double ArmsShare = 0.10;
+
+    /// <summary>Energy set free where a share of the torque is left, E_free = E·(1 − q²).</summary>
+    /// <param name="energyJ">E, elastic energy at the pull, J, 0 or more.</param>
+    /// <param name="torqueShare">q, torque still there over torque at break-loose, 0 to 1: 0 for a snap.</param>
+    /// <returns>E_free, J.</returns>
+    /// <remarks>
+    /// Valid for: straight-line elastic bending: energy goes with the square of the torque.
+    /// Source: Gere, Mechanics of Materials, 7th ed., strain energy of bending.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double Freed(double energyJ, double torqueShare)
+    {
+        double share = Require.Between(torqueShare, 0, 1, nameof(torqueShare));
+        return Require.NotNegative(energyJ, nameof(energyJ)) * (1 - share * share);
+    }
+
+    /// <summary>Speed of the hands if stored energy goes into the two arms, v = √(2·E/(0.10·m)).</summary>
+    /// <param name="energyJ">E, energy set free, J, 0 or more.</param>
+    /// <param name="massKg">m, body mass, kg, above 0.</param>
+    /// <returns>v, m/s.</returns>
+    /// <remarks>
+    /// Valid for: an upper estimate: nothing is lost and the lever weighs nothing.
+    /// Source: statics; an arm is 5 % of the body, Winter, Biomechanics and Motor Control of Human Movement (recalled).
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double ArmsSpeed(double energyJ, double massKg) => Math.Sqrt(
+        2 * Require.NotNegative(energyJ, nameof(energyJ)) / (ArmsShare * Require.Positive(massKg, nameof(massKg))));
+
+    /// <summary>Speed of the body if it pushes on until it reacts, v = F·(1 − q)·0.25 s/m.</summary>
     /// <param name="forceN">F, force of the hands, N, 0 or more.</param>
-    /// <param name="runningShare">q, torque still there over torque at break-loose, 0 to 1.</param>
+    /// <param name="torqueShare">q, torque still there over torque at break-loose, 0 to 1.</param>
     /// <param name="massKg">m, body mass, kg, above 0.</param>
     /// <returns>v, m/s.</returns>
     /// <remarks>
@@ -32,19 +62,7 @@ public static class Release
     /// Checked by: shared/checks/levers.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static double HandSpeed(double forceN, double runningShare, double massKg) =>
-        Require.NotNegative(forceN, nameof(forceN)) * (1 - Require.Between(runningShare, 0, 1, nameof(runningShare)))
+    public static double PushSpeed(double forceN, double torqueShare, double massKg) =>
+        Require.NotNegative(forceN, nameof(forceN)) * (1 - Require.Between(torqueShare, 0, 1, nameof(torqueShare)))
             * ReactionS / Require.Positive(massKg, nameof(massKg));
-
-    /// <summary>Height from which a 1 kg hammer falls with the same energy, h = E/(1 kg·g).</summary>
-    /// <param name="energyJ">E, energy, J, 0 or more.</param>
-    /// <returns>h, mm.</returns>
-    /// <remarks>
-    /// Valid for: a picture for the mind, no injury model.
-    /// Source: statics; standard gravity of CGPM 1901.
-    /// Checked by: shared/checks/levers.csv.
-    /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static double HammerDrop(double energyJ) =>
-        1000 * Require.NotNegative(energyJ, nameof(energyJ)) / HangingWeight.StandardGravity;
 }

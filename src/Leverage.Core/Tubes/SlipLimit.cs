@@ -45,18 +45,60 @@ public static class SlipLimit
         return friction * (ratio + 1) + Math.Tan(mouth) * ratio;
     }
 
-    /// <summary>Last safe angle of the bar below level for a straight push down, β = atan(q·tan θ) − δ.</summary>
+    /// <summary>Last safe angle of the bar past square in the direction it moves, β = atan(q·tan θ) − δ.</summary>
     /// <param name="tangent">tan θ, from <see cref="Tangent"/> or <see cref="CloseFitTangent"/>.</param>
-    /// <param name="tiltRad">δ, tilt of the tube below the bar, rad.</param>
+    /// <param name="tiltRad">δ, tilt of the tube against the bar, rad.</param>
     /// <param name="torqueShare">q, torque still there over torque at break-loose: 1 while it holds, 0 if it snaps.</param>
-    /// <returns>β, rad; negative: not even a level bar is safe.</returns>
+    /// <returns>β, rad; negative: not even a bar square to the pull is safe.</returns>
     /// <remarks>
-    /// Valid for: the body keeps pushing straight down as the torque falls away.
+    /// Valid for: the body keeps pulling the same way as the torque falls away; below level for a push down, above it for a pull up.
     /// Source: the jam falls with the torque, the outward pull does not.
     /// Checked by: shared/checks/tube-on-bar.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static double AngleBelowLevel(double tangent, double tiltRad, double torqueShare) =>
+    public static double SafeAngle(double tangent, double tiltRad, double torqueShare) =>
         Math.Atan(Require.Finite(tangent, nameof(tangent)) * Require.Between(torqueShare, 0, 1, nameof(torqueShare)))
             - Require.Slope(tiltRad, nameof(tiltRad));
+
+    /// <summary>Pull along the tube, outward, F_out = F·sin(β + δ).</summary>
+    /// <param name="forceN">F, force of the hands, N, 0 or more.</param>
+    /// <param name="pastSquareRad">β, bar past square in the direction it moves, rad; negative before square.</param>
+    /// <param name="tiltRad">δ, tilt of the tube against the bar, rad.</param>
+    /// <returns>F_out, N; negative jams the tube on.</returns>
+    /// <remarks>
+    /// Valid for: pushes down, up and across alike: one is the mirror image or the turned picture of another.
+    /// Source: statics.
+    /// Checked by: shared/checks/tube-on-bar.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double OutwardPull(double forceN, double pastSquareRad, double tiltRad) =>
+        Require.NotNegative(forceN, nameof(forceN))
+            * Math.Sin(Require.Slope(pastSquareRad, nameof(pastSquareRad)) + Require.Slope(tiltRad, nameof(tiltRad)));
+
+    /// <summary>Least friction at which the tube stays on, the μ of tan θ = μ·(a + c)/c + tan(atan μ − δ − τ)·a/c.</summary>
+    /// <param name="tangent">tan θ wanted, θ between the pull and the tube's normal: tan(β + δ) over the torque share.</param>
+    /// <param name="handToTipMm">a, hand to bar tip, mm, 0 or more.</param>
+    /// <param name="overlapMm">c, tip to mouth, mm, above 0.</param>
+    /// <param name="leanRad">δ + τ, tilt and taper together, rad, 0 or more.</param>
+    /// <returns>μ; 0 where it stays on without any.</returns>
+    /// <remarks>
+    /// Valid for: as <see cref="Tangent"/>, which it undoes: the angle grows with the friction, so one root is meant.
+    /// Source: the quadratic in μ of the addition theorem, (1 + k)·L·μ² + (1 + 2k − t·L)·μ − (k·L + t) = 0, k = a/c, L = tan(δ + τ).
+    /// Checked by: shared/checks/tube-on-bar.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static double NeededFriction(double tangent, double handToTipMm, double overlapMm, double leanRad)
+    {
+        double ratio = Require.NotNegative(handToTipMm, nameof(handToTipMm)) / Require.Positive(overlapMm, nameof(overlapMm));
+        double lean = Math.Tan(Require.Slope(Require.NotNegative(leanRad, nameof(leanRad)), nameof(leanRad)));
+        double wanted = ratio * lean + Require.Finite(tangent, nameof(tangent));
+        if (wanted <= 0)
+        {
+            return 0;
+        }
+
+        // 2c/(b + √(b² + 4ac)): the root above 0, without loss where the lean is 0.
+        double b = 1 + 2 * ratio - tangent * lean;
+        return 2 * wanted / (b + Math.Sqrt(b * b + 4 * (1 + ratio) * lean * wanted));
+    }
 }

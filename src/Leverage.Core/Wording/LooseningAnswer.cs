@@ -33,7 +33,7 @@ public sealed record TubeAnswer(
 public sealed record HoldAnswer(double DemandNm, double CapacityNm, double Safety, IReadOnlyList<string> By);
 
 /// <summary>What is let loose when it lets go.</summary>
-public sealed record ReleaseAnswer(double EnergyJ, double HandSpeedMs);
+public sealed record ReleaseAnswer(double? EnergyJ, double SpeedTurnsMs, double SpeedSnapsMs);
 
 /// <summary>The three chances; they sum to 1.</summary>
 public sealed record OutcomeAnswer(double ComesLoose, double StaysTight, double Gives);

@@ -28,7 +28,7 @@ public static class LooseningAnswers
             assessment.Tube is { } tube ? Tube(tube) : null,
             assessment.Hold is { } hold ? Hold(hold, judged) : null,
             assessment.Release is { } release
-                ? new ReleaseAnswer(release.Energy.Joules, release.HandSpeed.MetersPerSecond)
+                ? new ReleaseAnswer(release.Energy?.Joules, release.Turns.MetersPerSecond, release.Snaps.MetersPerSecond)
                 : null,
             assessment.Lever is null ? null : new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives),
             Word(assessment.Verdict),

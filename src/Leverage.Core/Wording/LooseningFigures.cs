@@ -85,8 +85,11 @@ public static class LooseningFigures
 
         if (assessment.Release is { } release)
         {
-            lines.Add(new("When it lets go", $"{UnitStyle.Figures(release.Energy.Joules)} J",
-                $"as a 1 kg hammer falls {style.Reach(release.HammerDrop)}; hands at {UnitStyle.Fixed(release.HandSpeed.MetersPerSecond, 1)} m/s"));
+            string turns = UnitStyle.Fixed(release.Turns.MetersPerSecond, 1);
+            string snaps = UnitStyle.Fixed(release.Snaps.MetersPerSecond, 1);
+            lines.Add(new("When it lets go", $"hands at {turns} to {snaps} m/s", release.Energy is { } energy
+                ? $"as the nut turns, and if a part breaks; {UnitStyle.Figures(energy.Joules)} J stored{(release.Assumed ? UnconfirmedWords.Mark : "")}"
+                : "as the nut turns, and if a part breaks"));
         }
 
         return lines;
@@ -96,7 +99,7 @@ public static class LooseningFigures
     {
         string parts = string.Join(", ", hold.Capacity.Parts.Select(
             part => $"{LooseningAnswers.Word(part.Restraint)} {style.TorqueNumber(Nm(part.CapacityNmm))}"
-                + UnconfirmedWords.MarkOf(part.Restraint)));
+                + UnconfirmedWords.MarkOf(part)));
         string roll = hold.Roll is { } way ? $"; else it rolls {(way == Roll.Forward ? "forward" : "backward")}" : "";
         return $"{(parts.Length > 0 ? parts : "nothing")}{roll}";
     }

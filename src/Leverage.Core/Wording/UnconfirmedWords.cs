@@ -52,7 +52,7 @@ public static class UnconfirmedWords
             Handle(found, setup.GripWords);
         }
 
-        Held(found, setup.Hold);
+        Held(found, assessment.Hold?.Capacity);
         Assumed(found, setup.Assumed, style);
         found.AddRange(assessment.Links.Where(link => !link.Limit.Confirmed).Select(link => $"limit of {PartWords.Name(link.Limit, style)} ({PartWords.Source(link.Limit)})"));
         return found;
@@ -87,11 +87,10 @@ public static class UnconfirmedWords
         return found;
     }
 
-    /// <summary>The mark for what a restraint holds by: none for the bar, the gear and the helper, which are statics.</summary>
-    /// <param name="restraint">The restraint.</param>
+    /// <summary>The mark for what a restraint holds: none where it is statics.</summary>
+    /// <param name="part">The restraint and what it holds.</param>
     /// <returns>The mark, or nothing.</returns>
-    public static string MarkOf(Restraint restraint) =>
-        restraint is Restraint.Brake or Restraint.OldBrake or Restraint.Chock ? Mark : "";
+    public static string MarkOf(RestraintCapacity part) => part.Status.IsUnconfirmed() ? Mark : "";
 
     private static void Joint(List<string> found, ScrewThread thread, Grade? grade)
     {
@@ -104,15 +103,17 @@ public static class UnconfirmedWords
 
     private static void Handle(List<string> found, string words) => Row(found, "handle-friction", words, "handle");
 
-    private static void Held(List<string> found, Hold? hold)
+    private static void Held(List<string> found, HoldCapacity? hold)
     {
-        foreach (Restraint restraint in hold?.By ?? [])
+        foreach (RestraintCapacity part in hold?.Parts ?? [])
         {
-            string? on = restraint switch
+            string? on = part.Source switch
             {
-                Restraint.Brake => "brake that just meets its approval (memory)",
-                Restraint.OldBrake => "0.7 of the approval left by an old cable (judgement)",
-                Restraint.Chock => "0.8 of the chock left by a soft tyre (judgement)",
+                HoldSource.ParkingBrakeApproval => "brake that just meets its approval (memory)",
+                HoldSource.OldCable => "0.7 of the approval left by an old cable (judgement)",
+                HoldSource.FootBrakeApproval => "foot brake as its approval asks without servo (memory)",
+                HoldSource.StoppedEngine => "60 N·m that a stopped engine resists, times its ratio (judgement)",
+                HoldSource.ChockClimbed => "0.8 of the chock left by a soft tyre (judgement)",
                 _ => null,
             };
             if (on is not null)

@@ -47,7 +47,7 @@ internal sealed class SetJudge
     {
         LeverGeometry lever = Lever(hands.Stance, overlapMm);
         double? hold = hands.HoldNmm ?? Surroundings.Hold(_setup.Hold, hands.Stance.Push, _nut, hands.Figures, lever)?.TotalNmm;
-        var around = Surroundings.Of(_setup, _nut, lever, hold);
+        var around = Surroundings.Of(_setup, _nut, hands.Figures, lever, hold);
         var judgement = Judgement.Of(
             _nut, hands.Figures, lever.ReachMm, CollectionsMarshal.AsSpan(_links), around, _gives.AsSpan(0, _links.Count));
         return new JudgedUse(overlapMm, hands.Figures.Effort(_nut.LikelyNmm, lever.ReachMm), judgement);

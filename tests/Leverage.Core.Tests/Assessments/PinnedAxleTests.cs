@@ -37,8 +37,9 @@ public sealed class PinnedAxleTests
         // 0.196·1250·9.80665·0.31/2 = 372.41; 0.8·3200·√(2·310·100 - 100²) = 583.77, below the grip 0.75·3200·0.31 = 744.
         { "hold", 956.18 },
 
-        // Unit load with F = 424e3/1255 N (the square gives first), E = 205 GPa: 106.65 mm; F·y/2; F·(1 - 0.6)·0.25/82.
-        { "energy", 18.016 }, { "hand speed", 0.41201 }, { "hammer drop", 1837.1 },
+        // Unit load with F = 697.72 N, the strong pull, E = 205 GPa: 106.65 mm at 337.85 N, so 220.25 mm; F·y/2;
+        // √(2·E·(1 - 0.6²)/8.2) and √(2·E/8.2), above F·(1 - 0.6)·0.25/82 = 0.851 and 2.127.
+        { "energy", 76.838 }, { "turns", 3.4633 }, { "snaps", 4.3291 },
 
         // π/4·d0²·0.9·660/√(1 + 3·(1.5·d2/d0·tan(φ + ρ'))²) at 0.14, times its arm with dw 33.61, dh 26.
         { "stud guard", 898.60 },
@@ -70,9 +71,9 @@ public sealed class PinnedAxleTests
         "needed likely" => Axle.NeededLikely.Millimeters,
         "needed high" => Axle.NeededHigh.Millimeters,
         "hold" => Axle.Hold!.Capacity.TotalNmm / 1000,
-        "energy" => Axle.Release!.Energy.Joules,
-        "hand speed" => Axle.Release!.HandSpeed.MetersPerSecond,
-        "hammer drop" => Axle.Release!.HammerDrop.Millimeters,
+        "energy" => Axle.Release!.Energy!.Value.Joules,
+        "turns" => Axle.Release!.Turns.MetersPerSecond,
+        "snaps" => Axle.Release!.Snaps.MetersPerSecond,
         "stud guard" => Axle.StudGuard!.Value.NewtonMeters,
         "comesLoose" => Axle.Judgement.ComesLoose,
         "staysTight" => Axle.Judgement.StaysTight,

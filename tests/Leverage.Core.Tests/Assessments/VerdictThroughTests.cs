@@ -110,12 +110,12 @@ public sealed class VerdictThroughTests
         Force = Force.FromNewtons(newtons),
     };
 
-    /// <summary>A helper on the foot brake of a wheel that slips at a torque: µ·W·r with µ 0.75 and r 300 mm.</summary>
+    /// <summary>A helper on the foot brake of a rear wheel, the engine off: 2.44·m·r·0.4/2 with r 300 mm.</summary>
     private static LooseningRequest Held(double torqueNmm) => Asked.BareBar with
     {
         BarYield = Pressure.FromMegapascals(5000),
         HeldBy = [Restraint.Helper],
-        WheelLoad = Force.FromNewtons(torqueNmm / (0.75 * 300)),
+        VehicleMass = Mass.FromKilograms(torqueNmm / (0.488 * 300)),
     };
 
     private static double Edge(Func<double, double> excess, double low, double high)

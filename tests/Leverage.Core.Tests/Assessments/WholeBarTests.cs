@@ -20,7 +20,7 @@ public sealed class WholeBarTests
                 Tube = new TubeText(Length.FromMillimeters(bar + 613.7), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
                 Overlap = Length.FromMillimeters(bar),
             }));
-            Assert.True(assessment.Release!.Energy.Joules > 0);
+            Assert.True(assessment.Release!.Energy!.Value.Joules > 0);
         }
     }
 }

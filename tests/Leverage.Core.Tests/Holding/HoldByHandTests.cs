@@ -25,6 +25,50 @@ public sealed class HoldByHandTests
         Near.Equal(0.75 * 2200 * 310, HoldCapacity.Of(hold, 1000).GripNmm, 1e-12);
     }
 
+    /// <summary>1250 kg at 300 mm: 2.44·1250·0.3 = 915 N·m, four tenths or six tenths of it over two wheels.</summary>
+    [Theory]
+    [InlineData(false, 183.0)]
+    [InlineData(true, 274.5)]
+    public void A_helper_with_the_engine_off_holds_what_the_unaided_brake_must(bool front, double nm)
+    {
+        Hold hold = Held(Restraint.Helper, 0.75, 20) with { TyreRadius = Length.FromMillimeters(300), Front = front };
+        HoldCapacity capacity = HoldCapacity.Of(hold, 0);
+        Near.Equal(nm, capacity.TotalNmm / 1000, 1e-9);
+        Assert.Equal(HoldSource.FootBrakeApproval, capacity.Parts[0].Source);
+        Assert.Equal((nm * 1000, 0.15), (Math.Round(capacity.Strength.MedianNmm, 6), capacity.Strength.Sigma));
+        HoldCapacity running = HoldCapacity.Of(hold with { EngineRunning = true }, 0);
+        Near.Equal(0.75 * 3200 * 300, running.TotalNmm, 1e-9);
+        Assert.Equal(HoldSource.TyreGrip, running.Parts[0].Source);
+    }
+
+    /// <summary>Two tyres 2·0.75·3200·0.31 = 1488 N·m, the engine 60·13 = 780; at 60·30 = 1800 the tyres slip first.</summary>
+    [Theory]
+    [InlineData(13, HalfShafts.Both, 780, HoldSource.StoppedEngine)]
+    [InlineData(30, HalfShafts.Both, 1488, HoldSource.TwoTyres)]
+    [InlineData(13, HalfShafts.One, 0, HoldSource.Nothing)]
+    public void In_gear_the_engine_or_the_tyres_give_way(double ratio, HalfShafts shafts, double nm, HoldSource source)
+    {
+        HoldCapacity gear = HoldCapacity.Of(Held(Restraint.Gear, 0.75, 20) with { WholeRatio = ratio, HalfShafts = shafts }, 0);
+        Assert.Equal(nm, gear.TotalNmm / 1000, 1e-9);
+        Assert.Equal(source, gear.Parts[0].Source);
+    }
+
+    /// <summary>1400·9.80665/4·0.15/0.40 = 1287.1 N tips a stand: half of it 643.6, a quarter 321.8.</summary>
+    [Theory]
+    [InlineData(262, false, StandRisk.Small)]
+    [InlineData(321, false, StandRisk.Small)]
+    [InlineData(322, false, StandRisk.Care)]
+    [InlineData(643, false, StandRisk.Care)]
+    [InlineData(644, false, StandRisk.Stop)]
+    [InlineData(100, true, StandRisk.Stop)]
+    public void On_stands_the_pull_decides_and_a_wheel_s_fastener_waits(double pullN, bool turnsWheel, StandRisk risk)
+    {
+        Stands stands = Stands.Of(null, pullN, turnsWheel);
+        Assert.Equal((risk, pullN), (stands.Risk, stands.PullN));
+        Near.Equal(1287.12, stands.TipsAtN, 1e-5);
+        Near.Equal(2 * stands.TipsAtN, Stands.Of(2800, pullN, turnsWheel).TipsAtN);
+    }
+
     [Theory]
     [InlineData(0.99)]
     [InlineData(8.01)]
@@ -41,6 +85,7 @@ public sealed class HoldByHandTests
     private static Hold Held(Restraint by, double ground, double chockMm) => new()
     {
         By = [by],
+        VehicleMass = Mass.FromKilograms(1250),
         WheelLoad = Force.FromNewtons(3200),
         TyreRadius = Length.FromMillimeters(310),
         ChockHeight = Length.FromMillimeters(chockMm),

@@ -44,8 +44,10 @@ public sealed class HoldLaws
         Near.Equal(hold.GroundFriction * hold.WheelLoad.Newtons * hold.TyreRadius.Millimeters, chock.GripNmm);
         Hold both = hold with { By = [Restraint.Gear, Restraint.Chock], HalfShafts = HalfShafts.Both };
         Assert.True(HoldCapacity.Of(both, 0).TotalNmm <= 2 * chock.GripNmm * (1 + 1e-12));
-        Near.Equal(2 * chock.GripNmm, HoldCapacity.Of(both with { By = [Restraint.Gear] }, 0).TotalNmm);
-        Near.Equal(chock.GripNmm, HoldCapacity.Of(both with { By = [Restraint.Helper] }, 0).TotalNmm);
+        Near.Equal(Math.Min(2 * chock.GripNmm, 780_000), HoldCapacity.Of(both with { By = [Restraint.Gear] }, 0).TotalNmm);
+        double foot = 2.44 * hold.VehicleMass.Kilograms * hold.TyreRadius.Millimeters * 0.2;
+        Near.Equal(foot, HoldCapacity.Of(both with { By = [Restraint.Helper] }, 0).TotalNmm);
+        Near.Equal(Math.Max(foot, chock.GripNmm), HoldCapacity.Of(both with { By = [Restraint.Helper], EngineRunning = true }, 0).TotalNmm);
     }
 
     [Property]
@@ -58,12 +60,42 @@ public sealed class HoldLaws
     [Property]
     public void Off_the_ground_only_brake_and_bar_hold(Places places)
     {
-        Hold hold = Any(places) with { By = [Restraint.Gear, Restraint.Chock, Restraint.Helper], OnStands = true };
+        Hold hold = Any(places) with { By = [Restraint.Gear, Restraint.Chock], OnStands = true };
         Assert.Equal(0, HoldCapacity.Of(hold, 0).TotalNmm);
         Hold brake = hold with { By = All };
         double expected = HoldCapacity.Of(brake with { By = [Restraint.Brake], OnStands = false }, 0).TotalNmm
             + HoldCapacity.Of(brake with { By = [Restraint.Bar], OnStands = false }, 0).TotalNmm;
         Near.Equal(expected, HoldCapacity.Of(brake, 0).TotalNmm);
+    }
+
+    [Property]
+    public void Brakes_hold_in_step_with_mass_and_radius(Sized mass, Sized radius, Sized scale)
+    {
+        var (kg, mm, k) = (mass.Log(200, 5000), radius.Log(150, 600), scale.Log(0.1, 10));
+        Near.Equal(k * FootBrake.WheelTorque(kg, mm, 0.4), FootBrake.WheelTorque(k * kg, mm, 0.4));
+        Near.Equal(k * FootBrake.WheelTorque(kg, mm, 0.4), FootBrake.WheelTorque(kg, k * mm, 0.4));
+        Near.Equal(1.5 * FootBrake.WheelTorque(kg, mm, 0.4), FootBrake.WheelTorque(kg, mm, 0.6));
+    }
+
+    [Property]
+    public void In_gear_the_engine_resists_in_step_with_the_ratio(Sized ratio, Sized scale)
+    {
+        var (i, k) = (ratio.Log(1, 50), scale.Log(0.1, 10));
+        Near.Equal(k * StoppedEngine.Torque(i), StoppedEngine.Torque(k * i));
+    }
+
+    [Property]
+    public void A_chock_slips_where_both_contacts_rub(Sized friction, Sized load, Sized radius, Sized height)
+    {
+        // Forces along and up on the wheel, the chock's at an angle, both contacts rubbing at their limit.
+        var (mu, w, r) = (friction.Log(0.05, 1), load.Log(100, 20_000), radius.Log(150, 600));
+        double h = height.Even(0.05, 1) * r;
+        double angle = Math.Acos(1 - h / r);
+        double chock = mu * w / ((1 + mu * mu) * Math.Sin(angle));
+        double ground = chock * (Math.Sin(angle) - mu * Math.Cos(angle)) / mu;
+        Near.Equal(w, ground + chock * (Math.Cos(angle) + mu * Math.Sin(angle)), 1e-9);
+        Near.Equal(mu * r * (ground + chock), WheelChock.SlippingTorque(mu, w, r, h), 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => WheelChock.SlippingTorque(mu, w, r, 1.001 * r));
     }
 
     [Property]

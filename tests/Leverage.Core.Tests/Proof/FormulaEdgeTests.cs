@@ -23,8 +23,11 @@ public sealed class FormulaEdgeTests
         { "friction of a tube", x => SlipLimit.CloseFitTangent(x, 600, 120), 2 },
         { "share of yield", x => AssemblyPreload.AtYieldShare(x, 640, Section), 1.5 },
         { "torsion factor", x => AssemblyPreload.AtYieldShare(0.9, 640, Section with { TorsionFactor = x }), 2 },
-        { "torque left once moving", x => Release.HandSpeed(500, x, 85), 1 },
-        { "torque left as it breaks loose", x => SlipLimit.AngleBelowLevel(1.2, 0.05, x), 1 },
+        { "torque left once moving", x => Release.PushSpeed(500, x, 85), 1 },
+        { "torque left of a snap", x => Release.Freed(20, x), 1 },
+        { "share of an axle", x => FootBrake.WheelTorque(1200, 300, x), 1 },
+        { "friction of a chock", x => WheelChock.SlippingTorque(x, 3200, 310, 100), 2 },
+        { "torque left as it breaks loose", x => SlipLimit.SafeAngle(1.2, 0.05, x), 1 },
         { "power of body mass", x => HandForce.Scaled(500, 80, 84.6, x), 1 },
         { "wheels braked", x => ParkingBrake.WheelTorque(1200, 300, x), 8 },
     };

@@ -40,6 +40,28 @@ public sealed class SlipLimitLaws
     }
 
     [Property]
+    public void The_friction_needed_just_holds_the_angle(Sized friction, Sized hand, Sized overlap, Sized tilt, Sized taper)
+    {
+        TubeHold hold = Hold(friction, hand, overlap, tilt, taper);
+        double tangent = SlipLimit.Tangent(hold);
+        double needed = SlipLimit.NeededFriction(tangent, hold.HandToTipMm, hold.OverlapMm, hold.TiltRad + hold.TaperRad);
+        Near.Equal(hold.Friction, needed, 1e-8);
+        Assert.True(SlipLimit.NeededFriction(tangent + 0.01, hold.HandToTipMm, hold.OverlapMm, hold.TiltRad + hold.TaperRad) > needed);
+    }
+
+    [Property]
+    public void A_pull_up_and_a_push_down_are_mirror_images(Sized force, Sized past, Sized tilt)
+    {
+        // The bar at an angle below level with a push down, and as much above it with a pull up: the hands' part along the tube.
+        var (n, beta, delta) = (force.Log(1, 2000), past.Even(-1.1, 1.1), tilt.Even(0, 0.4));
+        double Along(int up) => n * up * Math.Sin(up * (beta + delta));
+        double outward = SlipLimit.OutwardPull(n, beta, delta);
+        Near.Equal(Along(1), outward);
+        Near.Equal(Along(-1), outward);
+        Assert.Equal(beta + delta > 0, outward > 0);
+    }
+
+    [Property]
     public void More_friction_holds_a_wider_angle(Sized friction, Sized hand, Sized overlap, Sized tilt, Sized taper)
     {
         TubeHold hold = Hold(friction, hand, overlap, tilt, taper);
@@ -72,9 +94,9 @@ public sealed class SlipLimitLaws
     {
         TubeHold hold = Hold(friction, hand, overlap, tilt, taper);
         double tangent = SlipLimit.Tangent(hold);
-        double held = SlipLimit.AngleBelowLevel(tangent, hold.TiltRad, 1);
-        double release = SlipLimit.AngleBelowLevel(tangent, hold.TiltRad, running.Even(0, 1));
-        double snap = SlipLimit.AngleBelowLevel(tangent, hold.TiltRad, 0);
+        double held = SlipLimit.SafeAngle(tangent, hold.TiltRad, 1);
+        double release = SlipLimit.SafeAngle(tangent, hold.TiltRad, running.Even(0, 1));
+        double snap = SlipLimit.SafeAngle(tangent, hold.TiltRad, 0);
         Near.Equal(Math.Atan(tangent) - hold.TiltRad, held, 1e-9);
         Assert.Equal(-hold.TiltRad, snap, 1e-12);
         if (tangent >= 0)
