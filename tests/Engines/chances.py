@@ -1,9 +1,10 @@
-"""The three chances and the lognormal quantiles, by SciPy: nested adaptive quadrature over the scattered inputs, and ten
-million plain draws of every set-up that must agree with it within four of their own standard errors.
+"""What happens first, and the lognormal quantiles, by SciPy: adaptive quadrature over start torque and lost preload, a fine
+sum over the torque, and ten million plain draws of every set-up that must agree with it within four of their own standard
+errors.
 
-T = book * share(friction) * (1 - 0.10 * lost) * G + extra, or T = book * G + extra where no thread is given; the hand's
-torque is lognormal, cut at its cap; each link's strength is lognormal. Comes undone: T is the least of all; stays
-stuck: the hand is.
+Preload F = T0/arm(mu), never past yield in tension and torsion (mu is raised until it just reaches it); now mu >= 0.14 and
+T = F*(1 - 0.10*lost)*loosening_arm*G + extra, or T = F*tightening_arm*G + extra on the book torque, T0*G + extra with no thread.
+The shank takes s of the clean part, w of the rest, all of the extra, and stands Tp*sqrt(1 - (stress/Rm)^2).
 
 Run: python3 chances.py OUTPUT.csv [DRAWS]
 """
@@ -13,116 +14,229 @@ import sys
 import numpy
 import scipy
 from numpy import arctan, cos, exp, log, pi, sqrt, tan
-from scipy.integrate import nquad
+from scipy.integrate import quad
+from scipy.optimize import brentq
 from scipy.special import ndtr
 from scipy.stats import lognorm, norm
 
 from rows import Rows
 
 WITHIN = "within 0.05 percentage points"
+KINDS = ("ComesLoose", "StaysTight", "ToolGives", "StudTwistsOff", "CornersRound", "SlidesOff", "WheelTurns", "SlidesAsItTurns")
+CELLS = 8000
 
-# book, growth median and sigma, hand median, sigma and cap, links (median, sigma), extra; then thread and friction.
+# Torques in N.mm. thread: diameter, pitch, face, hole; stud: yield, tensile, w; corners: median at least and most play, sigma;
+# tube: median friction, sigma below and above, friction just needed, q, turn over the turn at which all clamp is gone.
 SETUPS = {
     "book-even": dict(book=460e3, growth=(1.4, 0.35), hand=(550e3, 0.25, None), links=[(700e3, 0.08)]),
     "book-weak-link": dict(book=460e3, growth=(1.8, 0.45), hand=(900e3, 0.3, 1100e3), links=[(640e3, 0.08), (883e3, 0.08)]),
     "book-capped": dict(book=300e3, growth=(1.3, 0.3), hand=(500e3, 0.4, 480e3), links=[(1165e3, 0.08)]),
     "book-locknut": dict(book=200e3, growth=(0.9, 0.15), hand=(300e3, 0.2, None), links=[(350e3, 0.08)], extra=60e3),
-    "m24-used": dict(book=460e3, growth=(1.1, 0.2), hand=(430e3, 0.25, 600e3), links=[(640e3, 0.08), (1165e3, 0.08)],
-                     thread=(24, 1.5, 33.61, 26), friction=(0.10, 0.14, 0.196)),
-    "m12-oiled": dict(book=95e3, growth=(1.0, 0.1), hand=(80e3, 0.2, None), links=[(150e3, 0.08)],
-                      thread=(12, 1.25, 16.63, 13.5), friction=(0.08, 0.10, 0.13)),
-    "m20-rusted": dict(book=400e3, growth=(1.9, 0.4), hand=(700e3, 0.3, 800e3), links=[(640e3, 0.08), (750e3, 0.08), (900e3, 0.08)],
-                       thread=(20, 2.5, 28.19, 22), friction=(0.10, 0.14, 0.196), extra=20e3),
+    "wheel-nut": dict(book=120e3, growth=(1.37, 0.363), hand=(330e3, 0.3, 420e3), links=[(300e3, 0.08)], on_book=True,
+                      thread=(12, 1.5, 16.63, 13.5), friction=0.14, stud=(940, 1040, 0.6)),
+    "burnt-stud": dict(book=120e3, growth=(1.95, 0.347), hand=(380e3, 0.25, None), links=[(500e3, 0.08)], on_book=True,
+                       thread=(12, 1.5, 16.63, 13.5), friction=0.10, stud=(940, 1040, 0.9), extra=15e3),
+    "over-tight": dict(book=300e3, growth=(1.35, 0.234), hand=(500e3, 0.3, None), links=[(600e3, 0.08)],
+                       thread=(12, 1.5, 16.63, 13.5), friction=0.14, stud=(940, 1040, 0.5)),
+    "soft-corners": dict(book=95e3, growth=(1.35, 0.234), hand=(200e3, 0.3, None), links=[(350e3, 0.08)],
+                         thread=(12, 1.25, 16.63, 13.5), friction=0.10, stud=(640, 800, 0.5), corners=(170e3, 60e3, 0.246)),
+    "held-hub": dict(book=460e3, growth=(1.37, 0.363), hand=(760e3, 0.28, 1050e3), links=[(900e3, 0.08), (1165e3, 0.08)], on_book=True,
+                     thread=(24, 1.5, 33.61, 26), friction=0.14, stud=(660, 830, 0.6), hold=(620e3, 0.15)),
+    "loose-tube": dict(book=460e3, growth=(1.35, 0.234), hand=(560e3, 0.25, 800e3), links=[(640e3, 0.08)],
+                       thread=(24, 1.5, 33.61, 26), friction=0.14, stud=(660, 830, 0.5),
+                       tube=(0.2, 0.25, 0.3, 0.13, 0.9, 0.2)),
+    "by-sight": dict(book=220e3, sigma=0.3, growth=(1.35, 0.234), hand=(300e3, 0.25, None), links=[(480e3, 0.08)],
+                     thread=(14, 1.5, 19.37, 15.5), friction=0.14, stud=(640, 800, 0.5), corners=(600e3, 220e3, 0.246),
+                     hold=(420e3, 0.15), tube=(0.25, 0.2, 0.2, 0.16, 0.8, 0.2)),
 }
 
 
-def loosening_share(friction, thread):
-    """Torque down over torque up of a 60 degree thread."""
-    diameter, pitch, face, hole = thread
-    middle = diameter - 0.75 * sqrt(3) / 2 * pitch
-    lead, rub = arctan(pitch / (pi * middle)), arctan(friction / cos(pi / 6))
-    seat = friction * (face + hole) / 4
-    return (middle / 2 * tan(rub - lead) + seat) / (middle / 2 * tan(rub + lead) + seat)
+class Thread:
+    """A 60 degree thread with its face, at one friction."""
+
+    def __init__(self, diameter, pitch, face, hole):
+        triangle = sqrt(3) / 2 * pitch
+        self.middle = diameter - 0.75 * triangle
+        self.stress = (self.middle + diameter - 17 / 12 * triangle) / 2
+        self.area = pi / 4 * self.stress ** 2
+        self.lead = arctan(pitch / (pi * self.middle))
+        self.seat = (face + hole) / 4
+
+    def tightening(self, friction):
+        return self.middle / 2 * tan(arctan(friction / cos(pi / 6)) + self.lead) + self.seat * friction
+
+    def in_thread(self, friction):
+        return self.middle / 2 * tan(arctan(friction / cos(pi / 6)) - self.lead)
+
+    def loosening(self, friction):
+        return self.in_thread(friction) + self.seat * friction
+
+    def at_yield(self, friction, strength):
+        twist = 1.5 * self.middle / self.stress * tan(arctan(friction / cos(pi / 6)) + self.lead)
+        return self.area * strength / sqrt(1 + 3 * twist ** 2)
+
+    def believed(self, torque, friction, strength):
+        """Friction at which the torque no longer passes yield, at most 1."""
+        over = lambda mu: torque / self.tightening(mu) - self.at_yield(mu, strength)
+        if over(friction) <= 0:
+            return friction
+        return 1.0 if over(1.0) >= 0 else brentq(over, friction, 1.0, xtol=1e-12)
 
 
 class Setup:
     """One set-up, with its chances by quadrature and by drawing."""
 
-    def __init__(self, book, growth, hand, links, extra=0.0, thread=None, friction=None):
-        self.book, self.growth, self.hand, self.links, self.extra = book, growth, hand, links, extra
-        self.thread, self.friction = thread, friction
+    def __init__(self, book, growth, hand, links, sigma=0.0, extra=0.0, on_book=False, thread=None, friction=0.14, stud=None,
+                 corners=None, hold=None, tube=None):
+        self.book, self.sigma, self.growth, self.hand, self.links, self.extra = book, sigma, growth, hand, links, extra
+        self.on_book, self.friction, self.stud, self.corners, self.hold, self.tube = on_book, friction, stud, corners, hold, tube
+        self.sizes, self.thread = thread, Thread(*thread) if thread else None
         self.cap = hand[2] or numpy.inf
 
-    def scale(self, deviate=0.0, lost=0.0):
-        """What G multiplies."""
+    def joint(self, torque):
+        """Loosening torque, book torque, thread's share and stress of a start torque, nothing lost."""
         if self.thread is None:
-            return self.book
-        low, likely, high = self.friction
-        friction = likely * exp(deviate * log(high / low) / (2 * norm.ppf(0.9)))
-        return self.book * loosening_share(friction, self.thread) * (1 - 0.10 * lost)
+            return 0.8 * torque, torque, 0.375, 0.0
+        friction = self.friction
+        if self.stud:
+            most = self.thread.at_yield(1.0, self.stud[0]) * self.thread.tightening(1.0)
+            torque = min(torque, most)
+            friction = self.thread.believed(torque, friction, self.stud[0])
+        now = max(0.14, friction)
+        preload = torque / self.thread.tightening(friction)
+        return (preload * self.thread.loosening(now), preload * self.thread.tightening(now),
+                self.thread.in_thread(now) / self.thread.loosening(now), preload / self.thread.area)
 
-    def links_hold(self, torque):
-        """Chance that no link has given at a torque."""
-        product = 1.0
-        for median, sigma in self.links:
-            product = product * ndtr((log(median) - log(torque)) / sigma)
-        return product
+    def twist(self, torque, loosening, share):
+        """Torque in the shank."""
+        extra = numpy.minimum(torque, self.extra)
+        clean = numpy.minimum(torque - extra, loosening)
+        return share * clean + self.stud[2] * (torque - extra - clean) + extra
 
-    def over_inputs(self, inside, span):
-        """A chance, averaged over friction and lost preload where a thread is given."""
-        options = {"epsabs": 2e-6, "epsrel": 1e-6, "limit": 100}
-        if self.thread is None:
-            return nquad(lambda x: inside(x, 0.0, 0.0), [span], opts=options)[0]
-        weigh = lambda x, z, lost: norm_density(z) * inside(x, z, lost)
-        return nquad(weigh, [span, (-6, 6), (0, 1)], opts=options)[0]
+    def plastic(self):
+        return pi / 12 * self.thread.stress ** 3 * 0.577 * self.stud[1]
 
-    def undone(self):
-        """The nut is the weakest."""
-        median, sigma, _ = self.hand
+    def least(self, torque):
+        """Friction the tube needs at the end of the swing."""
+        _, _, _, need, running, turned = self.tube
+        return need / (running * (1 - numpy.minimum(1, self.joint(self.book)[0] / torque) * min(1, turned)))
 
-        def inside(g, z, lost):
-            torque = self.scale(z, lost) * self.growth[0] * exp(self.growth[1] * g) + self.extra
-            reached = ndtr((log(median) - log(torque)) / sigma) if torque < self.cap else 0.0
-            return norm_density(g) * reached * self.links_hold(torque)
+    def below(self, friction):
+        """Chance of less friction of tube on bar."""
+        median, under, over, *_ = self.tube
+        return ndtr(log(friction / median) / numpy.where(friction < median, under, over))
 
-        return self.over_inputs(inside, (-8, 8))
+    def given(self, deviate, lost):
+        """The chances with start torque and lost preload given."""
+        loosening, book, share, stress = self.joint(self.book * exp(self.sigma * deviate))
+        left = 1 - 0.10 * lost
+        onto = book if self.on_book or self.thread is None else loosening * left
+        if self.thread is None and not self.on_book:
+            onto = book
+        median, sigma, cap = self.hand
+        low = log(min([onto * self.growth[0] * exp(-8 * self.growth[1]) + self.extra, median * exp(-8 * sigma)]))
+        high = min(log(self.cap), log(max(median * exp(8 * sigma), 1)))
+        u = numpy.linspace(low, high, CELLS + 1)
+        torque = exp(u)
+        rest = numpy.maximum(torque - self.extra, 1e-300)
+        holds = [ndtr((log(onto * self.growth[0]) - log(rest)) / self.growth[1]), ndtr((log(median) - u) / sigma)]
+        kinds = ["ComesLoose", "StaysTight"]
+        for strength, scatter in self.links:
+            holds.append(ndtr((log(strength) - u) / scatter))
+            kinds.append("ToolGives")
+        if self.stud:
+            stands = self.plastic() * sqrt(1 - (stress * left / self.stud[1]) ** 2)
+            holds.append(ndtr((log(stands) - log(self.twist(torque, loosening * left, share))) / 0.08))
+            kinds.append("StudTwistsOff")
+        if self.corners:
+            play = (numpy.arange(400) + 0.5) / 400
+            strengths = self.corners[0] + (self.corners[1] - self.corners[0]) * play
+            holds.append(numpy.mean([ndtr((log(one) - u) / self.corners[2]) for one in strengths], axis=0))
+            kinds.append("CornersRound")
+        if self.hold:
+            holds.append(ndtr((log(self.hold[0]) - u) / self.hold[1]))
+            kinds.append("WheelTurns")
+        slides = self.below(self.tube[3]) if self.tube else 0.0
+        found = dict.fromkeys(KINDS, 0.0)
+        middle = [(one[1:] + one[:-1]) / 2 for one in holds]
+        for number, (kind, one) in enumerate(zip(kinds, holds)):
+            others = numpy.prod([m for k, m in enumerate(middle) if k != number], axis=0)
+            parts = (one[:-1] - one[1:]) * others
+            found[kind] += (1 - slides) * numpy.sum(parts)
+            if kind == "ComesLoose" and self.tube:
+                later = self.below(self.least(exp((u[1:] + u[:-1]) / 2)))
+                found["SlidesAsItTurns"] = numpy.sum(parts * numpy.maximum(0, later - slides))
+        found["StaysTight"] += (1 - slides) * numpy.prod([one[-1] for one in holds])
+        found["SlidesOff"] = slides
+        return numpy.array([found[kind] for kind in KINDS])
 
-    def stuck(self):
-        """The hand is the weakest."""
-        median, sigma, _ = self.hand
-        top = min(8.0, (log(self.cap) - log(median)) / sigma) if self.hand[2] else 8.0
-
-        def holds(torque, z, lost):
-            rest = torque - self.extra
-            return 1.0 if rest <= 0 else ndtr((log(self.scale(z, lost) * self.growth[0]) - log(rest)) / self.growth[1])
-
-        def inside(h, z, lost):
-            torque = median * exp(sigma * h)
-            return norm_density(h) * holds(torque, z, lost) * self.links_hold(torque)
-
-        below = self.over_inputs(inside, (-8, top))
-        if not self.hand[2]:
-            return below
-        options = {"epsabs": 1e-7}
-        nut = (holds(self.cap, 0, 0) if self.thread is None else
-               nquad(lambda z, lost: norm_density(z) * holds(self.cap, z, lost), [(-6, 6), (0, 1)], opts=options)[0])
-        return below + ndtr(-top) * nut * self.links_hold(self.cap)
+    def chances(self):
+        """Averaged over start torque and lost preload; the last as a share of the first."""
+        def over_lost(deviate):
+            if self.thread is None:
+                return self.given(deviate, 0.0)
+            return numpy.array([quad(lambda lost: self.given(deviate, lost)[k], 0, 1, epsabs=1e-7, limit=20)[0] if k in wanted else 0.0
+                                for k in range(len(KINDS))])
+        wanted = [k for k, value in enumerate(self.given(0.0, 0.5)) if value > 0]
+        if not self.sigma:
+            found = over_lost(0.0)
+        else:
+            lost, weights = numpy.polynomial.legendre.leggauss(6)
+            deviates = numpy.linspace(-5, 5, 161)
+            density = exp(-deviates ** 2 / 2)
+            found = sum(d * w / 2 * self.given(z, (x + 1) / 2) for z, d in zip(deviates, density)
+                        for x, w in zip(lost, weights)) / sum(density)
+        found[-1] /= found[0]
+        return found
 
     def draw(self, count, random):
-        """Shares of plain draws."""
+        """Counts of plain draws."""
         lost = random.random(count)
         deviate = random.standard_normal(count)
-        torque = self.scale(deviate, lost) * self.growth[0] * exp(self.growth[1] * random.standard_normal(count)) + self.extra
-        hand = numpy.minimum(self.cap, self.hand[0] * exp(self.hand[1] * random.standard_normal(count)))
-        link = numpy.full(count, numpy.inf)
-        for median, sigma in self.links:
-            link = numpy.minimum(link, median * exp(sigma * random.standard_normal(count)))
-        return numpy.mean((torque <= hand) & (torque <= link)), numpy.mean((hand < torque) & (hand <= link))
+        if self.sigma:
+            table = [numpy.array(column) for column in zip(*(self.joint(self.book * exp(self.sigma * z)) for z in numpy.linspace(-6, 6, 4001)))]
+            loosening, book, share, stress = (numpy.interp(deviate, numpy.linspace(-6, 6, 4001), column) for column in table)
+        else:
+            loosening, book, share, stress = self.joint(self.book)
+        left = 1 - 0.10 * lost
+        onto = book if self.on_book or self.thread is None else loosening * left
+        lognormal = lambda median, sigma: median * exp(sigma * random.standard_normal(count))
+        nut = onto * lognormal(*self.growth) + self.extra
+        ends = [nut, numpy.minimum(self.cap, lognormal(*self.hand[:2]))]
+        kinds = [0, 1]
+        for link in self.links:
+            ends.append(lognormal(*link))
+            kinds.append(2)
+        if self.stud:
+            shank = lognormal(self.plastic(), 0.08) * sqrt(1 - (stress * left / self.stud[1]) ** 2)
+            extra, clean = self.extra, loosening * left
+            beyond = extra + clean + (shank - extra - share * clean) / self.stud[2]
+            within = extra + (shank - extra) / share
+            ends.append(numpy.where(shank <= extra, shank, numpy.where(shank - extra <= share * clean, within, beyond)))
+            kinds.append(3)
+        if self.corners:
+            ends.append(lognormal(1, self.corners[2]) * (self.corners[0] + (self.corners[1] - self.corners[0]) * random.random(count)))
+            kinds.append(4)
+        if self.hold:
+            ends.append(lognormal(*self.hold))
+            kinds.append(6)
+        first = numpy.array(kinds)[numpy.argmin(ends, axis=0)]
+        turning = 0.0
+        if self.tube:
+            z = random.standard_normal(count)
+            friction = self.tube[0] * exp(z * numpy.where(z < 0, self.tube[1], self.tube[2]))
+            first[friction < self.tube[3]] = 5
+            turning = numpy.sum((first == 0) & (friction < self.least(nut)))
+        return numpy.array([numpy.sum(first == kind) for kind in range(7)] + [turning], dtype=float)
 
     def inputs(self):
         """As a row writes it."""
         given = {"book": f"{self.book / 1000:g}Nm", "growthMedian": f"{self.growth[0]}", "growthSigma": f"{self.growth[1]}",
                  "hand": f"{self.hand[0] / 1000:g}Nm", "handSigma": f"{self.hand[1]}"}
+        if self.sigma:
+            given["bookSigma"] = f"{self.sigma}"
+        if self.on_book:
+            given["onBook"] = "1"
         if self.hand[2]:
             given["handCap"] = f"{self.hand[2] / 1000:g}Nm"
         for number, (median, sigma) in enumerate(self.links, 1):
@@ -130,14 +244,18 @@ class Setup:
         if self.extra:
             given["prevailing"] = f"{self.extra / 1000:g}Nm"
         if self.thread:
-            given |= dict(zip(("diameter", "pitch", "face", "hole"), (f"{x}mm" for x in self.thread)))
-            given |= dict(zip(("frictionLow", "friction", "frictionHigh"), (f"{x}" for x in self.friction)))
+            given |= dict(zip(("diameter", "pitch", "face", "hole"), (f"{x}mm" for x in self.sizes)))
+            given["friction"] = f"{self.friction}"
+        if self.stud:
+            given |= {"yield": f"{self.stud[0]}MPa", "tensile": f"{self.stud[1]}MPa", "grownShare": f"{self.stud[2]}"}
+        if self.corners:
+            given |= {"cornersTight": f"{self.corners[0] / 1000:g}Nm", "cornersLoose": f"{self.corners[1] / 1000:g}Nm",
+                      "cornersSigma": f"{self.corners[2]}"}
+        if self.hold:
+            given |= {"hold": f"{self.hold[0] / 1000:g}Nm", "holdSigma": f"{self.hold[1]}"}
+        if self.tube:
+            given |= dict(zip(("tube", "tubeBelow", "tubeAbove", "leastTube", "runningShare", "turned"), (f"{x}" for x in self.tube)))
         return given
-
-
-def norm_density(z):
-    """Standard normal density."""
-    return exp(-z * z / 2) / sqrt(2 * pi)
 
 
 def chances(rows, draws):
@@ -145,12 +263,18 @@ def chances(rows, draws):
     random = numpy.random.default_rng(20240229)
     for name, given in SETUPS.items():
         setup = Setup(**given)
-        found = (setup.undone(), setup.stuck())
-        parts = [setup.draw(1_000_000, random) for _ in range(draws // 1_000_000)]
-        for kind, chance, drawn in zip(("ComesLoose", "StaysTight"), found, numpy.mean(parts, axis=0)):
-            error = sqrt(chance * (1 - chance) / draws)
-            print(f"{name:15} {kind:7} quadrature {chance:.6f}, {draws} draws {drawn:.6f}, {(drawn - chance) / error:+.1f} errors")
-            assert abs(drawn - chance) < 4 * error + 2e-5, "quadrature and draws disagree"
+        found = setup.chances()
+        assert abs(sum(found[:-1]) - 1) < 1e-5, "the chances do not sum to 1"
+        counts = sum(setup.draw(1_000_000, random) for _ in range(draws // 1_000_000))
+        drawn = counts / draws
+        drawn[-1] = counts[-1] / counts[0]
+        for kind, chance, share in zip(KINDS, found, drawn):
+            if chance < 1e-6:
+                continue
+            cases = counts[0] if kind == "SlidesAsItTurns" else draws
+            error = sqrt(max(chance * (1 - chance), 1 / cases) / cases)
+            print(f"{name:15} {kind:15} quadrature {chance:.6f}, {draws} draws {share:.6f}, {(share - chance) / error:+.1f} errors", flush=True)
+            assert abs(share - chance) < 4 * error + 2e-5, "quadrature and draws disagree"
             rows.add(f"{name}-{kind.lower()}", f"CompetingRisks.{kind}", setup.inputs(), chance, tolerance="0.0005", note=WITHIN)
 
 
@@ -169,7 +293,7 @@ def quantiles(rows):
 
 def main(output, draws="10000000"):
     """All of them."""
-    rows = Rows("The three chances and the lognormal quantiles, by SciPy", f"SciPy {scipy.__version__}; tests/Engines/chances.py")
+    rows = Rows("The chances of what happens first and the lognormal quantiles, by SciPy", f"SciPy {scipy.__version__}; tests/Engines/chances.py")
     chances(rows, int(draws))
     quantiles(rows)
     rows.write(output)

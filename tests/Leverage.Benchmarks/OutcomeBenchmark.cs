@@ -4,6 +4,7 @@ using Leverage.Probability;
 using BenchmarkDotNet.Attributes;
 using Leverage.Assessments;
 using Leverage.BreakLoose;
+using Leverage.LoadPath;
 using Leverage.Outcomes;
 using Leverage.Threads;
 using UnitsNet;
@@ -15,11 +16,11 @@ namespace Leverage.Benchmarks;
 [ShortRunJob]
 public class OutcomeBenchmark
 {
-    internal const int Samples = 1_000_000;
+    internal const int Samples = 100_000;
     private BreakLooseTorque _nut = null!;
     private BreakLooseSampler _sampler = null!;
     private Strength _hand;
-    private Strength[] _links = [];
+    private Risk[] _risks = [];
     private double[] _gives = [];
 
     /// <summary>State of the joint: on its book torque, or on the theoretical loosening torque.</summary>
@@ -43,17 +44,19 @@ public class OutcomeBenchmark
             Body = Mass.FromKilograms(82),
         }));
         _nut = assessment.Nut.Spread;
-        _sampler = BreakLooseSpread.Sampler(assessment.Setup.Fastener);
+        _sampler = new BreakLooseSampler(assessment.Setup.Fastener);
         _hand = assessment.Hand.Torque(assessment.Lever!.Value.ReachMm);
-        _links = [.. assessment.Links.Select(link => link.Limit.Strength)];
-        _gives = new double[_links.Length];
+        _risks = [.. assessment.Links.Select(link => link.Limit.Kind == LinkKind.Stud
+            ? new Risk(RiskKind.StudTwistsOff, assessment.Nut.Stud!.Value)
+            : new Risk(RiskKind.ToolGives, link.Limit.Strength))];
+        _gives = new double[_risks.Length];
     }
 
     /// <summary>The integral.</summary>
     [Benchmark(Baseline = true)]
-    public double Integral() => CompetingRisks.Split(_nut, _hand, _links, _gives).ComesLoose;
+    public double Integral() => CompetingRisks.Split(_nut, _hand, _risks, null, _gives).ComesLoose;
 
     /// <summary>Monte Carlo; the figure is for one sample.</summary>
     [Benchmark(OperationsPerInvoke = Samples)]
-    public double MonteCarloSample() => MonteCarlo.Split(_sampler, _hand, _links, Samples, 1, _gives).ComesLoose;
+    public double MonteCarloSample() => MonteCarlo.Split(_sampler, _hand, _risks, null, Samples, 1, _gives).ComesLoose;
 }

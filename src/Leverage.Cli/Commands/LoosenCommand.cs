@@ -14,7 +14,7 @@ namespace Leverage.Cli.Commands;
 internal sealed class LoosenCommand : LeverageCommand
 {
     private static readonly FieldKind<int> DrawCounts = Kinds.Count("100000", new AcceptedRange(1, MonteCarlo.MostSamples, ""));
-    private static readonly FieldKind<double> Starts = Kinds.Number("1", new AcceptedRange(0, 1e15, ""));
+    private static readonly FieldKind<int> Starts = Kinds.Count("1", new AcceptedRange(0, int.MaxValue, ""));
 
     private readonly NutOptions _fields = new(LooseningFields.All, "your own tools; their names may stand for bar, tube, person, hold");
     private readonly Picture _chart = new("--chart", "force against length");
@@ -73,7 +73,7 @@ internal sealed class LoosenCommand : LeverageCommand
         new(picture.Option.Name, "needs a bar to draw.", LooseningFields.Bar.Cure);
 
     private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Read(_draws, DrawCounts, 0) is var draws and > 0
-        ? CrossCheck.Of(assessment, draws, (ulong)given.Read(_start, Starts, 1))
+        ? CrossCheck.Of(assessment, draws, given.Read(_start, Starts, 1))
         : given.Text(_start) is null
             ? null
             : throw new InputException(_start.Name, "says nothing without draws.", new Cure("draws", "100000"));

@@ -29,7 +29,7 @@ internal sealed class LoosenWords
         Verdict(page);
         if (_drawn is { } drawn)
         {
-            page.Note("By drawing", $"undone {Drawn(drawn.ComesLoose)} · stuck {Drawn(drawn.StaysTight)} · gives {Drawn(drawn.Gives)} "
+            page.Note("By drawing", $"undone {Drawn(drawn.Shares.ComesLoose)} · stuck {Drawn(drawn.Shares.StaysTight)} · gives {Drawn(drawn.Shares.Gives)} "
                 + string.Create(CultureInfo.InvariantCulture, $"({drawn.Samples} draws, seed {drawn.Seed})"));
         }
 

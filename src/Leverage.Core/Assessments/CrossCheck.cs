@@ -1,4 +1,3 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
 using Leverage.Outcomes;
 
@@ -7,17 +6,15 @@ namespace Leverage.Assessments;
 /// <summary>The chances drawn by Monte Carlo, beside those of the integral.</summary>
 /// <param name="Samples">How many draws.</param>
 /// <param name="Seed">Their seed.</param>
-/// <param name="ComesLoose">Share that came undone.</param>
-/// <param name="StaysTight">Share that stayed stuck.</param>
-/// <param name="Gives">Share in which something gave first.</param>
-public sealed record CrossCheck(int Samples, ulong Seed, double ComesLoose, double StaysTight, double Gives)
+/// <param name="Shares">What happened first.</param>
+public sealed record CrossCheck(int Samples, int Seed, OutcomeShares Shares)
 {
     /// <summary>Draws for an assessment.</summary>
     /// <param name="assessment">The assessment; it must have a bar.</param>
     /// <param name="samples">How many draws.</param>
     /// <param name="seed">Their seed.</param>
     /// <returns>The drawn chances, or null where there is no bar.</returns>
-    public static CrossCheck? Of(LooseningAssessment assessment, int samples, ulong seed)
+    public static CrossCheck? Of(LooseningAssessment assessment, int samples, int seed)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         if (assessment.Lever is not { } lever)
@@ -25,11 +22,16 @@ public sealed record CrossCheck(int Samples, ulong Seed, double ComesLoose, doub
             return null;
         }
 
-        Strength[] links = [.. assessment.Links.Select(link => link.Limit.Strength)];
-        double[] gives = new double[links.Length];
-        var (undone, stuck) = MonteCarlo.Split(
-            BreakLooseSpread.Sampler(assessment.Setup.Fastener), assessment.Hand.Torque(lever.ReachMm), links, samples, seed, gives);
-        return new CrossCheck(samples, seed, undone, stuck, gives.Sum());
+        Risk[] risks = [.. assessment.Links.Select(link => Judgement.RiskOf(link.Limit, assessment.Nut))];
+        OutcomeShares shares = MonteCarlo.Split(
+            new BreakLooseSampler(assessment.Setup.Fastener),
+            assessment.Hand.Torque(lever.ReachMm),
+            risks,
+            null,
+            samples,
+            seed,
+            new double[risks.Length]);
+        return new CrossCheck(samples, seed, shares);
     }
 
     /// <summary>Standard error of a drawn share.</summary>

@@ -24,7 +24,7 @@ public sealed record HeatAssessment(
             return null;
         }
 
-        double stress = BreakLooseSpread.PreloadStress(fastener, thread, fastener.BookTorque.NewtonMillimeters);
+        double stress = BreakLooseSpread.Joint(fastener).StressMpa;
         double ratio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
         double pitchDiameter = thread.PitchDiameterMm;
         return new HeatAssessment(

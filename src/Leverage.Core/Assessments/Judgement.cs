@@ -10,20 +10,25 @@ namespace Leverage.Assessments;
 /// <param name="DemandHighNmm">Break-loose at P90, no more than the hands' P90 gives, N·mm.</param>
 /// <param name="Weakest">Index of the link of least safety; −1 with no link.</param>
 /// <param name="LowestLimitNmm">Limit of that link, N·mm; infinite with none.</param>
-/// <param name="ComesLoose">Chance that it comes undone.</param>
-/// <param name="StaysTight">Chance that it stays stuck.</param>
-/// <param name="Gives">Chance that something gives first; like the other two 0 with no bar, where nothing was judged.</param>
+/// <param name="Shares">Chances of what happens first; all 0 with no bar, where nothing was judged.</param>
 /// <param name="Rules">Rules of the verdict that fire.</param>
 public readonly record struct Judgement(
     double DemandLikelyNmm,
     double DemandHighNmm,
     int Weakest,
     double LowestLimitNmm,
-    double ComesLoose,
-    double StaysTight,
-    double Gives,
+    OutcomeShares Shares,
     VerdictRules Rules)
 {
+    /// <summary>Chance that it comes loose.</summary>
+    public double ComesLoose => Shares.ComesLoose;
+
+    /// <summary>Chance that it stays tight.</summary>
+    public double StaysTight => Shares.StaysTight;
+
+    /// <summary>Chance that something gives first.</summary>
+    public double Gives => Shares.Gives;
+
     /// <summary>Safety of the weakest link: its limit over the hard demand; infinite with no link.</summary>
     public double Safety => LowestLimitNmm / DemandHighNmm;
 
@@ -47,23 +52,27 @@ public readonly record struct Judgement(
         double high = Math.Min(nut.HighNmm, most);
         int weakest = IndexOfWeakest(links);
         double lowest = weakest < 0 ? double.PositiveInfinity : links[weakest].LimitNmm;
-        var (undone, stuck) = reachMm is { } arm ? Chances(nut, hand.Torque(arm), links, gives) : (0, 0);
-        double giving = reachMm is null ? 0 : Math.Max(0, 1 - undone - stuck);
+        OutcomeShares shares = reachMm is { } arm ? Chances(nut, hand.Torque(arm), links, gives) : default;
         var rules = VerdictOf.Fired(new VerdictFacts(
-            likely, high, lowest, around.HoldNmm, around.HeldRad, around.ReleaseRad, around.BelowLevelRad, stuck, giving, around.OnStands));
-        return new Judgement(likely, high, weakest, lowest, undone, stuck, giving, rules);
+            likely, high, lowest, around.HoldNmm, around.HeldRad, around.ReleaseRad, around.BelowLevelRad, shares.StaysTight, shares.Gives, around.OnStands));
+        return new Judgement(likely, high, weakest, lowest, shares, rules);
     }
 
-    private static (double ComesLoose, double StaysTight) Chances(
+    /// <summary>A link as a risk: the stud by the nut's own figures, anything else as a tool.</summary>
+    internal static Risk RiskOf(LinkLimit link, NutFigures nut) => link.Kind == LinkKind.Stud && nut.Stud is { } stud
+        ? new Risk(RiskKind.StudTwistsOff, stud with { MedianNmm = stud.MedianNmm * link.MedianOverLimit })
+        : new Risk(RiskKind.ToolGives, link.Strength);
+
+    private static OutcomeShares Chances(
         NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Span<double> gives)
     {
-        Span<Strength> strengths = stackalloc Strength[links.Length];
-        for (int i = 0; i < links.Length; i++)
+        var risks = new Risk[links.Length];
+        for (int i = 0; i < risks.Length; i++)
         {
-            strengths[i] = links[i].Strength;
+            risks[i] = RiskOf(links[i], nut);
         }
 
-        return CompetingRisks.Split(nut.Spread, hand, strengths, gives);
+        return CompetingRisks.Split(nut.Spread, hand, risks, null, gives);
     }
 
     private static int IndexOfWeakest(ReadOnlySpan<LinkLimit> links)

@@ -88,7 +88,7 @@ public sealed record LooseningAssessment
     /// <summary>What is let loose; null with no bar.</summary>
     public ReleaseAssessment? Release { get; init; }
 
-    /// <summary>Torque that tightens the bolt or stud to 90 % of yield; null where thread or grade is not known.</summary>
+    /// <summary>Torque at the nut that twists the bolt or stud off; null where thread or grade is not known.</summary>
     public Torque? StudGuard { get; init; }
 
     /// <summary>What the heat does; null where nothing is heated.</summary>
@@ -112,7 +112,7 @@ public sealed record LooseningAssessment
     /// <summary>Length of a bar that gives the reach needed at the hard break-loose, square to end.</summary>
     public Length NeededBarHigh => WithGrip(NeededHigh);
 
-    /// <summary>Whether a stud may twist off before the nut moves: the hard break-loose passes 90 % of yield.</summary>
+    /// <summary>Whether a stud may twist off before the nut moves: the hard break-loose passes what twists it off.</summary>
     public bool StudMayTwist => StudGuard is { } guard && Nut.HighNmm > guard.NewtonMillimeters;
 
     /// <summary>The weakest link; null with none.</summary>

@@ -12,9 +12,6 @@ namespace Leverage.Assessments;
 /// <summary>Judges a set-up: data goes in at the top and comes out as one assessment.</summary>
 public static class LooseningAssessor
 {
-    /// <summary>Share of yield past which a stud may twist off before its nut moves (judgement).</summary>
-    public const double GuardYieldShare = 0.9;
-
     /// <summary>What a set-up means, with advice.</summary>
     /// <param name="setup">What you have.</param>
     /// <returns>The assessment.</returns>
@@ -53,7 +50,7 @@ public static class LooseningAssessor
             Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
             Stands = Surroundings.Stands(setup.Hold, nut, hand, lever),
             Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
-            StudGuard = Guard(setup.Fastener),
+            StudGuard = nut.StudLimitNmm is { } limit ? Torque.FromNewtonMillimeters(limit) : null,
             Heat = HeatAssessment.Of(setup.Fastener),
         };
     }
@@ -72,19 +69,4 @@ public static class LooseningAssessor
     private static Roll? Roll(LooseningSetup setup) => setup.Hold is { Side: not Side.Unknown } hold
         ? RollDirection.Undoing(hold.Side, setup.Fastener.LeftHand)
         : null;
-
-    /// <summary>Torque to 90 % of yield at the likely friction: past it the stud may twist off.</summary>
-    private static Torque? Guard(Fastener fastener)
-    {
-        if (fastener is not { Thread: { } thread, Grade: { YieldMpa: > 0 } grade })
-        {
-            return null;
-        }
-
-        double friction = fastener.Friction.Likely;
-        double preload = AssemblyPreload.AtYieldShare(
-            GuardYieldShare, grade.YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
-        Joint joint = thread.Joint(HexagonCatalog.Bearing(thread).BearingMm);
-        return Torque.FromNewtonMillimeters(JointTorque.Tightening(preload, joint, JointFriction.Same(friction)));
-    }
 }

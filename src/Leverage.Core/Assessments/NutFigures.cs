@@ -12,9 +12,17 @@ namespace Leverage.Assessments;
 public sealed record NutFigures(
     BreakLooseTorque Spread, double LowNmm, double LikelyNmm, double HighNmm, double RunningShare)
 {
-    /// <summary>The same figures with the spread's curve worked out beforehand, for judging many levers on this nut.</summary>
-    /// <returns>Figures whose chances agree with these to 1e-7.</returns>
-    public NutFigures Tabulated() => this with { Spread = Spread.Tabulated() };
+    /// <summary>The joint as it was made.</summary>
+    public AssembledJoint Joint { get; init; }
+
+    /// <summary>State of the bolt or stud before anything was lost.</summary>
+    public ShankState Shank { get; init; }
+
+    /// <summary>Torque that twists it off without tension; null where its strength is not known.</summary>
+    public Strength? Stud { get; init; }
+
+    /// <summary>Torque at the nut that twists it off, N·mm; null where its strength is not known.</summary>
+    public double? StudLimitNmm => Stud is { } stud ? Shank.LimitAtNut(stud.MedianNmm) : null;
 
     /// <summary>The figures of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
@@ -24,6 +32,11 @@ public sealed record NutFigures(
         ArgumentNullException.ThrowIfNull(fastener);
         BreakLooseTorque spread = BreakLooseSpread.Torque(fastener);
         return new NutFigures(
-            spread, spread.Quantile(0.1), spread.Quantile(0.5), spread.Quantile(0.9), fastener.Condition.RunningShare);
+            spread, spread.Quantile(0.1), spread.Quantile(0.5), spread.Quantile(0.9), fastener.Condition.RunningShare)
+        {
+            Joint = BreakLooseSpread.Joint(fastener),
+            Shank = BreakLooseSpread.ShankOf(fastener),
+            Stud = BreakLooseSpread.Stud(fastener),
+        };
     }
 }

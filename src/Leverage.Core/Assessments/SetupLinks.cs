@@ -1,4 +1,5 @@
 using Leverage.Requests;
+using Leverage.BreakLoose;
 using Leverage.Levers;
 using Leverage.LoadPath;
 
@@ -47,7 +48,10 @@ public static class SetupLinks
 
         if (setup.Fastener is { Thread: { } thread, Grade: { } grade })
         {
-            links.Add(LinkList.Stud(thread, grade));
+            LinkLimit stud = LinkList.Stud(thread, grade);
+            links.Add(BreakLooseSpread.Stud(setup.Fastener) is { } strength
+                ? stud with { LimitNmm = BreakLooseSpread.ShankOf(setup.Fastener).LimitAtNut(strength.MedianNmm) }
+                : stud);
         }
 
         return links;

@@ -1,8 +1,5 @@
-using Leverage.Friction;
-using Leverage.Stiffness;
-using Leverage.Tables;
-using Leverage.Threads;
-using Leverage.Preload;
+using Leverage.LoadPath;
+using Leverage.Probability;
 
 namespace Leverage.BreakLoose;
 
@@ -12,20 +9,8 @@ public static class BreakLooseSpread
     /// <summary>Most a joint loses of its preload by settling and relaxation: 10 %, evenly spread from 0 (judgement, within published losses).</summary>
     public const double MostPreloadLost = 0.10;
 
-    /// <summary>Loosening over tightening torque with no thread known: 40 % + 50 % − 10 % of the common split.</summary>
-    public const double CommonSplitShare = 0.40 + 0.50 - 0.10;
-
-    /// <summary>Smallest loosening share used: a joint that would undo itself is taken as nearly free.</summary>
-    private const double LeastShare = 0.01;
-
-    /// <summary>Gauss–Hermite rule for a standard normal, 7 points (Abramowitz and Stegun, Table 25.10, scaled by √2).</summary>
-    internal static readonly (double Deviate, double Weight)[] NormalRule =
-    [
-        (-3.7504397177257425, 0.0005482688559722179), (-2.3667594107345413, 0.030757123967586497),
-        (-1.1544053947399682, 0.24012317860501272), (0, 0.45714285714285713),
-        (1.1544053947399682, 0.24012317860501272), (2.3667594107345413, 0.030757123967586497),
-        (3.7504397177257425, 0.0005482688559722179),
-    ];
+    /// <summary>Of the variance of ln G, the share from nut to nut; the rest is the machine's and common to like nuts (judgement).</summary>
+    public const double Within = 0.5;
 
     /// <summary>Gauss–Legendre rule on 0 to 1, 3 points (Abramowitz and Stegun, Table 25.4).</summary>
     internal static readonly (double Share, double Weight)[] EvenRule =
@@ -35,38 +20,56 @@ public static class BreakLooseSpread
 
     /// <summary>The spread of a fastener's break-loose torque.</summary>
     /// <param name="fastener">The fastener.</param>
-    /// <returns>T = T_L·G + T_extra, or T = T0·G + T_extra, as its condition says.</returns>
-    /// <exception cref="Reading.InputException">A thread locker's condition without a thread.</exception>
+    /// <returns>T = T_L·G + T_extra, or T = T_book·G + T_extra, as its condition says.</returns>
+    /// <exception cref="Reading.InputException">A thread locker's condition without a thread, or a torque no bolt like this takes.</exception>
     public static BreakLooseTorque Torque(Fastener fastener)
     {
         ArgumentNullException.ThrowIfNull(fastener);
-        double book = fastener.BookTorque.NewtonMillimeters;
-        var scales = fastener.Condition.Basis == GrowthBasis.Book
-            ? [(book, 1.0)]
-            : Scales(fastener, book);
-        return new BreakLooseTorque(scales, GrowthOf(fastener), Extra(fastener) + HeatShift(fastener, book));
-    }
-
-    /// <summary>Draws from the same model, input by input, for the Monte Carlo cross-check.</summary>
-    /// <param name="fastener">The fastener.</param>
-    /// <returns>The sampler.</returns>
-    /// <exception cref="Reading.InputException">A thread locker's condition without a thread.</exception>
-    public static BreakLooseSampler Sampler(Fastener fastener)
-    {
-        ArgumentNullException.ThrowIfNull(fastener);
-        double book = fastener.BookTorque.NewtonMillimeters;
-        double extra = Extra(fastener) + HeatShift(fastener, book);
-        if (fastener.Condition.Basis == GrowthBasis.Book)
+        var assembly = new JointAssembly(fastener);
+        double extra = Extra(fastener);
+        Growth growth = GrowthOf(fastener, assembly.At(Median(fastener, assembly)));
+        bool onBook = fastener.Condition.Basis == GrowthBasis.Book;
+        var cases = new List<NutCase>();
+        foreach (var (torque, weight) in StartTorques(fastener, assembly, growth.Sigma))
         {
-            return new BreakLooseSampler(null, book, GrowthOf(fastener), extra);
+            AssembledJoint joint = assembly.At(torque);
+            double shift = extra + HeatShift(joint);
+            foreach (var (share, lostWeight) in EvenRule)
+            {
+                double left = 1 - MostPreloadLost * share;
+                double scale = onBook ? joint.BookNmm : joint.LooseningNmm * left;
+                cases.Add(new NutCase(weight * lostWeight, Math.Log(scale), shift, ShankState.Of(joint, fastener, left, extra)));
+            }
         }
 
-        double sigma = fastener.Friction.Sigma;
-        return new BreakLooseSampler(
-            deviate => book * Share(fastener.Thread, Math.Min(2, fastener.Friction.Likely * Math.Exp(sigma * deviate))),
-            book,
-            GrowthOf(fastener),
-            extra);
+        return new BreakLooseTorque([.. cases], new GrowthCurve(growth));
+    }
+
+    /// <summary>The joint as it was made, at the median of its torque, nothing lost yet.</summary>
+    /// <param name="fastener">The fastener.</param>
+    /// <returns>Friction, preload and torques.</returns>
+    /// <exception cref="Reading.InputException">A torque no bolt like this takes.</exception>
+    public static AssembledJoint Joint(Fastener fastener)
+    {
+        var assembly = new JointAssembly(fastener);
+        return assembly.At(Median(fastener, assembly));
+    }
+
+    /// <summary>State of the shank before anything was lost: what a table of limits shows.</summary>
+    /// <param name="fastener">The fastener.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="Reading.InputException">As <see cref="Torque"/>.</exception>
+    public static ShankState ShankOf(Fastener fastener) => ShankState.Of(Joint(fastener), fastener, 1, Extra(fastener));
+
+    /// <summary>Torque that twists the bolt or stud off where it has no tension.</summary>
+    /// <param name="fastener">The fastener.</param>
+    /// <returns>T_p by the least tensile strength, its own median; null where thread or grade is not known.</returns>
+    public static Strength? Stud(Fastener fastener)
+    {
+        ArgumentNullException.ThrowIfNull(fastener);
+        return fastener is { Thread: { } thread, Grade: { TensileMpa: > 0 } grade }
+            ? LinkList.Stud(thread, grade).Strength
+            : null;
     }
 
     /// <summary>Torque that holds besides the joint: locknut and thread locker, N·mm.</summary>
@@ -75,6 +78,7 @@ public static class BreakLooseSpread
     /// <exception cref="Reading.InputException">A thread locker's condition without a thread.</exception>
     public static double Extra(Fastener fastener)
     {
+        ArgumentNullException.ThrowIfNull(fastener);
         double locker = fastener.Condition.LockerNm;
         if (locker > 0 && fastener.Thread is null)
         {
@@ -86,76 +90,45 @@ public static class BreakLooseSpread
             + (fastener.Thread is { } thread ? ThreadLocker.Torque(1000 * locker, thread.DiameterMm) : 0);
     }
 
-    /// <summary>Loosening over tightening torque at one friction, at least a hundredth.</summary>
-    /// <param name="thread">The thread; null for the common split.</param>
-    /// <param name="friction">Friction at assembly.</param>
-    /// <returns>T_L/T0.</returns>
-    public static double Share(ScrewThread? thread, double friction) => thread is null
-        ? CommonSplitShare
-        : Math.Max(LeastShare, JointTorque.LooseningShare(
-            thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction)));
-
-    private static (double ScaleNmm, double Weight)[] Scales(Fastener fastener, double bookNmm)
+    /// <summary>G of a fastener, after its soak if there was one.</summary>
+    internal static Growth GrowthOf(Fastener fastener, AssembledJoint joint)
     {
-        var scales = new List<(double, double)>();
-        foreach (var (friction, weight) in Frictions(fastener))
+        if (!fastener.Soaked)
         {
-            double share = Share(fastener.Thread, friction);
-            foreach (var (lost, lostWeight) in EvenRule)
-            {
-                scales.Add((bookNmm * share * (1 - MostPreloadLost * lost), weight * lostWeight));
-            }
+            return fastener.Condition.Growth;
         }
 
-        return [.. scales];
-    }
-
-    private static IEnumerable<(double Friction, double Weight)> Frictions(Fastener fastener)
-    {
-        if (fastener.Thread is null)
-        {
-            return [(fastener.Friction.Likely, 1)];
-        }
-
-        double sigma = fastener.Friction.Sigma;
-        return NormalRule.Select(point =>
-            (Math.Min(2, fastener.Friction.Likely * Math.Exp(sigma * point.Deviate)), point.Weight));
-    }
-
-    private static Growth GrowthOf(Fastener fastener) =>
-        fastener.Soaked ? SoakedGrowth(fastener) : fastener.Condition.Growth;
-
-    /// <summary>Soaked growth on the condition's own basis; "clean" is brought to that basis first.</summary>
-    private static Growth SoakedGrowth(Fastener fastener)
-    {
+        // "Clean" is brought to the condition's own basis first.
         Growth clean = Condition.Named("clean").Growth;
-        if (fastener.Condition.Basis == GrowthBasis.Book)
-        {
-            double share = Share(fastener.Thread, fastener.Friction.Likely) * (1 - MostPreloadLost / 2);
-            clean = clean with { Median = clean.Median * share };
-        }
-
-        return fastener.Condition.Growth.Soaked(clean);
+        return fastener.Condition.Growth.Soaked(fastener.Condition.Basis == GrowthBasis.Book
+            ? clean with { Median = clean.Median * joint.LooseningNmm * (1 - MostPreloadLost / 2) / joint.BookNmm }
+            : clean);
     }
 
     /// <summary>Torque that heat takes off (below 0) or puts on: the clean joint's part follows the preload, rust does not.</summary>
-    private static double HeatShift(Fastener fastener, double bookNmm)
-    {
-        if (fastener.Heating is not { } heating || fastener.Thread is not { } thread)
-        {
-            return 0;
-        }
+    internal static double HeatShift(AssembledJoint joint) => joint.LooseningNmm * (joint.PreloadShare - 1);
 
-        double share = Share(thread, fastener.Friction.Likely);
-        double ratio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
-        return bookNmm * share * (heating.PreloadShare(PreloadStress(fastener, thread, bookNmm), ratio) - 1);
+    private static double Median(Fastener fastener, JointAssembly assembly)
+    {
+        double book = fastener.BookTorque.NewtonMillimeters;
+        return fastener.BookTorqueSigma > 0 ? Math.Min(book, assembly.MostNmm) : book;
     }
 
-    /// <summary>Stress the book torque put into the thread at the likely friction, MPa.</summary>
-    internal static double PreloadStress(Fastener fastener, ScrewThread thread, double bookNmm)
+    /// <summary>Start torques and their weights: one where it is given, else even steps of its logarithm, finer than G and the stud scatter.</summary>
+    private static IEnumerable<(double TorqueNmm, double Weight)> StartTorques(Fastener fastener, JointAssembly assembly, double growthSigma)
     {
-        var joint = thread.Joint(HexagonCatalog.Bearing(thread).BearingMm);
-        double preload = JointTorque.Preload(bookNmm, joint, JointFriction.Same(fastener.Friction.Likely));
-        return preload / thread.StressAreaMm2;
+        double book = fastener.BookTorque.NewtonMillimeters;
+        double sigma = fastener.BookTorqueSigma;
+        if (!(sigma > 0))
+        {
+            return [(book, 1)];
+        }
+
+        const double Deviates = 4.5;
+        double narrowest = Math.Clamp(growthSigma, 1e-3, LinkList.StudScatter);
+        int side = (int)Math.Clamp(Math.Ceiling(Deviates * sigma / (0.6 * narrowest)), 5, 60);
+        double[] points = [.. Enumerable.Range(-side, 2 * side + 1).Select(i => Deviates * i / side)];
+        double whole = points.Sum(z => Math.Exp(-z * z / 2));
+        return points.Select(z => (Math.Min(assembly.MostNmm, book * Math.Exp(sigma * z)), Math.Exp(-z * z / 2) / whole));
     }
 }

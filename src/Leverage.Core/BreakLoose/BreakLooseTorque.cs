@@ -1,53 +1,48 @@
-using Leverage.Probability;
-using Leverage.Outcomes;
 using MathNet.Numerics.RootFinding;
 
 namespace Leverage.BreakLoose;
 
 /// <summary>
-/// The torque that breaks a joint loose, as a spread: T = s·G + T_extra. The scale s is scattered by the friction at
-/// assembly and by the preload lost since, held as a weighted list; G is lognormal; T_extra is fixed: a locknut's or
-/// thread locker's grip, less what heat takes off, which always leaves a hundredth.
+/// The torque that breaks a joint loose, as a spread: T = s·G + T_shift. It is a weighted list of cases of start torque
+/// and preload lost, each with its own s and its own state of the shank; G is scattered alike in all. T_shift is fixed: a
+/// locknut's or thread locker's grip, less what heat takes off, which always leaves a hundredth.
 /// </summary>
 public sealed class BreakLooseTorque
 {
     /// <summary>Heat can take nearly all of a torque, but never leaves less than this share of it.</summary>
     internal const double LeastShare = 0.01;
 
-    private readonly double[] _logMedians;
-    private readonly double[] _weights;
-    private readonly double _sigma;
-    private readonly double _extraNmm;
-    private readonly SurvivalCurve? _curve;
+    private readonly NutCase[] _cases;
+    private readonly GrowthCurve _growth;
+    private readonly double _logHeld;
 
-    internal BreakLooseTorque((double ScaleNmm, double Weight)[] scales, Growth growth, double extraNmm)
+    internal BreakLooseTorque(NutCase[] cases, GrowthCurve growth, double heldNmm = 0)
     {
-        _logMedians = new double[scales.Length];
-        _weights = new double[scales.Length];
-        var (lowest, highest) = (double.PositiveInfinity, double.NegativeInfinity);
-        for (int i = 0; i < scales.Length; i++)
+        (_cases, _growth, _logHeld) = (cases, growth, Math.Log(heldNmm));
+        var (low, high, narrowest) = (double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity);
+        var breaks = new List<double>();
+        foreach (NutCase one in cases)
         {
-            _logMedians[i] = Math.Log(scales[i].ScaleNmm * growth.Median);
-            _weights[i] = scales[i].Weight;
-            (lowest, highest) = (Math.Min(lowest, _logMedians[i]), Math.Max(highest, _logMedians[i]));
+            double least = Math.Exp(one.LogScale + growth.LogLow);
+            low = Math.Min(low, Math.Log(Shifted(least, one.ShiftNmm)));
+            high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.LogHigh), one.ShiftNmm)));
+            narrowest = Math.Min(narrowest, growth.Sigma * least / Math.Max(least, least + one.ShiftNmm));
+            if (one.ShiftNmm < 0)
+            {
+                breaks.Add(Math.Log(-one.ShiftNmm * LeastShare / (1 - LeastShare)));
+            }
         }
 
-        _sigma = Math.Max(growth.Sigma, 1e-3);
-        _extraNmm = extraNmm;
-        double least = Math.Exp(lowest);
-        LogLow = Log(least * Math.Exp(-6 * _sigma));
-        LogHigh = Log(Math.Exp(highest + 6 * _sigma));
-        Narrowest = _sigma * least / Math.Max(least, least + _extraNmm);
+        if (heldNmm > 0)
+        {
+            breaks.Add(_logHeld);
+        }
+
+        (LogLow, LogHigh, Narrowest) = (Math.Max(low, _logHeld), Math.Max(high, _logHeld + narrowest), narrowest);
+        Breaks = [.. breaks.Distinct().Order()];
     }
 
-    private BreakLooseTorque(BreakLooseTorque exact)
-    {
-        (_logMedians, _weights, _sigma, _extraNmm) = (exact._logMedians, exact._weights, exact._sigma, exact._extraNmm);
-        (LogLow, LogHigh, Narrowest) = (exact.LogLow, exact.LogHigh, exact.Narrowest);
-        _curve = new SurvivalCurve(LogLow, LogHigh, Narrowest, exact.Exact);
-    }
-
-    /// <summary>Smallest log torque at which anything can happen, ln N·mm (six sigmas below the lowest median).</summary>
+    /// <summary>Smallest log torque at which the nut can turn, ln N·mm (six sigmas below the lowest median).</summary>
     public double LogLow { get; }
 
     /// <summary>Largest log torque that matters, ln N·mm (six sigmas above the highest median).</summary>
@@ -56,8 +51,11 @@ public sealed class BreakLooseTorque
     /// <summary>Narrowest spread of the log torque, for choosing steps.</summary>
     public double Narrowest { get; }
 
-    /// <summary>Log torque at which heat leaves just its least share: the density jumps there. No torque where nothing is taken off.</summary>
-    internal double LogJump => _extraNmm < 0 ? Math.Log(-_extraNmm * LeastShare / (1 - LeastShare)) : double.NegativeInfinity;
+    /// <summary>Log torques at which the density jumps: where heat leaves just its least share, and what the nut has held.</summary>
+    internal IReadOnlyList<double> Breaks { get; }
+
+    /// <summary>The cases.</summary>
+    internal ReadOnlySpan<NutCase> Cases => _cases;
 
     /// <summary>Chance that the joint still holds at a torque.</summary>
     /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
@@ -71,56 +69,91 @@ public sealed class BreakLooseTorque
     public double Quantile(double share)
     {
         Require.Between(share, 1e-6, 1 - 1e-6, nameof(share));
-        double log = Brent.FindRoot(u => 1 - share - At(u).Survival, LogLow - 1, LogHigh + 1, 1e-12, 200);
-        return Math.Exp(log);
+        return Math.Exp(Brent.FindRoot(u => 1 - share - At(u).Survival, LogLow - 1, LogHigh + 1, 1e-12, 200));
     }
 
-    /// <summary>Log of a scaled torque with the fixed part on it.</summary>
-    private double Log(double scaledNmm) => Math.Log(Math.Max(LeastShare * scaledNmm, scaledNmm + _extraNmm));
+    /// <summary>The same nut after it has held a torque: what lies below is cut off, and cases that would have come weigh less.</summary>
+    /// <param name="torqueNmm">Torque it held, N·mm, 0 or more.</param>
+    /// <returns>The spread of what it takes now.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">It could not have held that.</exception>
+    public BreakLooseTorque HavingHeld(double torqueNmm)
+    {
+        Require.Between(torqueNmm, 0, Math.Exp(LogHigh), nameof(torqueNmm));
+        double held = Math.Max(torqueNmm, Math.Exp(_logHeld));
+        double log = Math.Log(held);
+        double whole = Require.Positive(At(log).Survival, nameof(torqueNmm));
+        var cases = new NutCase[_cases.Length];
+        for (int i = 0; i < cases.Length; i++)
+        {
+            cases[i] = _cases[i] with { Weight = _cases[i].Weight / whole };
+        }
 
-    /// <summary>The same spread with its curve worked out beforehand, for judging many levers on one nut.</summary>
-    /// <returns>A spread whose chances agree with this one's to 1e-7.</returns>
-    public BreakLooseTorque Tabulated() => LogJump > LogLow ? this : new(this);
+        return new BreakLooseTorque(cases, _growth, held);
+    }
 
-    /// <summary>Survival, and density over the log torque, in one go.</summary>
+    /// <summary>The same nut with another growth, such as like nuts have shown.</summary>
+    /// <param name="growth">The growth.</param>
+    /// <returns>The spread.</returns>
+    public BreakLooseTorque With(GrowthCurve growth) => new(_cases, growth, Math.Exp(_logHeld));
+
+    /// <summary>Survival, and density over the log torque, all cases together.</summary>
     internal (double Survival, double Density) At(double logTorque)
     {
-        if (_curve?.At(logTorque) is { } known)
+        var (survival, density) = (0.0, 0.0);
+        foreach (NutCase one in _cases)
         {
-            return known;
+            var (above, at) = At(one, logTorque);
+            survival += above;
+            density += at;
         }
 
-        SurvivalCurve.Node exact = Exact(logTorque);
-        return (exact.Survival, exact.Density);
+        return (survival, density);
     }
 
-    private SurvivalCurve.Node Exact(double logTorque)
+    /// <summary>Survival, and density over the log torque, of one case, times its weight.</summary>
+    internal (double Survival, double Density) At(in NutCase one, double logTorque)
     {
-        double torque = Math.Exp(logTorque);
-        double rest = torque - _extraNmm;
-        if (rest <= 0)
+        if (logTorque < _logHeld)
         {
-            return new SurvivalCurve.Node(1, 0, 0);
+            return (Exact(one, _logHeld).Survival, 0);
         }
 
-        double ratio = torque / rest;
-        if (rest * LeastShare > torque)
+        return Exact(one, logTorque);
+    }
+
+    /// <summary>A scaled torque with the fixed part on it.</summary>
+    internal static double Shifted(double scaledNmm, double shiftNmm) => Math.Max(LeastShare * scaledNmm, scaledNmm + shiftNmm);
+
+    private (double Survival, double Density) Exact(in NutCase one, double logTorque)
+    {
+        double log = logTorque;
+        double ratio = 1;
+        if (one.ShiftNmm != 0)
         {
-            (rest, ratio) = (torque / LeastShare, 1);
+            double torque = Math.Exp(logTorque);
+            double rest = torque - one.ShiftNmm;
+            if (rest <= 0)
+            {
+                return (one.Weight, 0);
+            }
+
+            ratio = torque / rest;
+            if (rest * LeastShare > torque)
+            {
+                (rest, ratio) = (torque / LeastShare, 1);
+            }
+
+            log = Math.Log(rest);
         }
 
-        double log = Math.Log(rest);
-        double steepness = ratio / _sigma;
-        var (survival, density, slope) = (0.0, 0.0, 0.0);
-        for (int i = 0; i < _weights.Length; i++)
-        {
-            double z = (log - _logMedians[i]) / _sigma;
-            var (above, at) = NormalCurve.At(z);
-            survival += _weights[i] * above;
-            density += _weights[i] * at;
-            slope += _weights[i] * at * (1 - ratio - z * steepness);
-        }
-
-        return new SurvivalCurve.Node(survival, density * steepness, slope * steepness);
+        var (survival, density) = _growth.At(log - one.LogScale);
+        return (one.Weight * survival, one.Weight * density * ratio);
     }
 }
+
+/// <summary>One case of a nut: how it was tightened and what it has lost since.</summary>
+/// <param name="Weight">Its share of all cases.</param>
+/// <param name="LogScale">ln s, what G multiplies, ln N·mm.</param>
+/// <param name="ShiftNmm">Fixed part, N·mm.</param>
+/// <param name="Shank">State of the bolt or stud.</param>
+internal readonly record struct NutCase(double Weight, double LogScale, double ShiftNmm, ShankState Shank);

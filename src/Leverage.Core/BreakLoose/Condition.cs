@@ -2,6 +2,19 @@ using Leverage.Tables;
 
 namespace Leverage.BreakLoose;
 
+/// <summary>What has become of the lubricant a joint was made with.</summary>
+public enum LubricantNow
+{
+    /// <summary>All of it is gone.</summary>
+    Gone,
+
+    /// <summary>A solid paste stays, oil and grease are gone.</summary>
+    PasteStays,
+
+    /// <summary>It is as it was.</summary>
+    Stays,
+}
+
 /// <summary>State of a joint now, from the table <c>conditions</c>.</summary>
 /// <param name="Key">Its name: <c>rusted</c>.</param>
 /// <param name="Words">The state in words.</param>
@@ -9,6 +22,8 @@ namespace Leverage.BreakLoose;
 /// <param name="Growth">The lognormal growth.</param>
 /// <param name="LockerNm">Break torque of the thread locker on 3/8-16, N·m; 0 for none.</param>
 /// <param name="RunningShare">q, torque once moving over torque to start (judgement).</param>
+/// <param name="StudShare">w, share of what has grown since that sits in the thread, so twists the stud.</param>
+/// <param name="Lubricant">What has become of the lubricant.</param>
 /// <param name="Source">Evidence behind the row.</param>
 /// <param name="Status">How far it may be trusted.</param>
 public sealed record Condition(
@@ -18,6 +33,8 @@ public sealed record Condition(
     Growth Growth,
     double LockerNm,
     double RunningShare,
+    double StudShare,
+    LubricantNow Lubricant,
     string Source,
     ValueStatus Status)
 {
@@ -40,6 +57,14 @@ public sealed record Condition(
             Growth.Through(row.Number("growth_p10"), row.Number("growth_p50"), row.Number("growth_p90")),
             Locker(row),
             row.Number("running_share"),
+            row.Number("stud_share"),
+            row.Text("lubricant") switch
+            {
+                "gone" => LubricantNow.Gone,
+                "paste" => LubricantNow.PasteStays,
+                "stays" => LubricantNow.Stays,
+                _ => throw row.Error("lubricant", "gone, paste or stays"),
+            },
             row.Source,
             row.Status);
     }

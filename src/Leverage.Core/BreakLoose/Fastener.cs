@@ -13,11 +13,25 @@ public sealed record Fastener
     /// <summary>What it was tightened to.</summary>
     public required Torque BookTorque { get; init; }
 
+    /// <summary>σ of the logarithm of <see cref="BookTorque"/>; 0 where it is given, more where it is judged by sight.</summary>
+    public double BookTorqueSigma { get; init; }
+
     /// <summary>State of the joint now.</summary>
     public required Condition Condition { get; init; }
 
     /// <summary>Friction when it was tightened.</summary>
     public required FrictionRange Friction { get; init; }
+
+    /// <summary>A solid paste went on the thread (anti-seize, moly): it stays where oil and grease go.</summary>
+    public bool Paste { get; init; }
+
+    /// <summary>Whether the friction now is still that of assembly.</summary>
+    public bool KeepsLubricant => Condition.Lubricant switch
+    {
+        LubricantNow.Stays => true,
+        LubricantNow.PasteStays => Paste,
+        _ => false,
+    };
 
     /// <summary>Its thread, if known.</summary>
     public ScrewThread? Thread { get; init; }

@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using Leverage.Outcomes;
 using Leverage.Tables;
 
 namespace Leverage.Friction;
@@ -33,6 +32,12 @@ public readonly record struct FrictionRange(double Low, double Likely, double Hi
         TableRow row = RowLookup.Named("friction", name, "a lubrication");
         return new FrictionRange(row.Number("low"), row.Number("likely"), row.Number("high"));
     }
+
+    /// <summary>Whether a lubrication is a solid paste, which stays where oil and grease go.</summary>
+    /// <param name="name">Its key, such as <c>anti-seize</c>.</param>
+    /// <returns>True for a paste.</returns>
+    /// <exception cref="Reading.InputException">No such lubrication.</exception>
+    public static bool IsPaste(string name) => RowLookup.Named("friction", name, "a lubrication").Says("paste", "yes");
 
     /// <summary>Friction of a tube on a handle, from the table <c>handle-friction</c>.</summary>
     /// <param name="name">State of the handle, such as <c>dry</c> or <c>oily</c>.</param>

@@ -69,12 +69,12 @@ public static class LinkList
             LimitSource.DoubleShear, false) with { SizeMm = pin.Diameter.Millimeters }
         : null;
 
-    /// <summary>The bolt or stud twisted off at its root.</summary>
+    /// <summary>The bolt or stud twisted off at its thread, as if nothing stretched it: the torque in the shank.</summary>
     /// <param name="thread">Its thread.</param>
     /// <param name="grade">Its strength.</param>
     /// <returns>The link.</returns>
     public static LinkLimit Stud(ScrewThread thread, Grade grade) => new(
-        LinkKind.Stud, RoundBar.PlasticTorque(thread.RootDiameterMm, ShearOverTensile * grade.TensileMpa), 1, StudScatter,
+        LinkKind.Stud, RoundBar.PlasticTorque(thread.StressDiameterMm, ShearOverTensile * grade.TensileMpa), 1, StudScatter,
         LimitSource.TwistsOff, true) { Name = $"{thread.Printed} {grade.Name}" };
 
     /// <summary>The tube's three links.</summary>

@@ -1,42 +1,77 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
+using Leverage.Probability;
 
 namespace Leverage.Outcomes;
 
 /// <summary>
-/// The torque rises until the first of three things: the nut turns, the hand has no more, a link gives. All are
-/// independent and scattered, so each chance is one integral over the log torque.
+/// The torque rises until the first of several things: the nut turns, the hand has no more, a link gives, the stud twists
+/// off, the wheel turns. A tube slides before any of them or not at all. Each chance is one integral over the log torque,
+/// summed over the nut's cases of start torque and lost preload, which nut and stud have in common.
 /// </summary>
 public static class CompetingRisks
 {
-    /// <summary>The three chances, and each link's share of the third.</summary>
+    /// <summary>The chances of what happens first, and each risk's own.</summary>
     /// <param name="nut">Torque that breaks the joint loose.</param>
     /// <param name="hand">Torque the hand reaches on this lever.</param>
-    /// <param name="links">Torque each link stands.</param>
-    /// <param name="gives">Filled with the chance that each link gives first; as long as <paramref name="links"/>.</param>
-    /// <returns>Chances that it comes undone and that it stays stuck, each 0 to 1.</returns>
-    /// <exception cref="ArgumentException">The two spans differ in length.</exception>
-    public static (double ComesLoose, double StaysTight) Split(
-        BreakLooseTorque nut, Strength hand, ReadOnlySpan<Strength> links, Span<double> gives)
+    /// <param name="risks">What else can happen; at most one stud.</param>
+    /// <param name="tube">A tube that may slide; null for none.</param>
+    /// <param name="each">Filled with the chance of each risk; as long as <paramref name="risks"/>.</param>
+    /// <returns>The chances, which sum to 1.</returns>
+    /// <exception cref="ArgumentException">The spans differ in length, there are two studs, or nothing is known of the stud's tension.</exception>
+    public static OutcomeShares Split(BreakLooseTorque nut, Strength hand, ReadOnlySpan<Risk> risks, Sliding? tube, Span<double> each)
     {
         ArgumentNullException.ThrowIfNull(nut);
-        if (gives.Length != links.Length)
+        if (each.Length != risks.Length)
         {
-            throw new ArgumentException("One chance is wanted for each link.", nameof(gives));
+            throw new ArgumentException("One chance is wanted for each risk.", nameof(each));
         }
 
-        gives.Clear();
-        var runner = new LogNormalCurve(hand);
-        double high = Math.Min(Math.Min(nut.LogHigh, runner.High), Math.Log(hand.CapNmm));
-        Span<LogNormalCurve> curves = stackalloc LogNormalCurve[links.Length];
-        for (int i = 0; i < links.Length; i++)
+        int stud = Stud(risks);
+        if (stud >= 0 && double.IsNaN(nut.Cases[0].Shank.StandsShare))
         {
-            curves[i] = new LogNormalCurve(links[i]);
-            high = Math.Min(high, curves[i].High);
+            throw new ArgumentException("A stud whose thread and grade are not known cannot be judged.", nameof(risks));
         }
 
-        var race = new Race(nut, runner, curves, gives, stackalloc double[3 * links.Length]);
-        race.Run(high);
-        return (race.ComesLoose, double.IsPositiveInfinity(hand.CapNmm) ? race.StaysTight : race.StaysTight + race.Left(hand.CapNmm));
+        each.Clear();
+        var curves = new RiskCurve[stud < 0 ? risks.Length : risks.Length - 1];
+        for (int i = 0, next = 0; i < risks.Length; i++)
+        {
+            if (i != stud)
+            {
+                curves[next++] = new RiskCurve(risks[i]);
+            }
+        }
+
+        Span<double> gives = stackalloc double[curves.Length];
+        var race = new Race(
+            nut, hand, curves, stud < 0 ? null : new StudCurve(nut, risks[stud].Strength), tube, gives, stackalloc double[3 * curves.Length]);
+        race.Run();
+        double stays = 1 - race.SlidesOff;
+        for (int i = 0, next = 0; i < risks.Length; i++)
+        {
+            each[i] = stays * (i == stud ? race.StudTwistsOff : gives[next++]);
+        }
+
+        return OutcomeShares.Of(
+            stays * race.ComesLoose,
+            stays * race.StaysTight,
+            race.SlidesOff,
+            race.ComesLoose > 0 ? race.SlidesAsItTurns / race.ComesLoose : 0,
+            risks,
+            each);
+    }
+
+    private static int Stud(ReadOnlySpan<Risk> risks)
+    {
+        int stud = -1;
+        for (int i = 0; i < risks.Length; i++)
+        {
+            if (risks[i].Kind == RiskKind.StudTwistsOff)
+            {
+                stud = stud < 0 ? i : throw new ArgumentException("A fastener has one stud.", nameof(risks));
+            }
+        }
+
+        return stud;
     }
 }

@@ -1,61 +1,86 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
+using Leverage.Probability;
+using MathNet.Numerics.Distributions;
 
 namespace Leverage.Outcomes;
 
-/// <summary>Plain Monte Carlo over the same model: the cross-check of <see cref="CompetingRisks"/>.</summary>
+/// <summary>Plain Monte Carlo over the same model: the cross-check of <see cref="CompetingRisks"/>. Every input of every case is drawn on its own.</summary>
 public static class MonteCarlo
 {
+    /// <summary>Draws that are taken unless another number is asked for.</summary>
+    public const int UsualSamples = 100_000;
+
     /// <summary>Most samples taken in one run.</summary>
-    public const int MostSamples = 1_000_000_000;
+    public const int MostSamples = 10_000_000;
 
-    /// <summary>2³² over the golden ratio: in such steps the preload lost goes through its range evenly, in no step with anything else.</summary>
-    private const uint GoldenStep = 0x9E3779B9;
-
-    /// <summary>The three chances by drawing, and each link's share of the third.</summary>
+    /// <summary>The chances of what happens first, by drawing, and each risk's own.</summary>
     /// <param name="nut">Draws the torque that breaks the joint loose.</param>
     /// <param name="hand">Torque the hand reaches on this lever.</param>
-    /// <param name="links">Torque each link stands.</param>
-    /// <param name="samples">How many draws, 1 to a thousand million.</param>
+    /// <param name="risks">What else can happen.</param>
+    /// <param name="tube">A tube that may slide; null for none.</param>
+    /// <param name="samples">How many draws, 1 to ten million.</param>
     /// <param name="seed">Seed: the same seed gives the same figures.</param>
-    /// <param name="gives">Filled with the chance that each link gives first; as long as <paramref name="links"/>.</param>
-    /// <returns>Chances that it comes undone and that it stays stuck, each 0 to 1.</returns>
+    /// <param name="each">Filled with the chance of each risk; as long as <paramref name="risks"/>.</param>
+    /// <returns>The chances, which sum to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No samples, or too many.</exception>
-    public static (double ComesLoose, double StaysTight) Split(
-        BreakLooseSampler nut, Strength hand, ReadOnlySpan<Strength> links, int samples, ulong seed, Span<double> gives)
+    public static OutcomeShares Split(
+        BreakLooseSampler nut, Strength hand, ReadOnlySpan<Risk> risks, Sliding? tube, int samples, int seed, Span<double> each)
     {
         ArgumentNullException.ThrowIfNull(nut);
         ArgumentOutOfRangeException.ThrowIfLessThan(samples, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(samples, MostSamples);
-        var minimum = new LinkMinimum(links);
-        gives.Clear();
-        var (handMedian, handSigma, handCap) = (Math.Log(hand.MedianNmm), hand.Sigma, Math.Log(hand.CapNmm));
-        ulong state = SplitMix.Bits(seed);
-        uint lost = (uint)state;
-        int turned = 0;
-        int given = 0;
+        each.Clear();
+        var random = new Random(seed);
+        var (loose, tight, slid, slidTurning) = (0, 0, 0, 0);
         for (int i = 0; i < samples; i++)
         {
-            double torque = nut.Draw(SplitMix.Bits(state += SplitMix.Step), lost += GoldenStep);
-            ulong more = SplitMix.Bits(state += SplitMix.Step);
-            double reached = Math.Min(handCap, handMedian + handSigma * NormalTable.Deviate.At((uint)more));
-            double weakest = minimum.Draw((uint)(more >> 32));
+            double friction = tube?.Friction.Draw(random) ?? 0;
+            if (tube is not null && friction < tube.LeastToStay)
+            {
+                slid++;
+                continue;
+            }
+
+            var (torque, shank) = nut.Draw(random);
+            double reached = Math.Min(hand.CapNmm, Draw(random, hand.MedianNmm, hand.Sigma));
+            var (weakest, which) = Weakest(random, risks, shank);
             if (weakest <= Math.Min(torque, reached))
             {
-                gives[minimum.Which(weakest, (SplitMix.Bits(state += SplitMix.Step) >> 32) * SplitMix.Part)]++;
-                given++;
+                each[which]++;
+            }
+            else if (torque <= reached)
+            {
+                loose++;
+                slidTurning += tube is { LeastAsItTurns: { } least } && friction < least(torque) ? 1 : 0;
             }
             else
             {
-                turned += torque <= reached ? 1 : 0;
+                tight++;
             }
         }
 
-        for (int i = 0; i < gives.Length; i++)
+        for (int i = 0; i < each.Length; i++)
         {
-            gives[i] /= samples;
+            each[i] /= samples;
         }
 
-        return ((double)turned / samples, (double)(samples - turned - given) / samples);
+        return OutcomeShares.Of(
+            (double)loose / samples, (double)tight / samples, (double)slid / samples, loose > 0 ? (double)slidTurning / loose : 0, risks, each);
     }
+
+    private static (double TorqueNmm, int Which) Weakest(Random random, ReadOnlySpan<Risk> risks, ShankState shank)
+    {
+        var (weakest, which) = (double.PositiveInfinity, -1);
+        for (int i = 0; i < risks.Length; i++)
+        {
+            double median = risks[i].MedianAt is { } at ? at(random.NextDouble()) : risks[i].Strength.MedianNmm;
+            double drawn = median > 0 ? Draw(random, median, risks[i].Strength.Sigma) : 0;
+            double stands = risks[i].Kind == RiskKind.StudTwistsOff ? shank.LimitAtNut(drawn) : drawn;
+            (weakest, which) = stands < weakest ? (stands, i) : (weakest, which);
+        }
+
+        return (weakest, which);
+    }
+
+    private static double Draw(Random random, double median, double sigma) => LogNormal.Sample(random, Math.Log(median), sigma);
 }

@@ -1,10 +1,10 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
+using Leverage.Probability;
 using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
-/// <summary>The integral of the three chances, in stretches: wide panels where neither nut nor link scatters, narrow ones where they do.</summary>
+/// <summary>The integral of the chances, in stretches: wide panels where neither nut nor link scatters, narrow ones where they do.</summary>
 internal ref struct Race
 {
     /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
@@ -17,47 +17,74 @@ internal ref struct Race
 
     private readonly BreakLooseTorque _nut;
     private readonly LogNormalCurve _hand;
-    private readonly ReadOnlySpan<LogNormalCurve> _links;
+    private readonly double _logCap;
+    private readonly ReadOnlySpan<RiskCurve> _links;
+    private readonly StudCurve? _stud;
+    private readonly Sliding? _tube;
     private readonly Span<double> _gives;
     private readonly Span<double> _survivals;
     private readonly Span<double> _densities;
     private readonly Span<double> _before;
 
-    /// <summary>A race of nut, hand and links; <paramref name="scratch"/> is three times as long as the links.</summary>
-    internal Race(BreakLooseTorque nut, LogNormalCurve hand, ReadOnlySpan<LogNormalCurve> links, Span<double> gives, Span<double> scratch)
+    /// <summary>A race of nut, hand, links, stud and tube; <paramref name="scratch"/> is three times as long as the links.</summary>
+    internal Race(
+        BreakLooseTorque nut, Strength hand, ReadOnlySpan<RiskCurve> links, StudCurve? stud, Sliding? tube, Span<double> gives, Span<double> scratch)
     {
         int n = links.Length;
-        _nut = nut;
-        _hand = hand;
+        (_nut, _hand, _logCap, _stud, _tube) = (nut, new LogNormalCurve(hand), Math.Log(hand.CapNmm), stud, tube);
         _links = links;
         _gives = gives;
         _survivals = scratch[..n];
         _densities = scratch[n..(2 * n)];
         _before = scratch[(2 * n)..];
+        SlidesOff = tube?.Friction.Below(tube.LeastToStay) ?? 0;
     }
+
+    /// <summary>Chance that the tube slides before anything else happens; the chances below are of what then happens if it does not.</summary>
+    internal double SlidesOff { get; }
 
     /// <summary>Chance that the nut turns first.</summary>
     internal double ComesLoose { get; private set; }
 
-    /// <summary>Chance that the hand stops first, below its cap.</summary>
+    /// <summary>Chance that the nut turns first and the tube then slides off.</summary>
+    internal double SlidesAsItTurns { get; private set; }
+
+    /// <summary>Chance that the hand stops first.</summary>
     internal double StaysTight { get; private set; }
 
-    /// <summary>Runs up to a log torque.</summary>
-    internal void Run(double high)
+    /// <summary>Chance that the stud twists off first.</summary>
+    internal double StudTwistsOff { get; private set; }
+
+    /// <summary>Runs from where the first thing can happen to where everything has.</summary>
+    internal void Run()
     {
-        double border = high;
-        double scatter = double.PositiveInfinity;
-        foreach (LogNormalCurve link in _links)
+        double high = Math.Min(Math.Min(_nut.LogHigh, _hand.High), Math.Min(_logCap, _stud?.High ?? double.PositiveInfinity));
+        foreach (RiskCurve link in _links)
+        {
+            high = Math.Min(high, link.High);
+        }
+
+        var (border, scatter) = (high, double.PositiveInfinity);
+        foreach (RiskCurve link in _links)
         {
             if (link.Low < high)
             {
-                border = Math.Min(border, link.Low);
-                scatter = Math.Min(scatter, link.Sigma);
+                (border, scatter) = (Math.Min(border, link.Low), Math.Min(scatter, link.Sigma));
             }
+        }
+
+        if (_stud is not null && _stud.Low < high)
+        {
+            (border, scatter) = (Math.Min(border, _stud.Low), Math.Min(scatter, _stud.Sigma));
         }
 
         // Below this neither hand nor link can fail: whatever the nut takes there, it turns.
         double low = Math.Min(border, _hand.Low);
+        if (_tube?.LeastAsItTurns is not null)
+        {
+            low = Math.Min(low, _nut.LogLow);
+        }
+
         ComesLoose = 1 - _nut.At(low).Survival;
 
         // Below its lowest torque the nut holds for certain: its spread, however narrow, sets no step there.
@@ -67,19 +94,11 @@ internal ref struct Race
         Stretch(turns, border, turning, linked: false);
         Stretch(border, turns, Math.Min(_hand.Sigma, scatter), linked: true);
         Stretch(Math.Max(turns, border), high, Math.Min(turning, scatter), linked: true);
-    }
-
-    /// <summary>A capped hand stops dead at its cap: all that is left there stays stuck.</summary>
-    internal readonly double Left(double capNmm)
-    {
-        double cap = Math.Log(capNmm);
-        double product = _nut.At(cap).Survival * _hand.At(cap).Survival;
-        foreach (LogNormalCurve link in _links)
+        if (!double.IsPositiveInfinity(_logCap))
         {
-            product *= link.At(cap).Survival;
+            // A capped hand stops dead at its cap: all that is left there stays tight.
+            StaysTight += _hand.At(_logCap).Survival * Links(_logCap) * Sum(_logCap, linked: true).Holds;
         }
-
-        return product;
     }
 
     private void Stretch(double from, double to, double narrowest, bool linked)
@@ -89,12 +108,20 @@ internal ref struct Race
             return;
         }
 
-        if (_nut.LogJump > from && _nut.LogJump < to)
+        foreach (double jump in _nut.Breaks)
         {
-            Stretch(from, _nut.LogJump, narrowest, linked);
-            from = _nut.LogJump;
+            if (jump > from && jump < to)
+            {
+                Panels(from, jump, narrowest, linked);
+                from = jump;
+            }
         }
 
+        Panels(from, to, narrowest, linked);
+    }
+
+    private void Panels(double from, double to, double narrowest, bool linked)
+    {
         int panels = Math.Max(1, (int)Math.Ceiling((to - from) / (PanelSigmas * narrowest)));
         double width = (to - from) / panels;
         for (int panel = 0; panel < panels; panel++)
@@ -114,16 +141,46 @@ internal ref struct Race
             return;
         }
 
-        var (nutHolds, nutTurns) = _nut.At(u);
         var (handHolds, handStops) = _hand.At(u);
-        ComesLoose += weight * nutTurns * handHolds * all;
-        StaysTight += weight * nutHolds * handStops * all;
-        double after = linked ? weight * nutHolds * handHolds : 0;
+        var (holds, turns, twists) = Sum(u, linked);
+        double loose = weight * turns * handHolds * all;
+        ComesLoose += loose;
+        StaysTight += weight * holds * handStops * all;
+        StudTwistsOff += weight * twists * handHolds * all;
+        if (loose > 0 && _tube is { LeastAsItTurns: { } least, Friction: var friction })
+        {
+            SlidesAsItTurns += loose * Math.Max(0, friction.Below(least(Math.Exp(u))) - SlidesOff) / Math.Max(1e-12, 1 - SlidesOff);
+        }
+
+        double after = linked ? weight * holds * handHolds : 0;
         for (int i = _links.Length - 1; i >= 0 && after > 0; i--)
         {
             _gives[i] += after * _densities[i] * _before[i];
             after *= _survivals[i];
         }
+    }
+
+    /// <summary>Over all cases of the nut: both it and the stud hold; the nut turns and the stud holds; the stud twists off and the nut holds.</summary>
+    private readonly (double Holds, double Turns, double Twists) Sum(double u, bool linked)
+    {
+        if (_stud is null || !linked)
+        {
+            var (survival, density) = _nut.At(u);
+            return (survival, density, 0);
+        }
+
+        double torque = Math.Exp(u);
+        var (holds, turns, twists) = (0.0, 0.0, 0.0);
+        foreach (ref readonly NutCase one in _nut.Cases)
+        {
+            var (survival, density) = _nut.At(one, u);
+            var (stands, goes) = _stud.At(one, torque);
+            holds += survival * stands;
+            turns += density * stands;
+            twists += survival * goes;
+        }
+
+        return (holds, turns, twists);
     }
 
     /// <summary>Chance that all links hold; fills what their shares are made of.</summary>

@@ -36,7 +36,7 @@ public static class ThreadedJoint
         /// <param name="torsionFactor">1.5 plastic, 2 elastic.</param>
         /// <returns>The section.</returns>
         public TensionAndTorsion Section(double threadFriction, double torsionFactor) => new(
-            Math.Sqrt(thread.StressAreaMm2 * 4 / Math.PI),
+            thread.StressDiameterMm,
             thread.PitchDiameterMm,
             ThreadGeometry.LeadAngle(thread.PitchDiameterMm, thread.PitchMm),
             ThreadFriction.Angle(threadFriction, ThreadFriction.HalfAngle60Rad),

@@ -5,7 +5,7 @@ using Leverage.Outcomes;
 
 namespace Leverage.Proof;
 
-/// <content>Restraints, heat, thread locker, spread, chances and the printed units themselves.</content>
+/// <content>Restraints, heat, thread locker, breaking loose, spread, chances and the printed units themselves.</content>
 public static partial class CheckedFormulas
 {
     private static CheckedFormula[] Holding =>
@@ -29,6 +29,14 @@ public static partial class CheckedFormulas
         new("HeatedJoint.AluminiumClearance", "mm", i => HeatedJoint.AluminiumClearance(
             i["pitchDiameter"], i["warming"])),
         new("ThreadLocker.Torque", "Nmm", i => ThreadLocker.Torque(i["measured"], i["diameter"])),
+        new("AssemblyFriction.Believed", "", i => AssemblyFriction.Believed(
+            i["torque"], i.Joint, i["stressDiameter"], i["yield"], i["friction"])),
+        new("Shank.Torque", "Nmm", i => Shank.Torque(
+            i["torque"], i["loosening"], i["threadShare"], i["grownShare"], i["extra"])),
+        new("Shank.Stands", "Nmm", i => Shank.Stands(i["plastic"], i["stress"], i["tensile"])),
+        new("Shank.LimitAtNut", "Nmm", i => Shank.LimitAtNut(
+            i["stands"], i["loosening"], i["threadShare"], i["grownShare"], i["extra"])),
+        new("TorqueLeft.Share", "", i => TorqueLeft.Share(i["runningShare"], i["clampShare"], i["turned"], i["unclamped"])),
     ];
 
     private static CheckedFormula[] Spread =>
@@ -38,6 +46,12 @@ public static partial class CheckedFormulas
         new("LogNormalSpread.Quantile", "", i => LogNormalSpread.Quantile(i["median"], i["sigma"], i["share"])),
         new("CompetingRisks.ComesLoose", "", i => ChanceInputs.Chances(i).ComesLoose),
         new("CompetingRisks.StaysTight", "", i => ChanceInputs.Chances(i).StaysTight),
+        new("CompetingRisks.ToolGives", "", i => ChanceInputs.Chances(i).ToolGives),
+        new("CompetingRisks.StudTwistsOff", "", i => ChanceInputs.Chances(i).StudTwistsOff),
+        new("CompetingRisks.CornersRound", "", i => ChanceInputs.Chances(i).CornersRound),
+        new("CompetingRisks.SlidesOff", "", i => ChanceInputs.Chances(i).SlidesOff),
+        new("CompetingRisks.WheelTurns", "", i => ChanceInputs.Chances(i).WheelTurns),
+        new("CompetingRisks.SlidesAsItTurns", "", i => ChanceInputs.Chances(i).SlidesAsItTurns),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

@@ -36,6 +36,9 @@ public sealed record ScrewThread(string Designation, ThreadFamily Family, Length
         ? ThreadGeometry.UnifiedStressArea(DiameterMm, PitchMm)
         : ThreadGeometry.StressArea(DiameterMm, PitchMm);
 
+    /// <summary>d0, diameter of a circle of the stress area, mm.</summary>
+    public double StressDiameterMm => Math.Sqrt(StressAreaMm2 * 4 / Math.PI);
+
     /// <summary>Its size without the pitch, as the hexagon tables name it: <c>M24</c>, <c>1/2</c>.</summary>
     public string Size => Family == ThreadFamily.Metric
         ? Designation.Split('x')[0]

@@ -25,7 +25,7 @@ public static class AdviceWords
 
         if (assessment.StudMayTwist)
         {
-            lines.Add($"the stud may twist off first: hard case {Nmm(assessment.Nut.HighNmm, style)}, its 90 % of yield "
+            lines.Add($"the stud may twist off first: hard case {Nmm(assessment.Nut.HighNmm, style)}, it twists off at "
                 + $"{style.Torque(assessment.StudGuard!.Value)}; soak it, and stop if it feels soft");
         }
 

@@ -39,7 +39,7 @@ public sealed record ReleaseAnswer(double? EnergyJ, double SpeedTurnsMs, double 
 public sealed record OutcomeAnswer(double ComesLoose, double StaysTight, double Gives);
 
 /// <summary>The chances drawn by Monte Carlo.</summary>
-public sealed record CrossCheckAnswer(int Samples, ulong Seed, double ComesLoose, double StaysTight, double Gives);
+public sealed record CrossCheckAnswer(int Samples, int Seed, double ComesLoose, double StaysTight, double Gives);
 
 /// <summary>One input moved from its P10 to its P90.</summary>
 public sealed record SwingAnswer(

@@ -50,7 +50,7 @@ public static class LooseningAnswers
     /// <returns>Their answer, or null.</returns>
     public static CrossCheckAnswer? Of(CrossCheck? drawn) => drawn is null
         ? null
-        : new CrossCheckAnswer(drawn.Samples, drawn.Seed, drawn.ComesLoose, drawn.StaysTight, drawn.Gives);
+        : new CrossCheckAnswer(drawn.Samples, drawn.Seed, drawn.Shares.ComesLoose, drawn.Shares.StaysTight, drawn.Shares.Gives);
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <param name="answer">The answer.</param>

@@ -101,7 +101,7 @@ internal sealed class Changer
             return null;
         }
 
-        NutFigures figures = NutFigures.Of(bare.Fastener).Tabulated();
+        NutFigures figures = NutFigures.Of(bare.Fastener);
         var contest = new Contest(request, figures, StanceHands.Of(request, figures, bare.Hold));
         contest.Judge(_sets.Select(set => set with { Setup = set.Setup with { Fastener = bare.Fastener, Hold = bare.Hold } }));
         return contest.Best is { } best ? new PickChange(kind, piece, best) : null;

@@ -17,7 +17,7 @@ public static class Picker
         ArgumentNullException.ThrowIfNull(request);
         RefuseEmpty(request);
         LooseningAssessment nut = Nut(request);
-        NutFigures figures = nut.Nut.Tabulated();
+        NutFigures figures = nut.Nut;
         StanceHands[] stances = StanceHands.Of(request, figures, nut.Setup.Hold);
         Length acrossFlats = AcrossFlats(nut.Setup);
         Contest contest = new Contest(request, figures, stances).Judge(ToolSets.Of(request, acrossFlats));

@@ -61,10 +61,10 @@ public sealed class QuoteRuleTests
         var judged = Judgement.Of(
             nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
         Assert.Equal(1, judged.Weakest);
-        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Gives, 1e-12);
+        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Gives, 1e-6);
     }
 
     [Fact]
     public void Safety_is_the_lowest_limit_over_the_hard_demand() =>
-        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, 0.5, 0.25, 0.25, VerdictRules.None).Safety);
+        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, default, VerdictRules.None).Safety);
 }

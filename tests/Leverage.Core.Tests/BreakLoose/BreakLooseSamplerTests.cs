@@ -1,62 +1,52 @@
 using Leverage.BreakLoose;
-using Leverage.Outcomes;
-using Leverage.Threads;
+using MathNet.Numerics.Statistics;
 
 namespace Leverage.Tests.BreakLoose;
 
-/// <summary>Single draws of the break-loose torque, each against what its own bits stand for.</summary>
+/// <summary>Drawn nuts against the spread they are drawn from.</summary>
 public static class BreakLooseSamplerTests
 {
-    [Theory]
-    [InlineData(0)]
-    [InlineData(30e3)]
-    [InlineData(-60e3)]
-    public static void A_draw_is_the_torque_of_its_friction_lost_preload_and_growth(double extraNmm)
+    public static TheoryData<string, double, double> Kinds => new()
     {
-        double Scale(double deviate) => 100e3 * Math.Exp(0.15 * deviate + 0.01 * deviate * deviate);
-        var sampler = new BreakLooseSampler(Scale, 0, new Growth(1.4, 0.3), extraNmm);
-        for (ulong i = 1; i <= 2000; i++)
+        { "used", 0, 0 }, { "rusted", 0.3, 0 }, { "locked-high", 0, 0 }, { "used", 0, 130e3 }, { "salted", 0.4, 160e3 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public static void Quantiles_of_many_draws_are_those_of_the_spread(string condition, double sigma, double heldNmm)
+    {
+        Fastener nut = Nuts.Of(condition, 100, "M14x1.5", 0.12, "8.8") with { BookTorqueSigma = sigma };
+        var sampler = new BreakLooseSampler(nut, heldNmm);
+        var random = new Random(7);
+        double[] drawn = [.. Enumerable.Range(0, 100_000).Select(_ => sampler.Draw(random).TorqueNmm)];
+        BreakLooseTorque spread = BreakLooseSpread.Torque(nut);
+        spread = heldNmm > 0 ? spread.HavingHeld(heldNmm) : spread;
+        foreach (double share in new[] { 0.1, 0.5, 0.9 })
         {
-            ulong bits = SplitMix.Bits(i);
-            uint more = (uint)SplitMix.Bits(i + 5000);
-            double lost = 0.1 * more / 4294967296.0;
-            double scaled = Scale(NormalTable.Deviate.At((uint)(bits >> 32))) * (1 - lost) * 1.4 * Math.Exp(0.3 * NormalTable.Deviate.At((uint)bits));
-            Assert.Equal(Math.Log(Math.Max(0.01 * scaled, scaled + extraNmm)), sampler.Draw(bits, more), extraNmm < 0 ? 1e-3 : 3e-5);
+            Near.Equal(spread.Quantile(share), drawn.Quantile(share), 0.008);
         }
     }
 
     [Fact]
-    public static void A_draw_without_scatter_of_its_own_keeps_to_its_scale()
+    public static void Preload_lost_is_even_from_nothing_to_a_tenth_and_slackens_the_shank()
     {
-        var fixedScale = new BreakLooseSampler(null, 80e3, new Growth(1.5, 0), 0);
-        Assert.Equal(Math.Log(120e3) + 1e-3 * NormalTable.Deviate.At(0xF0000000), fixedScale.Draw(0xF0000000, 77), 1e-12);
-        var lost = new BreakLooseSampler(_ => 100e3, 0, new Growth(1, 0), 0);
-        Assert.Equal(Math.Log(90e3), lost.Draw(1UL << 63 | 1UL << 31, uint.MaxValue), 3e-9);
-    }
-
-    [Theory]
-    [InlineData(0u, -7.03448)]
-    [InlineData(uint.MaxValue, 6.23)]
-    public static void The_rarest_friction_is_that_of_its_own_deviate(uint bits, double deviate)
-    {
-        var sampler = new BreakLooseSampler(at => 100e3 * Math.Exp(0.15 * at), 0, new Growth(1, 0), 0);
-        Assert.Equal(Math.Log(100e3) + 0.15 * deviate, sampler.Draw((ulong)bits << 32 | 1UL << 31, 0), 1e-3);
+        Fastener nut = Nuts.Of("used", 100, "M14x1.5", 0.14, "8.8");
+        var (random, sampler) = (new Random(3), new BreakLooseSampler(nut));
+        double whole = BreakLooseSpread.Joint(nut).LooseningNmm;
+        double[] left = [.. Enumerable.Range(0, 20_000).Select(_ => sampler.Draw(random).Shank.LooseningNmm / whole)];
+        Assert.InRange(left.Min(), 0.9, 0.9005);
+        Assert.InRange(left.Max(), 0.9995, 1);
+        Assert.Equal(0.95, left.Mean(), 1e-3);
+        Assert.Equal(0.1 / Math.Sqrt(12), left.StandardDeviation(), 5e-4);
     }
 
     [Fact]
-    public static void Friction_is_drawn_up_to_two()
+    public static void A_growth_on_a_grid_is_drawn_as_it_lies()
     {
-        BreakLooseSampler sampler = BreakLooseSpread.Sampler(Nuts.Of("used", 100, "M16", 1.6));
-        ulong Bits(uint friction) => (ulong)friction << 32 | 1UL << 31;
-        double share = BreakLooseSpread.Share(ScrewThreadOf("M16"), 2);
-        Assert.Equal(Math.Log(100e3 * share * Condition.Named("used").Growth.Median), sampler.Draw(Bits(0xF8000000), 0), 1e-6);
-        Fastener dry = Nuts.Of("clean", 100, "M16", 1.6);
-        double most = BreakLooseSpread.NormalRule.Max(point => BreakLooseSpread.Share(
-            ScrewThreadOf("M16"), Math.Min(2, 1.6 * Math.Exp(dry.Friction.Sigma * point.Deviate))));
-        Growth clean = dry.Condition.Growth;
-        double highest = Math.Log(100e3 * most * (1 - 0.1 * BreakLooseSpread.EvenRule[0].Share) * clean.Median);
-        Assert.Equal(highest + 6 * clean.Sigma, BreakLooseSpread.Torque(dry).LogHigh, 1e-9);
+        // A wedge from 0 to 1: its mean lies at 2/3.
+        var sampler = new BreakLooseSampler(Nuts.Of("rusted", 100, null), 0, new GrowthCurve(0, 0.5, [0, 1, 2]));
+        var random = new Random(5);
+        double mean = Enumerable.Range(0, 50_000).Select(_ => Math.Log(sampler.Draw(random).TorqueNmm / 100e3)).Mean();
+        Assert.Equal(2.0 / 3, mean, 4e-3);
     }
-
-    private static ScrewThread ScrewThreadOf(string name) => ThreadCatalog.Named(name);
 }

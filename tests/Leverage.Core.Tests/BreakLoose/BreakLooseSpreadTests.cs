@@ -1,27 +1,12 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
-using Leverage.Outcomes;
-using Leverage.Threads;
+using Leverage.Probability;
 using MathNet.Numerics.Distributions;
 
 namespace Leverage.Tests.BreakLoose;
 
-/// <summary>The spread of the break-loose torque: its rules, its ends and its table, to their last digits.</summary>
+/// <summary>The spread of the break-loose torque: its rules, its ends, its grids, and what a nut has shown.</summary>
 public static class BreakLooseSpreadTests
 {
-    /// <summary>Moments of the standard normal: 0 for odd powers, (k − 1)!! for even ones; seven points hold them to the 13th.</summary>
-    [Theory]
-    [InlineData(0, 1)]
-    [InlineData(2, 1)]
-    [InlineData(4, 3)]
-    [InlineData(6, 15)]
-    [InlineData(8, 105)]
-    [InlineData(10, 945)]
-    [InlineData(12, 10395)]
-    [InlineData(13, 0)]
-    public static void Friction_is_summed_over_points_that_hold_the_moments_of_the_normal(int power, double moment) =>
-        Assert.Equal(moment, BreakLooseSpread.NormalRule.Sum(point => point.Weight * Math.Pow(point.Deviate, power)), 1e-9 * Math.Max(1, moment));
-
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
@@ -35,39 +20,39 @@ public static class BreakLooseSpreadTests
     [Fact]
     public static void It_ends_six_sigmas_about_its_medians()
     {
-        var spread = new BreakLooseTorque([(100e3, 0.5), (200e3, 0.5)], new Growth(1.5, 0.2), 0);
+        BreakLooseTorque spread = Spread(new Growth(1.5, 0.2), 0, 100e3, 200e3);
         Assert.Equal(Math.Log(150e3) - 1.2, spread.LogLow, 1e-12);
         Assert.Equal(Math.Log(300e3) + 1.2, spread.LogHigh, 1e-12);
-        Assert.Equal(0.2, spread.Narrowest);
+        Assert.Equal(0.2, spread.Narrowest, 1e-12);
     }
 
     [Fact]
     public static void A_fixed_part_shifts_the_ends_and_heat_leaves_a_hundredth()
     {
-        var locked = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), 50e3);
+        BreakLooseTorque locked = Spread(new Growth(1, 0.2), 50e3, 100e3);
         Assert.Equal(Math.Log(100e3 * Math.Exp(-1.2) + 50e3), locked.LogLow, 1e-12);
-        Assert.Equal(0.2 * 100 / 150, locked.Narrowest, 1e-12);
-        Assert.Equal(double.NegativeInfinity, locked.LogJump);
-        var hot = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), -90e3);
+        Assert.Equal(0.2 * Math.Exp(-1.2) / (Math.Exp(-1.2) + 0.5), locked.Narrowest, 1e-12);
+        Assert.Empty(locked.Breaks);
+        BreakLooseTorque hot = Spread(new Growth(1, 0.2), -90e3, 100e3);
         Assert.Equal(Math.Log(0.01 * 100e3 * Math.Exp(-1.2)), hot.LogLow, 1e-12);
-        Assert.Equal(Math.Log(90e3 * 0.01 / 0.99), hot.LogJump, 1e-12);
+        Assert.Equal(Math.Log(90e3 * 0.01 / 0.99), Assert.Single(hot.Breaks), 1e-12);
     }
 
     [Fact]
     public static void Below_its_fixed_part_it_certainly_holds() =>
-        Assert.Equal((1, 0), new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), 50e3).At(Math.Log(40e3)));
+        Assert.Equal((1, 0), Spread(new Growth(1, 0.2), 50e3, 100e3).At(Math.Log(40e3)));
 
     [Fact]
     public static void A_growth_without_scatter_keeps_a_thousandth()
     {
-        var sharp = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0), 0);
+        BreakLooseTorque sharp = Spread(new Growth(1, 0), 0, 100e3);
         Assert.Equal(1e-3 * 2 * LogNormalSpread.P90Deviate, Math.Log(sharp.Quantile(0.9) / sharp.Quantile(0.1)), 1e-9);
     }
 
     [Fact]
     public static void Quantiles_from_one_in_a_million_to_all_but_one_are_given()
     {
-        var spread = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), 0);
+        BreakLooseTorque spread = Spread(new Growth(1, 0.2), 0, 100e3);
         foreach (double share in new[] { 1e-6, 1 - 1e-6 })
         {
             Assert.Equal(100e3 * Math.Exp(0.2 * Normal.InvCDF(0, 1, share)), spread.Quantile(share), 30.0);
@@ -77,36 +62,49 @@ public static class BreakLooseSpreadTests
         Assert.Throws<ArgumentOutOfRangeException>(() => spread.Quantile(1 - 0.995e-6));
     }
 
+    /// <summary>Cut off below H: the quantile at p is that of 1 − (1 − p)·S(H); 540, 711 and 1065 by hand with a table of the normal.</summary>
     [Fact]
-    public static void A_table_is_made_unless_the_density_jumps_within_it()
+    public static void A_nut_of_630_that_has_held_500_takes_540_711_or_1065()
     {
-        var cold = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), 0);
-        var hot = new BreakLooseTorque([(100e3, 1)], new Growth(1, 0.2), -90e3);
-        Assert.NotSame(cold, cold.Tabulated());
-        Assert.Same(hot, hot.Tabulated());
+        var growth = new Growth(630, LogNormalSpread.SigmaFromP10P90(396, 1003));
+        BreakLooseTorque shown = Spread(growth, 0, 1000).HavingHeld(500e3);
+        Near.Equal(540, shown.Quantile(0.1) / 1000, 1e-3);
+        Near.Equal(711, shown.Quantile(0.5) / 1000, 1e-3);
+        Near.Equal(1065, shown.Quantile(0.9) / 1000, 1e-3);
+        Assert.Equal(1, shown.Survival(499e3), 1e-12);
+        Near.Equal(shown.Quantile(0.3), shown.HavingHeld(300e3).Quantile(0.3), 1e-9);
+        Near.Equal(Spread(growth, 0, 1000).HavingHeld(700e3).Quantile(0.3), shown.HavingHeld(700e3).Quantile(0.3), 1e-9);
     }
 
-    [Theory]
-    [InlineData(1, 0.1, 321)]
-    [InlineData(0.001, 1, 2)]
-    [InlineData(1, 1e-9, 32769)]
-    public static void The_table_has_32_cells_in_the_narrowest_spread(double width, double narrowest, int nodes)
+    /// <summary>Two cases, 100 and 200 N·m to start: having held makes the tighter one likelier, by Bayes.</summary>
+    [Fact]
+    public static void Having_held_makes_the_tighter_case_likelier()
     {
-        int asked = 0;
-        var curve = new SurvivalCurve(3, 3 + width, narrowest, at =>
+        BreakLooseTorque both = Spread(new Growth(1, 0.3), 0, 100e3, 200e3);
+        double held = 150e3;
+        double Holds(double scale, double torque) => Normal.CDF(0, 1, -Math.Log(torque / scale) / 0.3);
+        double whole = (Holds(100e3, held) + Holds(200e3, held)) / 2;
+        Assert.Equal((Holds(100e3, 220e3) + Holds(200e3, 220e3)) / 2 / whole, both.HavingHeld(held).Survival(220e3), 1e-8);
+        Assert.Throws<ArgumentOutOfRangeException>(() => both.HavingHeld(1e9));
+    }
+
+    [Fact]
+    public static void A_grid_of_a_normal_is_that_normal_and_any_scale_will_do()
+    {
+        const int Points = 401;
+        double[] density = [.. Enumerable.Range(0, Points).Select(i => 7 * Normal.PDF(0.3, 0.25, -1.7 + 4.0 * i / (Points - 1)))];
+        BreakLooseTorque plain = Spread(new Growth(Math.Exp(0.3), 0.25), 20e3, 100e3);
+        BreakLooseTorque grid = plain.With(new GrowthCurve(-1.7, 0.01, density));
+        Assert.Equal(0.25, new GrowthCurve(-1.7, 0.01, density).Sigma, 1e-4);
+        foreach (double share in new[] { 0.01, 0.1, 0.5, 0.9, 0.99 })
         {
-            asked++;
-            return new SurvivalCurve.Node(at * at, -2 * at, -2);
-        });
-        Assert.Equal(nodes, asked);
-        Assert.Null(curve.At(3 - 1e-9));
-        Assert.Null(curve.At(3 + width));
-        foreach (double share in new[] { 0, 0.3, 0.71, 0.999 })
-        {
-            double at = 3 + share * width;
-            Assert.Equal(at * at, curve.At(at)!.Value.Survival, 1e-9);
-            Assert.Equal(-2 * at, curve.At(at)!.Value.Density, 1e-9);
+            Near.Equal(plain.Quantile(share), grid.Quantile(share), 3e-4);
+            double log = Math.Log(plain.Quantile(share));
+            Assert.Equal(plain.At(log).Density, grid.At(log).Density, 2e-3);
         }
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => new GrowthCurve(0, 0.1, [1]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new GrowthCurve(0, 0.1, [0, 0, 0]));
     }
 
     [Theory]
@@ -144,7 +142,7 @@ public static class BreakLooseSpreadTests
     {
         Fastener soaked = Nuts.Of("rusted", 100, "M16") with { Soaked = true };
         Growth clean = Condition.Named("clean").Growth;
-        double share = BreakLooseSpread.Share(ScrewThreadOf("M16"), 0.14) * 0.95;
+        double share = BreakLooseSpread.Joint(soaked).LooseningNmm / 100e3 * 0.95;
         Growth expected = Condition.Named("rusted").Growth.Soaked(clean with { Median = clean.Median * share });
         Assert.Equal(100e3 * expected.Median, BreakLooseSpread.Torque(soaked).Quantile(0.5), 0.01);
         Assert.Equal(100e3 * expected.Quantile(0.1), BreakLooseSpread.Torque(soaked).Quantile(0.1), 0.01);
@@ -168,5 +166,6 @@ public static class BreakLooseSpreadTests
         }
     }
 
-    private static ScrewThread ScrewThreadOf(string name) => ThreadCatalog.Named(name);
+    private static BreakLooseTorque Spread(Growth growth, double shiftNmm, params double[] scalesNmm) => new(
+        [.. scalesNmm.Select(scale => new NutCase(1.0 / scalesNmm.Length, Math.Log(scale), shiftNmm, default))], new GrowthCurve(growth));
 }

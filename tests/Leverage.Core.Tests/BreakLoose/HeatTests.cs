@@ -61,7 +61,7 @@ public sealed class HeatTests
     {
         Fastener cold = Nuts.Of("rusted", 460, "M24x1.5");
         double release = HeatAssessment.Of(cold with { Heating = new(HeatedPart.Stud, 1) })!.ReleaseAt.Kelvins;
-        double clamp = 460 * BreakLooseSpread.Share(cold.Thread, 0.14);
+        double clamp = BreakLooseSpread.Joint(cold).LooseningNmm / 1000;
         var (_, likely, high) = Nuts.Quantiles(cold);
         var hot = Nuts.Quantiles(cold with { Heating = new(HeatedPart.Stud, release) });
         Near.Equal(likely - clamp, hot.Likely, 1e-6);
@@ -85,7 +85,7 @@ public sealed class HeatTests
             Heating = new(HeatedPart.Stud, 10),
         };
         HeatAssessment heat = HeatAssessment.Of(bolt)!;
-        double stress = BreakLooseSpread.PreloadStress(bolt, bolt.Thread!, 200_000);
+        double stress = BreakLooseSpread.Joint(bolt).StressMpa;
         Near.Equal(stress * ratio / 2.4219, heat.ReleaseAt.Kelvins, 5e-5);
         Near.Equal(1 - 10 / heat.ReleaseAt.Kelvins, heat.PreloadShare);
     }

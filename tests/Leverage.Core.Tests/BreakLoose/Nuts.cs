@@ -1,5 +1,6 @@
 using Leverage.Friction;
 using Leverage.BreakLoose;
+using Leverage.Grades;
 using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
@@ -15,12 +16,13 @@ internal static class Nuts
     /// <summary>The conditions that say what the joint has become, not what glues it.</summary>
     internal static IReadOnlyList<string> Unlocked { get; } = [.. Conditions.Where(key => Condition.Named(key).LockerNm == 0)];
 
-    internal static Fastener Of(string condition, double bookNm, string? thread, double friction = 0.14) => new()
+    internal static Fastener Of(string condition, double bookNm, string? thread, double friction = 0.14, string? grade = null) => new()
     {
         BookTorque = Torque.FromNewtonMeters(bookNm),
         Condition = Condition.Named(condition),
         Friction = FrictionRange.About(friction),
         Thread = thread is null ? null : ThreadCatalog.Named(thread),
+        Grade = grade is null ? null : GradeCatalog.Bolt(grade, ThreadCatalog.Named(thread!)),
     };
 
     internal static (double Low, double Likely, double High) Quantiles(Fastener fastener)

@@ -61,7 +61,7 @@ public sealed class PickerTests
     {
         PickRequest request = Case("free");
         var bare = LooseningDefaults.Complete(request.Standing("stand-push"));
-        NutFigures nut = NutFigures.Of(bare.Fastener).Tabulated();
+        NutFigures nut = NutFigures.Of(bare.Fastener);
         StanceHands[] stances = StanceHands.Of(request, nut, null);
         var judge = new SetJudge(ToolSets.Of(request, Length.FromMillimeters(36)).First(set => set.Set.Tube is not null).Setup, nut);
         judge.Judge(stances[0], 100);

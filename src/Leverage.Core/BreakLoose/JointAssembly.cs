@@ -1,0 +1,108 @@
+using Leverage.Friction;
+using Leverage.Preload;
+using Leverage.Stiffness;
+using Leverage.Threads;
+
+namespace Leverage.BreakLoose;
+
+/// <summary>A joint as one torque left it, before it lost any preload.</summary>
+/// <param name="Friction">μa, friction at assembly; raised where the torque asked for more than yield.</param>
+/// <param name="FrictionRaised">Whether it was raised: friction was higher than given, or the bolt has stretched.</param>
+/// <param name="FrictionNow">μn, friction now.</param>
+/// <param name="PreloadN">F, N; 0 with no thread known.</param>
+/// <param name="StressMpa">σ = F/As, MPa; 0 with no thread known.</param>
+/// <param name="LooseningNmm">T_L of the joint without rust, N·mm.</param>
+/// <param name="BookNmm">What a growth on the book basis multiplies, N·mm.</param>
+/// <param name="ThreadShare">s, share of T_L that sits in the thread.</param>
+/// <param name="PreloadShare">Preload after heating over preload before; 1 where nothing is heated.</param>
+public readonly record struct AssembledJoint(
+    double Friction,
+    bool FrictionRaised,
+    double FrictionNow,
+    double PreloadN,
+    double StressMpa,
+    double LooseningNmm,
+    double BookNmm,
+    double ThreadShare,
+    double PreloadShare);
+
+/// <summary>A fastener's joint, ready to be tightened to any torque.</summary>
+public sealed class JointAssembly
+{
+    /// <summary>Least friction of a joint whose lubricant is gone (as <see cref="FrictionRange.Default"/>; judgement).</summary>
+    public const double WornFriction = FrictionRange.Default;
+
+    /// <summary>Loosening over tightening torque with no thread known: 40 % + 50 % − 10 % of the common split.</summary>
+    public const double CommonSplitShare = 0.40 + 0.50 - 0.10;
+
+    /// <summary>The thread's share of that: 40 % − 10 % of 80 %.</summary>
+    public const double CommonThreadShare = (0.40 - 0.10) / CommonSplitShare;
+
+    /// <summary>Smallest loosening share used: a joint that would undo itself is taken as nearly free.</summary>
+    private const double LeastShare = 0.01;
+
+    private readonly Fastener _fastener;
+    private readonly Joint _joint;
+    private readonly double _stressDiameterMm;
+    private readonly double _complianceRatio = 1;
+
+    /// <summary>The joint of a fastener.</summary>
+    /// <param name="fastener">The fastener.</param>
+    public JointAssembly(Fastener fastener)
+    {
+        ArgumentNullException.ThrowIfNull(fastener);
+        _fastener = fastener;
+        if (fastener.Thread is not { } thread)
+        {
+            return;
+        }
+
+        _joint = thread.Joint(HexagonCatalog.Bearing(thread).BearingMm);
+        _stressDiameterMm = thread.StressDiameterMm;
+        if (fastener.Heating is not null)
+        {
+            _complianceRatio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
+        }
+    }
+
+    /// <summary>Most torque that any friction believed can explain, N·mm; infinite where thread or yield is not known.</summary>
+    public double MostNmm => _fastener is { Thread: { } thread, Grade: { YieldMpa: > 0 } grade }
+        ? JointTorque.Tightening(
+            AssemblyPreload.AtYieldShare(1, grade.YieldMpa, thread.Section(AssemblyFriction.Most, TensionAndTorsion.Plastic)),
+            _joint,
+            JointFriction.Same(AssemblyFriction.Most))
+        : double.PositiveInfinity;
+
+    /// <summary>The joint as a torque left it.</summary>
+    /// <param name="torqueNmm">T0, N·mm, above 0.</param>
+    /// <returns>The joint.</returns>
+    /// <exception cref="Reading.InputException">No friction up to 1 explains the torque.</exception>
+    public AssembledJoint At(double torqueNmm)
+    {
+        double given = _fastener.Friction.Likely;
+        if (_fastener.Thread is not { } thread)
+        {
+            return new AssembledJoint(given, false, given, 0, 0, CommonSplitShare * torqueNmm, torqueNmm, CommonThreadShare, 1);
+        }
+
+        double friction = _fastener.Grade is { YieldMpa: > 0 } grade
+            ? AssemblyFriction.Believed(torqueNmm, _joint, _stressDiameterMm, grade.YieldMpa, given)
+            : given;
+        double now = _fastener.KeepsLubricant ? friction : Math.Max(WornFriction, friction);
+        double preload = JointTorque.Preload(torqueNmm, _joint, JointFriction.Same(friction));
+        double loosening = JointTorque.Loosening(preload, _joint, JointFriction.Same(now));
+        double inThread = loosening - JointTorque.FacePart(preload, now, _joint.BearingDiameterMm);
+        double least = LeastShare * JointTorque.Tightening(preload, _joint, JointFriction.Same(now));
+        double stress = preload / thread.StressAreaMm2;
+        return new AssembledJoint(
+            friction,
+            friction > given,
+            now,
+            preload,
+            stress,
+            Math.Max(least, loosening),
+            JointTorque.Tightening(preload, _joint, JointFriction.Same(Math.Max(WornFriction, friction))),
+            Math.Clamp(inThread / Math.Max(least, loosening), LeastShare, 1),
+            _fastener.Heating?.PreloadShare(stress, _complianceRatio) ?? 1);
+    }
+}

@@ -1,0 +1,83 @@
+using Leverage.Probability;
+using MathNet.Numerics.Integration;
+
+namespace Leverage.Outcomes;
+
+/// <summary>A risk ready to be read at many log torques: one lognormal, or the mean of several where a further input is even.</summary>
+internal readonly struct RiskCurve
+{
+    /// <summary>Gauss points over the even input.</summary>
+    private const int Points = 8;
+
+    private static readonly GaussLegendreRule Even = new(0, 1, Points);
+    private readonly LogNormalCurve _one;
+    private readonly (double Weight, LogNormalCurve Curve)[]? _parts;
+
+    internal RiskCurve(Risk risk)
+    {
+        _one = new LogNormalCurve(risk.Strength);
+        (Low, High, Sigma) = (_one.Low, _one.High, _one.Sigma);
+        if (risk.MedianAt is not { } median)
+        {
+            return;
+        }
+
+        // Where the input leaves nothing to stand on, that part of the cases is one more curve.
+        double stands = Stands(median);
+        _parts = new (double, LogNormalCurve)[stands < 1 ? Points + 1 : Points];
+        (Low, High) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (int i = 0; i < _parts.Length; i++)
+        {
+            double strength = i < Points ? Math.Max(Risk.LeastNmm, median(stands * Even.GetAbscissa(i))) : Risk.LeastNmm;
+            var curve = new LogNormalCurve(risk.Strength with { MedianNmm = strength });
+            _parts[i] = (i < Points ? stands * Even.GetWeight(i) : 1 - stands, curve);
+            (Low, High) = (Math.Min(Low, curve.Low), Math.Max(High, curve.High));
+        }
+    }
+
+    /// <summary>Input up to which anything is left, by halving; 1 where it always is.</summary>
+    private static double Stands(Func<double, double> median)
+    {
+        var (low, high) = (0.0, 1.0);
+        if (median(high) > Risk.LeastNmm)
+        {
+            return high;
+        }
+
+        for (int i = 0; i < 30; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = median(middle) > Risk.LeastNmm ? (middle, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    /// <summary>σ of the logarithm.</summary>
+    internal double Sigma { get; }
+
+    /// <summary>Log torque below which it certainly holds.</summary>
+    internal double Low { get; }
+
+    /// <summary>Log torque above which it has certainly given.</summary>
+    internal double High { get; }
+
+    /// <summary>Survival, and density over the log torque.</summary>
+    internal (double Survival, double Density) At(double logTorque)
+    {
+        if (_parts is null)
+        {
+            return _one.At(logTorque);
+        }
+
+        var (survival, density) = (0.0, 0.0);
+        foreach (var (weight, curve) in _parts)
+        {
+            var (above, at) = curve.At(logTorque);
+            survival += weight * above;
+            density += weight * at;
+        }
+
+        return (survival, density);
+    }
+}
