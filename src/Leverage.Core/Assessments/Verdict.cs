@@ -1,116 +1,209 @@
 namespace Leverage.Assessments;
 
-/// <summary>Whether to pull.</summary>
+/// <summary>Whether to pull, from best to worst.</summary>
 public enum Verdict
 {
-    /// <summary>Nothing known speaks against it.</summary>
+    /// <summary>It likely comes, and nothing known makes it unsafe.</summary>
     Go,
 
-    /// <summary>It may work; mind what is named.</summary>
+    /// <summary>It likely comes; mind what is named.</summary>
     Care,
 
-    /// <summary>Do not: change what is named first.</summary>
+    /// <summary>It is safe enough, but it likely stays tight.</summary>
+    Short,
+
+    /// <summary>Nothing that could break was judged.</summary>
+    NotJudged,
+
+    /// <summary>Not safe: change what is named first.</summary>
     Stop,
 }
 
-/// <summary>The rules a verdict is made by.</summary>
+/// <summary>The answer to "is it safe?".</summary>
+public enum Safe
+{
+    /// <summary>Every chance of harm is small.</summary>
+    Yes,
+
+    /// <summary>Mind what is named.</summary>
+    Care,
+
+    /// <summary>Nothing that could break was judged.</summary>
+    NotJudged,
+
+    /// <summary>No.</summary>
+    No,
+}
+
+/// <summary>The answer to "will it come?".</summary>
+public enum Comes
+{
+    /// <summary>At least as likely as not.</summary>
+    Likely,
+
+    /// <summary>Perhaps.</summary>
+    Maybe,
+
+    /// <summary>Hardly.</summary>
+    No,
+
+    /// <summary>No lever or no force is known.</summary>
+    NotJudged,
+}
+
+/// <summary>What speaks for care or stop.</summary>
 [Flags]
 public enum VerdictRules
 {
-    /// <summary>No rule fired.</summary>
+    /// <summary>Nothing.</summary>
     None = 0,
 
-    /// <summary>Stop: a link's limit is below the likely demand.</summary>
-    LinkBelowLikely = 1,
+    /// <summary>A tool may break.</summary>
+    ToolGives = 1,
 
-    /// <summary>Stop: what holds the wheel is below the likely demand.</summary>
-    HoldBelowLikely = 2,
+    /// <summary>The tube may slide off while the nut holds.</summary>
+    SlidesOff = 2,
 
-    /// <summary>Stop: the tube slides at the lowest angle while the nut still holds.</summary>
-    SlidesWhileHeld = 4,
+    /// <summary>The wheel may turn before the nut.</summary>
+    WheelTurns = 4,
 
-    /// <summary>Stop: the vehicle is on stands.</summary>
-    OnStands = 8,
+    /// <summary>The bolt or stud may twist off.</summary>
+    StudTwistsOff = 8,
 
-    /// <summary>Care: a link's limit is below the hard demand.</summary>
-    LinkBelowHigh = 16,
+    /// <summary>The corners of the hexagon may round off.</summary>
+    CornersRound = 16,
 
-    /// <summary>Care: what holds the wheel is below the hard demand.</summary>
-    HoldBelowHigh = 32,
+    /// <summary>The tube may slide off as the nut turns.</summary>
+    SlidesAsItTurns = 32,
 
-    /// <summary>Care: the tube slides at break-loose.</summary>
-    SlidesAtRelease = 64,
+    /// <summary>The hands move fast when it lets go.</summary>
+    FastHands = 64,
 
-    /// <summary>Care: something gives first in more than 5 % of cases.</summary>
-    MayGive = 128,
+    /// <summary>The vehicle is on stands.</summary>
+    OnStands = 128,
 
-    /// <summary>Care: it stays stuck in more than 50 % of cases.</summary>
-    MayStayStaysTight = 256,
+    /// <summary>The tube gives below what the stance pushes.</summary>
+    TubeBelowPush = 256,
 }
 
-/// <summary>Makes a verdict of what was found, by fixed rules.</summary>
+/// <summary>What a verdict is made of; a chance that is not judged is 0.</summary>
+public readonly record struct VerdictFacts
+{
+    /// <summary>Chance that the nut comes loose.</summary>
+    public double ComesLoose { get; init; }
+
+    /// <summary>Chance that a tool breaks first.</summary>
+    public double ToolGives { get; init; }
+
+    /// <summary>Chance that the tube slides off first.</summary>
+    public double SlidesOff { get; init; }
+
+    /// <summary>Chance that the wheel turns first.</summary>
+    public double WheelTurns { get; init; }
+
+    /// <summary>Chance that the bolt or stud twists off first.</summary>
+    public double StudTwistsOff { get; init; }
+
+    /// <summary>Chance that the corners round off first.</summary>
+    public double CornersRound { get; init; }
+
+    /// <summary>Of the pulls that loosen the nut, the share in which the tube then slides off.</summary>
+    public double SlidesAsItTurns { get; init; }
+
+    /// <summary>Speed of the hands when it lets go, m/s; 0 where not known.</summary>
+    public double HandsMs { get; init; }
+
+    /// <summary>Whether a lever and a force are known.</summary>
+    public bool Pulled { get; init; }
+
+    /// <summary>Whether a socket, spanner, key or square was judged.</summary>
+    public bool ToolJudged { get; init; }
+
+    /// <summary>What the pull does to a vehicle on stands.</summary>
+    public Safe Stands { get; init; }
+
+    /// <summary>Whether the tube stands what the stance pushes.</summary>
+    public Safe Tube { get; init; }
+}
+
+/// <summary>The verdict with what it rests on.</summary>
+/// <param name="Stops">Rules that call for a stop.</param>
+/// <param name="Cares">Rules that call for care.</param>
+/// <param name="Safe">Is it safe?</param>
+/// <param name="Comes">Will it come?</param>
+/// <param name="Verdict">Whether to pull.</param>
+public readonly record struct Ruling(VerdictRules Stops, VerdictRules Cares, Safe Safe, Comes Comes, Verdict Verdict);
+
+/// <summary>Makes a verdict of what was found. Every threshold stands here, and every one is a judgement.</summary>
 public static class VerdictOf
 {
-    /// <summary>Chance that something gives above which care is called for (judgement).</summary>
-    public const double GivesShare = 0.05;
+    /// <summary>Chance of harm to a person above which it is not safe (judgement).</summary>
+    public const double HurtStop = 0.10;
 
-    /// <summary>Chance that it stays stuck above which care is called for (judgement).</summary>
-    public const double StaysTightShare = 0.50;
+    /// <summary>Chance of harm to a person above which care is called for (judgement).</summary>
+    public const double HurtCare = 0.02;
 
-    internal const VerdictRules Stops = VerdictRules.LinkBelowLikely | VerdictRules.HoldBelowLikely
-        | VerdictRules.SlidesWhileHeld | VerdictRules.OnStands;
+    /// <summary>Chance of damage to the work above which it is not safe (judgement).</summary>
+    public const double DamageStop = 0.25;
 
-    /// <summary>The rules that fire for a judged lever.</summary>
+    /// <summary>Chance of damage to the work above which care is called for (judgement).</summary>
+    public const double DamageCare = 0.05;
+
+    /// <summary>Share of loosening pulls in which the tube slides off, above which care is called for (judgement).</summary>
+    public const double SlidingCare = 0.05;
+
+    /// <summary>Speed of the hands above which care is called for, m/s (judgement).</summary>
+    public const double FastMs = 3;
+
+    /// <summary>Chance from which a nut likely comes (judgement).</summary>
+    public const double LikelyShare = 0.50;
+
+    /// <summary>Chance from which a nut perhaps comes (judgement).</summary>
+    public const double MaybeShare = 0.20;
+
+    /// <summary>Share of the harm or damage from which a cause is named.</summary>
+    private const double Named = 1.0 / 3;
+
+    /// <summary>The ruling on what was found.</summary>
     /// <param name="facts">What was found.</param>
-    /// <returns>All rules that fire; a stop rule silences its own care rule.</returns>
-    public static VerdictRules Fired(VerdictFacts facts)
+    /// <returns>Stop where it is not safe, else not judged, else short where it likely stays tight, else care, else go.</returns>
+    public static Ruling Of(VerdictFacts facts)
     {
-        var rules = facts.OnStands ? VerdictRules.OnStands : VerdictRules.None;
-        rules |= Step(facts.LowestLimitNmm, facts, VerdictRules.LinkBelowLikely, VerdictRules.LinkBelowHigh);
-        rules |= Step(facts.HoldNmm, facts, VerdictRules.HoldBelowLikely, VerdictRules.HoldBelowHigh);
-        if (facts.HeldRad < facts.BelowLevelRad)
-        {
-            rules |= VerdictRules.SlidesWhileHeld;
-        }
-        else if (facts.ReleaseRad < facts.BelowLevelRad)
-        {
-            rules |= VerdictRules.SlidesAtRelease;
-        }
-
-        rules |= facts.Gives > GivesShare ? VerdictRules.MayGive : VerdictRules.None;
-        rules |= facts.StaysTight > StaysTightShare ? VerdictRules.MayStayStaysTight : VerdictRules.None;
-        return rules;
+        VerdictRules stops = At(facts, HurtStop, DamageStop) | Where(Safe.No, facts);
+        VerdictRules cares = (At(facts, HurtCare, DamageCare) | Where(Safe.Care, facts)
+            | (facts.SlidesAsItTurns > SlidingCare ? VerdictRules.SlidesAsItTurns : 0)
+            | (facts.HandsMs > FastMs ? VerdictRules.FastHands : 0)) & ~stops;
+        bool judged = facts is { Pulled: true, ToolJudged: true };
+        Safe safe = stops != 0 ? Safe.No : !judged ? Safe.NotJudged : cares != 0 ? Safe.Care : Safe.Yes;
+        Comes comes = !facts.Pulled ? Comes.NotJudged
+            : facts.ComesLoose >= LikelyShare ? Comes.Likely
+            : facts.ComesLoose >= MaybeShare ? Comes.Maybe
+            : Comes.No;
+        return new Ruling(stops, cares, safe, comes, Verdict(safe, comes));
     }
 
-    /// <summary>The verdict the fired rules make.</summary>
-    /// <param name="rules">The rules.</param>
-    /// <returns>Stop if any stop rule fired, care if any other did, else go.</returns>
-    public static Verdict From(VerdictRules rules) =>
-        (rules & Stops) != VerdictRules.None ? Verdict.Stop : rules == VerdictRules.None ? Verdict.Go : Verdict.Care;
+    private static Verdict Verdict(Safe safe, Comes comes) => safe switch
+    {
+        Safe.No => Assessments.Verdict.Stop,
+        Safe.NotJudged => Assessments.Verdict.NotJudged,
+        _ when comes != Comes.Likely => Assessments.Verdict.Short,
+        Safe.Care => Assessments.Verdict.Care,
+        _ => Assessments.Verdict.Go,
+    };
 
-    private static VerdictRules Step(double limitNmm, VerdictFacts facts, VerdictRules stop, VerdictRules care) =>
-        limitNmm < facts.DemandLikelyNmm ? stop : limitNmm < facts.DemandHighNmm ? care : VerdictRules.None;
+    private static VerdictRules At(VerdictFacts facts, double hurtAbove, double damageAbove)
+    {
+        double hurt = facts.ToolGives + facts.SlidesOff + facts.WheelTurns;
+        double damage = facts.StudTwistsOff + facts.CornersRound;
+        VerdictRules Cause(double share, double of, double above, VerdictRules rule) =>
+            of > above && share >= Named * of ? rule : VerdictRules.None;
+        return Cause(facts.ToolGives, hurt, hurtAbove, VerdictRules.ToolGives)
+            | Cause(facts.SlidesOff, hurt, hurtAbove, VerdictRules.SlidesOff)
+            | Cause(facts.WheelTurns, hurt, hurtAbove, VerdictRules.WheelTurns)
+            | Cause(facts.StudTwistsOff, damage, damageAbove, VerdictRules.StudTwistsOff)
+            | Cause(facts.CornersRound, damage, damageAbove, VerdictRules.CornersRound);
+    }
+
+    private static VerdictRules Where(Safe level, VerdictFacts facts) =>
+        (facts.Stands == level ? VerdictRules.OnStands : 0) | (facts.Tube == level ? VerdictRules.TubeBelowPush : 0);
 }
-
-/// <summary>What a verdict is made of; infinite or zero where something is not judged.</summary>
-/// <param name="DemandLikelyNmm">Likely demand, N·mm.</param>
-/// <param name="DemandHighNmm">Hard demand, N·mm.</param>
-/// <param name="LowestLimitNmm">Lowest link limit, N·mm; infinite with no link.</param>
-/// <param name="HoldNmm">What holds the wheel, N·mm; infinite where not judged.</param>
-/// <param name="HeldRad">Last safe angle while the nut holds, rad; infinite with no tube.</param>
-/// <param name="ReleaseRad">Last safe angle at break-loose, rad; infinite with no tube.</param>
-/// <param name="BelowLevelRad">Lowest angle of the swing, rad.</param>
-/// <param name="StaysTight">Chance that it stays stuck; 0 where not judged.</param>
-/// <param name="Gives">Chance that something gives; 0 where not judged.</param>
-/// <param name="OnStands">The vehicle is on stands.</param>
-public readonly record struct VerdictFacts(
-    double DemandLikelyNmm,
-    double DemandHighNmm,
-    double LowestLimitNmm,
-    double HoldNmm,
-    double HeldRad,
-    double ReleaseRad,
-    double BelowLevelRad,
-    double StaysTight,
-    double Gives,
-    bool OnStands);

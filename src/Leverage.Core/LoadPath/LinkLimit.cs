@@ -17,6 +17,9 @@ public enum LinkKind
     /// <summary>A hexagon key.</summary>
     Key,
 
+    /// <summary>The corners of the hexagon.</summary>
+    Corners,
+
     /// <summary>An adapter between drives.</summary>
     Adapter,
 
@@ -89,6 +92,9 @@ public enum LimitSource
 
     /// <summary>Fully plastic torsion of the root.</summary>
     TwistsOff,
+
+    /// <summary>Our own solids of a corner that rounds off.</summary>
+    CornerSolids,
 }
 
 /// <summary>One link of the load path and the torque at the nut at which it breaks.</summary>
@@ -109,6 +115,9 @@ public readonly record struct LinkLimit(
 
     /// <summary>Torque at which it takes a set though it does not fold yet, N·mm; null where that is not told.</summary>
     public double? SetsNmm { get; init; }
+
+    /// <summary>Median by an input evenly spread from 0 to 1, such as play, N·mm; null for none.</summary>
+    public Func<double, double>? MedianAt { get; init; }
 
     /// <summary>What it really stands, scattered.</summary>
     public Strength Strength => new(LimitNmm * MedianOverLimit, Scatter);

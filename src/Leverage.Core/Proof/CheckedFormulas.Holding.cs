@@ -52,6 +52,8 @@ public static partial class CheckedFormulas
         new("CompetingRisks.SlidesOff", "", i => ChanceInputs.Chances(i).SlidesOff),
         new("CompetingRisks.WheelTurns", "", i => ChanceInputs.Chances(i).WheelTurns),
         new("CompetingRisks.SlidesAsItTurns", "", i => ChanceInputs.Chances(i).SlidesAsItTurns),
+        new("ShownTorque.Quantile", "Nmm", i => ShownInputs.Torque(i).Quantile(i["share"])),
+        new("ShownTorque.Survival", "", i => ShownInputs.Torque(i).Survival(i["torque"])),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

@@ -30,6 +30,45 @@ public sealed record LooseningRequest
     /// <summary>What it was tightened to.</summary>
     public Torque? BookTorque { get; init; }
 
+    /// <summary>Where it sits, a name of the table <c>places</c>.</summary>
+    public string? On { get; init; }
+
+    /// <summary>What this nut has stood and not moved.</summary>
+    public Torque? Held { get; init; }
+
+    /// <summary>What like nuts of this machine came loose at.</summary>
+    public IReadOnlyList<Torque> Came { get; init; } = [];
+
+    /// <summary>How many alike there are.</summary>
+    public int? Count { get; init; }
+
+    /// <summary>Points of socket or ring: 6 or 12.</summary>
+    public int? Points { get; init; }
+
+    /// <summary>State of the corners, a name of the table <c>corner-wear</c>.</summary>
+    public string? Worn { get; init; }
+
+    /// <summary>Share of the hexagon's height that the tool covers.</summary>
+    public double? Engaged { get; init; }
+
+    /// <summary>Steel of the hexagon, a name of the table <c>nut-classes</c>.</summary>
+    public string? NutClass { get; init; }
+
+    /// <summary>Length the bolt clamps.</summary>
+    public Length? Grip { get; init; }
+
+    /// <summary>What it clamps.</summary>
+    public string? Clamped { get; init; }
+
+    /// <summary>Where the pull begins, past square.</summary>
+    public Angle? StartPastSquare { get; init; }
+
+    /// <summary>The engine runs: its servo helps the foot brake.</summary>
+    public bool EngineRunning { get; init; }
+
+    /// <summary>Turns of the engine for one of the wheels in the gear engaged.</summary>
+    public double? Ratio { get; init; }
+
     /// <summary>Its thread.</summary>
     public ScrewThread? Thread { get; init; }
 
