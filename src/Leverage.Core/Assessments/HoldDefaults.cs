@@ -42,6 +42,8 @@ internal static class HoldDefaults
             StudBarDiameter = StudBar(request),
             Side = request.Side ?? Side.Unknown,
             OnStands = request.OnStands,
+            EngineRunning = request.EngineRunning,
+            WholeRatio = request.Ratio ?? Hold.UsualRatio,
         };
     }
 

@@ -1,24 +1,22 @@
-using Leverage.Probability;
-using Leverage.Levers;
+using Leverage.BreakLoose;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
+using Leverage.Probability;
 
 namespace Leverage.Assessments;
 
-/// <summary>A lever judged on a nut, in bare numbers: the one place where demand, outcomes and verdict are worked out.</summary>
-/// <param name="DemandLikelyNmm">Break-loose at P50, no more than the hands' P90 gives, N·mm.</param>
-/// <param name="DemandHighNmm">Break-loose at P90, no more than the hands' P90 gives, N·mm.</param>
-/// <param name="Weakest">Index of the link of least safety; −1 with no link.</param>
+/// <summary>A lever judged on a nut, in bare numbers: the one place where load, outcomes and verdict are worked out.</summary>
+/// <param name="StrongPullNmm">Torque that 1 pull in 10 passes before the nut turns or the strength ends, N·mm.</param>
+/// <param name="Weakest">Index of the link of least limit; −1 with no link.</param>
 /// <param name="LowestLimitNmm">Limit of that link, N·mm; infinite with none.</param>
-/// <param name="Shares">Chances of what happens first; all 0 with no bar, where nothing was judged.</param>
-/// <param name="Rules">Rules of the verdict that fire.</param>
+/// <param name="Shares">Chances of what happens first; all 0 with no lever, where nothing was judged.</param>
+/// <param name="Ruling">The verdict and what it rests on.</param>
 public readonly record struct Judgement(
-    double DemandLikelyNmm,
-    double DemandHighNmm,
+    double StrongPullNmm,
     int Weakest,
     double LowestLimitNmm,
     OutcomeShares Shares,
-    VerdictRules Rules)
+    Ruling Ruling)
 {
     /// <summary>Chance that it comes loose.</summary>
     public double ComesLoose => Shares.ComesLoose;
@@ -26,53 +24,113 @@ public readonly record struct Judgement(
     /// <summary>Chance that it stays tight.</summary>
     public double StaysTight => Shares.StaysTight;
 
-    /// <summary>Chance that something gives first.</summary>
-    public double Gives => Shares.Gives;
+    /// <summary>Chance that something breaks, slides off or turns first.</summary>
+    public double Breaks => Shares.Gives + Shares.SlidesOff + Shares.WheelTurns;
 
-    /// <summary>Safety of the weakest link: its limit over the hard demand; infinite with no link.</summary>
-    public double Safety => LowestLimitNmm / DemandHighNmm;
+    /// <summary>Margin of the weakest link: its limit over the strong pull; infinite with no link.</summary>
+    public double Margin => LowestLimitNmm / StrongPullNmm;
 
     /// <summary>The verdict.</summary>
-    public Verdict Verdict => VerdictOf.From(Rules);
+    public Verdict Verdict => Ruling.Verdict;
 
     /// <summary>Judges a lever in a person's hands on a nut.</summary>
     /// <param name="nut">What the nut takes.</param>
     /// <param name="hand">What the hands give.</param>
-    /// <param name="reachMm">Nut's axis to middle of the hands, mm; null with no bar.</param>
+    /// <param name="reachMm">Nut's axis to middle of the hands, mm; null with no lever.</param>
     /// <param name="links">Links and their limits.</param>
-    /// <param name="around">What is judged besides: hold, slip, stands.</param>
-    /// <param name="gives">Filled with the chance that each link gives first.</param>
-    /// <returns>What it is judged to be; with no bar the chances are all of staying unjudged, 0.</returns>
+    /// <param name="around">What is judged besides: hold, slide, stands.</param>
+    /// <param name="breaks">Filled with the chance that each link breaks first.</param>
+    /// <returns>What it is judged to be.</returns>
     public static Judgement Of(
-        NutFigures nut, HandFigures hand, double? reachMm, ReadOnlySpan<LinkLimit> links, Surroundings around, Span<double> gives)
+        NutFigures nut, HandFigures hand, double? reachMm, ReadOnlySpan<LinkLimit> links, Circumstances around, Span<double> breaks)
     {
         ArgumentNullException.ThrowIfNull(nut);
-        double most = reachMm is { } reach ? hand.Quantile(0.9) * reach : double.PositiveInfinity;
-        double likely = Math.Min(nut.LikelyNmm, most);
-        double high = Math.Min(nut.HighNmm, most);
+        ArgumentNullException.ThrowIfNull(around);
         int weakest = IndexOfWeakest(links);
         double lowest = weakest < 0 ? double.PositiveInfinity : links[weakest].LimitNmm;
-        OutcomeShares shares = reachMm is { } arm ? Chances(nut, hand.Torque(arm), links, gives) : default;
-        var rules = VerdictOf.Fired(new VerdictFacts(
-            likely, high, lowest, around.HoldNmm, around.HeldRad, around.ReleaseRad, around.BelowLevelRad, shares.StaysTight, shares.Gives, around.OnStands));
-        return new Judgement(likely, high, weakest, lowest, shares, rules);
+        OutcomeShares shares = reachMm is { } arm ? Chances(nut, hand.Torque(arm), links, around, breaks) : default;
+        bool tool = false;
+        foreach (LinkLimit link in links)
+        {
+            tool |= link.Kind is LinkKind.Socket or LinkKind.Ring or LinkKind.Open or LinkKind.Key or LinkKind.Square;
+        }
+
+        return new Judgement(StrongPull(nut, hand, reachMm), weakest, lowest, shares, VerdictOf.Of(new VerdictFacts
+        {
+            ComesLoose = shares.ComesLoose,
+            ToolGives = shares.ToolGives,
+            SlidesOff = shares.SlidesOff,
+            WheelTurns = shares.WheelTurns,
+            StudTwistsOff = shares.StudTwistsOff,
+            CornersRound = shares.CornersRound,
+            SlidesAsItTurns = shares.SlidesAsItTurns,
+            HandsMs = around.HandsMs,
+            Pulled = reachMm is not null,
+            ToolJudged = tool,
+            Stands = around.Stands,
+            Tube = around.Tube,
+        }));
     }
 
-    /// <summary>A link as a risk: the stud by the nut's own figures, anything else as a tool.</summary>
-    internal static Risk RiskOf(LinkLimit link, NutFigures nut) => link.Kind == LinkKind.Stud && nut.Stud is { } stud
-        ? new Risk(RiskKind.StudTwistsOff, stud with { MedianNmm = stud.MedianNmm * link.MedianOverLimit })
-        : new Risk(RiskKind.ToolGives, link.Strength);
+    /// <summary>The torque that 1 pull in 10 passes: nut still tight and hand still able, N·mm.</summary>
+    /// <param name="nut">What the nut takes.</param>
+    /// <param name="hand">What the hands give.</param>
+    /// <param name="reachMm">Nut's axis to middle of the hands, mm; null with no lever, where the nut alone decides.</param>
+    /// <returns>Torque, N·mm.</returns>
+    public static double StrongPull(NutFigures nut, HandFigures hand, double? reachMm)
+    {
+        ArgumentNullException.ThrowIfNull(nut);
+        if (reachMm is not { } arm)
+        {
+            return nut.HighNmm;
+        }
+
+        Strength reached = hand.Torque(arm);
+        var (low, high) = (0.0, Math.Min(nut.HighNmm, reached.Quantile(0.9)));
+        if (Above(high) >= 0.1)
+        {
+            return high;
+        }
+
+        for (int i = 0; i < 40; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = Above(middle) > 0.1 ? (middle, high) : (low, middle);
+        }
+
+        return high;
+
+        double Above(double torqueNmm) => torqueNmm > reached.CapNmm ? 0
+            : nut.Spread.Survival(torqueNmm) * reached.At(Math.Log(torqueNmm)).Survival;
+    }
+
+    /// <summary>A link as a risk: the bolt or stud by the nut's own figures, the corners by their play, anything else as a tool.</summary>
+    internal static Risk RiskOf(LinkLimit link, NutFigures nut) => link.Kind switch
+    {
+        LinkKind.Stud when nut.Stud is { } stud =>
+            new Risk(RiskKind.StudTwistsOff, stud with { MedianNmm = stud.MedianNmm * link.MedianOverLimit }),
+        LinkKind.Corners => new Risk(RiskKind.CornersRound, link.Strength, link.MedianAt),
+        _ => new Risk(RiskKind.ToolGives, link.Strength),
+    };
 
     private static OutcomeShares Chances(
-        NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Span<double> gives)
+        NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Circumstances around, Span<double> breaks)
     {
-        var risks = new Risk[links.Length];
-        for (int i = 0; i < risks.Length; i++)
+        var risks = new Risk[links.Length + (around.Hold is null ? 0 : 1)];
+        for (int i = 0; i < links.Length; i++)
         {
             risks[i] = RiskOf(links[i], nut);
         }
 
-        return CompetingRisks.Split(nut.Spread, hand, risks, null, gives);
+        if (around.Hold is { } hold)
+        {
+            risks[^1] = new Risk(RiskKind.WheelTurns, hold with { MedianNmm = Math.Max(1, hold.MedianNmm) });
+        }
+
+        Span<double> each = stackalloc double[risks.Length];
+        OutcomeShares shares = CompetingRisks.Split(nut.Spread, hand, risks, around.Sliding, each);
+        each[..links.Length].CopyTo(breaks);
+        return shares;
     }
 
     private static int IndexOfWeakest(ReadOnlySpan<LinkLimit> links)

@@ -92,7 +92,7 @@ public static class LeverSketcher
         }
 
         double square = assessment.Judgement.DemandLikelyNmm / lever.ReachMm;
-        LeverSketch sketch = Bare(bar, lever, assessment.Setup.BelowLevel, square) with
+        LeverSketch sketch = Bare(bar, lever, assessment.Setup.PastSquare, square) with
         {
             AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
             LeftHand = assessment.Setup.Fastener.LeftHand,
@@ -113,8 +113,8 @@ public static class LeverSketcher
         SlipSetup setup = slip.Setup;
         var lever = LeverGeometry.WithTube(
             setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
-        double square = slip.HandN * Math.Cos(Lean(setup.BelowLevel, slip.Here.TiltRad));
-        LeverSketch sketch = Bare(setup.Bar, lever, setup.BelowLevel, square) with { Push = setup.Hands.Stance.Push };
+        double square = slip.HandN * Math.Cos(Lean(setup.PastSquare, slip.Here.TiltRad));
+        LeverSketch sketch = Bare(setup.Bar, lever, setup.PastSquare, square) with { Push = setup.Hands.Stance.Push };
         return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
     }
 

@@ -43,7 +43,7 @@ public sealed record TubeAssessment(
 /// <param name="Capacity">What each restraint and all together hold.</param>
 /// <param name="Safety">All together over the hard demand.</param>
 /// <param name="Roll">Which way it would roll; null where the side is not said.</param>
-public sealed record HoldAssessment(HoldCapacity Capacity, double Safety, Roll? Roll);
+public sealed record HoldAssessment(HoldCapacity Capacity, Roll? Roll);
 
 /// <summary>What is let loose when it lets go at the strong pull.</summary>
 /// <param name="Energy">Elastic energy of bar and tube; null where the bar's thickness is not known.</param>

@@ -33,10 +33,12 @@ public static class LooseningAssessor
         HandFigures hand = HandFigures.Of(setup.Hands);
         LeverGeometry? lever = setup.Geometry;
         List<LinkLimit> links = SetupLinks.Of(setup, lever);
-        HoldCapacity? hold = Surroundings.Hold(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
+        HoldCapacity? hold = setup.Place is { Turns: TurnsWith.Crank or TurnsWith.Nothing }
+            ? null
+            : Circumstances.HoldOf(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
         double[] gives = new double[links.Count];
         Judgement judgement = Judgement.Of(
-            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Surroundings.Of(setup, nut, hand, lever, hold?.TotalNmm), gives);
+            nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Circumstances.Of(setup, nut, hand, lever, hold), gives);
         return new LooseningAssessment
         {
             Setup = setup,
@@ -47,9 +49,9 @@ public static class LooseningAssessor
             Links = Judged(CollectionsMarshal.AsSpan(links), gives),
             NotJudged = SetupLinks.NotJudged(setup, links),
             Tube = TubeAssessor.Assess(setup, nut, judgement, lever),
-            Hold = hold is null ? null : new HoldAssessment(hold, hold.TotalNmm / judgement.DemandHighNmm, Roll(setup)),
-            Stands = Surroundings.Stands(setup.Hold, nut, hand, lever),
-            Release = ReleaseAssessor.Assess(setup, nut, judgement, lever),
+            Hold = hold is null ? null : new HoldAssessment(hold, Roll(setup)),
+            Stands = Circumstances.StandsOf(setup, nut, hand, lever),
+            Release = ReleaseAssessor.Assess(setup, nut, judgement.StrongPullNmm, lever),
             StudGuard = nut.StudLimitNmm is { } limit ? Torque.FromNewtonMillimeters(limit) : null,
             Heat = HeatAssessment.Of(setup.Fastener),
         };

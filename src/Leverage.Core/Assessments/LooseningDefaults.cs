@@ -14,9 +14,6 @@ namespace Leverage.Assessments;
 /// <summary>Fills every blank of a request and tells what it filled it with.</summary>
 public static class LooseningDefaults
 {
-    /// <summary>Share of proof load a fastener is taken to be tightened to when no torque is known (common practice).</summary>
-    public const double ProofShare = 0.75;
-
     /// <summary>Grade taken for a bolt or stud when none is known.</summary>
     public const string Grade = "8.8";
 
@@ -29,7 +26,10 @@ public static class LooseningDefaults
         ArgumentNullException.ThrowIfNull(request);
         LooseningFields.All.Check(request);
         var assumed = new List<Assumption>();
-        Fastener fastener = Fasten(request, assumed);
+        Place? place = request.On is { } on ? Place.Named(on) : null;
+        Grade? grade = GradeOf(request, assumed);
+        StartTorque start = Start(request, place, grade, assumed);
+        Fastener fastener = Fasten(request, start, grade, assumed);
         Hands hands = Stand(request, assumed);
         if (request is { Tool: null or ToolKind.Socket, Drive: null })
         {
@@ -40,6 +40,11 @@ public static class LooseningDefaults
         return new LooseningSetup
         {
             Fastener = fastener,
+            Place = place,
+            Start = start,
+            Corners = CornerDefaults.Complete(request, fastener, assumed),
+            Count = request.Count ?? 1,
+            StartPastSquare = request.StartPastSquare ?? Angle.Zero,
             Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters),
             Hands = hands,
             Bar = lever.Bar,
@@ -49,18 +54,16 @@ public static class LooseningDefaults
             Overlap = lever.Overlap,
             GripFriction = GripDefaults.Friction(request, lever.Tube is not null, assumed),
             GripWords = GripDefaults.Words(request),
-            BelowLevel = GripDefaults.Swing(request, lever.Tube is not null, assumed),
+            PastSquare = GripDefaults.Swing(request, lever.Tube is not null, assumed),
             StandOff = request.StandOff,
             Hold = HoldDefaults.Complete(request, assumed),
             Assumed = assumed,
         };
     }
 
-    private static Fastener Fasten(LooseningRequest request, List<Assumption> assumed)
+    private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
     {
         FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);
-        Grade? grade = GradeOf(request, assumed);
-        Torque book = request.BookTorque ?? FromProof(request, grade, friction, assumed);
         if (!request.LeftHand)
         {
             assumed.Add(new Assumption("right-hand thread"));
@@ -87,7 +90,12 @@ public static class LooseningDefaults
 
         return new Fastener
         {
-            BookTorque = book,
+            BookTorque = Torque.FromNewtonMillimeters(start.LikelyNmm),
+            BookTorqueSigma = start.Sigma,
+            HeldNmm = request.Held?.NewtonMillimeters ?? 0,
+            CameNmm = [.. request.Came.Select(came => came.NewtonMillimeters)],
+            Grip = request.Grip,
+            Clamped = request.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
             Condition = Condition.Named(request.Condition ?? "used"),
             Friction = friction,
             Thread = request.Thread,
@@ -133,21 +141,27 @@ public static class LooseningDefaults
         : request.HeatedBy is { } by ? new Heating(part, by.Kelvins)
         : throw new InputException("heat", "says nothing without how much hotter than the rest.", LooseningFields.By.Cure);
 
-    private static Torque FromProof(
-        LooseningRequest request, Grade? grade, FrictionRange friction, List<Assumption> assumed)
+    /// <summary>What it was tightened to: as given, else by what can be seen.</summary>
+    private static StartTorque Start(LooseningRequest request, Place? place, Grade? grade, List<Assumption> assumed)
     {
-        if (request.Thread is not { } thread || grade is null)
+        if (request.BookTorque is { } given)
         {
-            throw new InputException(
-                "torque", "nothing says how tight it is: give the torque it was tightened to, or its thread and grade.", LooseningFields.Torque.Cure);
+            return StartTorque.Given(given.NewtonMillimeters);
         }
 
-        double preload = ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
-        double torque = JointTorque.Tightening(
-            preload, thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction.Likely));
-        Torque book = Torque.FromNewtonMillimeters(torque);
-        assumed.Add(new Assumption("tightened to 75 % of proof load", book, "common practice; no torque given"));
-        return book;
+        if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread) is not { } start)
+        {
+            string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Thread));
+            throw new InputException(
+                "torque",
+                $"nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: {near}.",
+                LooseningFields.Torque.Cure);
+        }
+
+        assumed.Add(new Assumption(
+            start.From == StartSource.Table ? "tightened as others of its kind" : "tightened by the size of its thread",
+            Torque.FromNewtonMillimeters(start.LikelyNmm), null, ValueStatus.Judgement));
+        return start;
     }
 
     private static Length? Hexagon(LooseningRequest request, List<Assumption> assumed)

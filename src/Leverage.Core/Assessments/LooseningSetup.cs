@@ -4,6 +4,7 @@ using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.BreakLoose;
+using Leverage.Corners;
 using Leverage.Outcomes;
 using Leverage.Tubes;
 using UnitsNet;
@@ -66,8 +67,23 @@ public sealed record LooseningSetup
     /// <summary>State of the handle in words.</summary>
     public required string GripWords { get; init; }
 
-    /// <summary>Lowest angle of the swing, below level.</summary>
-    public required Angle BelowLevel { get; init; }
+    /// <summary>Where the pull begins, past square in the direction it moves.</summary>
+    public Angle StartPastSquare { get; init; }
+
+    /// <summary>Where the swing ends, past square in the direction it moves.</summary>
+    public required Angle PastSquare { get; init; }
+
+    /// <summary>Where the fastener sits; null where nobody said.</summary>
+    public Place? Place { get; init; }
+
+    /// <summary>What it was tightened to, as far as anybody knows.</summary>
+    public required StartTorque Start { get; init; }
+
+    /// <summary>How the tool holds the hexagon; null where its corners cannot be judged.</summary>
+    public CornerGrip? Corners { get; init; }
+
+    /// <summary>How many alike there are.</summary>
+    public int Count { get; init; } = 1;
 
     /// <summary>Lever's plane to the nut's, if said.</summary>
     public Length? StandOff { get; init; }

@@ -1,5 +1,6 @@
 using Leverage.Probability;
 using Leverage.BreakLoose;
+using Leverage.Stiffness;
 
 namespace Leverage.Assessments;
 
@@ -24,6 +25,17 @@ public sealed record NutFigures(
     /// <summary>Torque at the nut that twists it off, N·mm; null where its strength is not known.</summary>
     public double? StudLimitNmm => Stud is { } stud ? Shank.LimitAtNut(stud.MedianNmm) : null;
 
+    /// <summary>Turn after which all clamp is gone, rad; null where the thread is not known.</summary>
+    public double? ClampGoneRad { get; init; }
+
+    /// <summary>Share of the break-loose torque that is left after a turn.</summary>
+    /// <param name="turnedRad">φ, rad.</param>
+    /// <param name="torqueNmm">Torque that broke it loose, N·mm.</param>
+    /// <returns>q while the clamp is not known to go, else less.</returns>
+    public double ShareLeft(double turnedRad, double torqueNmm) => ClampGoneRad is { } gone && gone > 0
+        ? TorqueLeft.Share(RunningShare, Math.Min(1, Joint.LooseningNmm / torqueNmm), turnedRad, gone)
+        : RunningShare;
+
     /// <summary>The figures of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
     /// <returns>Its figures.</returns>
@@ -31,10 +43,16 @@ public sealed record NutFigures(
     {
         ArgumentNullException.ThrowIfNull(fastener);
         BreakLooseTorque spread = BreakLooseSpread.Torque(fastener);
+        spread = fastener.CameNmm.Count > 0 ? spread.HavingSeen(fastener.CameNmm) : spread;
+        spread = fastener.HeldNmm > 0 ? spread.HavingHeld(fastener.HeldNmm) : spread;
+        AssembledJoint joint = BreakLooseSpread.Joint(fastener);
         return new NutFigures(
             spread, spread.Quantile(0.1), spread.Quantile(0.5), spread.Quantile(0.9), fastener.Condition.RunningShare)
         {
-            Joint = BreakLooseSpread.Joint(fastener),
+            Joint = joint,
+            ClampGoneRad = fastener.Thread is { } thread
+                ? BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).AngleRad(joint.PreloadN)
+                : null,
             Shank = BreakLooseSpread.ShankOf(fastener),
             Stud = BreakLooseSpread.Stud(fastener),
         };

@@ -13,14 +13,14 @@ internal static class ReleaseAssessor
     /// <summary>Stiffness of a tube of unknown wall, N·mm²: it is taken to store nothing.</summary>
     private const double Rigid = 1e30;
 
-    internal static ReleaseAssessment? Assess(LooseningSetup setup, NutFigures nut, Judgement judged, LeverGeometry? lever)
+    internal static ReleaseAssessment? Assess(LooseningSetup setup, NutFigures nut, double strongPullNmm, LeverGeometry? lever)
     {
         if (setup.Bar is not { } bar || lever is not { } geometry)
         {
             return null;
         }
 
-        double force = judged.DemandHighNmm / geometry.ReachMm;
+        double force = strongPullNmm / geometry.ReachMm;
         double? energy = Beam(bar, setup.Tube, geometry) is { } beam
             ? Release.Energy(force, LeverDeflection.AtHand(force, beam))
             : null;

@@ -1,5 +1,6 @@
 using Leverage.Requests;
 using Leverage.BreakLoose;
+using Leverage.Corners;
 using Leverage.Levers;
 using Leverage.LoadPath;
 
@@ -19,6 +20,11 @@ public static class SetupLinks
         if (setup.Fastener.AcrossFlats is { } flats)
         {
             Add(links, LinkList.Hexagon(Tool(setup.Tool.Kind), flats.Millimeters));
+        }
+
+        if (setup.Corners is { } corners && corners.Limit() is { } rounds)
+        {
+            links.Add(LinkList.Corners(corners.AcrossFlatsMm, rounds.MedianNmm, CornerLimit.Sigma, rounds.TorqueNmm));
         }
 
         foreach (string adapter in setup.Tool.Adapters)
@@ -71,6 +77,7 @@ public static class SetupLinks
     private static IEnumerable<LinkKind> Parts(LooseningSetup setup)
     {
         yield return Tool(setup.Tool.Kind);
+        yield return LinkKind.Corners;
         if (setup.Tool.Kind == ToolKind.Socket)
         {
             yield return LinkKind.Square;

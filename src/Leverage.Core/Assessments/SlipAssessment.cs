@@ -35,7 +35,7 @@ public sealed record SlipSetup
     public double RunningShare => Condition.RunningShare;
 
     /// <summary>Lowest angle of the swing, below level.</summary>
-    public required Angle BelowLevel { get; init; }
+    public required Angle PastSquare { get; init; }
 
     /// <summary>Lever's plane to the nut's, if said.</summary>
     public Length? StandOff { get; init; }
@@ -118,8 +118,8 @@ public sealed record SlipAssessment
     public bool WalksOff => Here.Checked.Tangent < 0;
 
     /// <summary>Whether it slides at the lowest angle of the swing while the nut holds.</summary>
-    public bool SlidesWhileHeld => Here.Checked.HeldRad < Setup.BelowLevel.Radians;
+    public bool SlidesWhileHeld => Here.Checked.HeldRad < Setup.PastSquare.Radians;
 
     /// <summary>Whether it slides at the lowest angle of the swing at break-loose.</summary>
-    public bool SlidesAtRelease => Here.Checked.ReleaseRad < Setup.BelowLevel.Radians;
+    public bool SlidesAtRelease => Here.Checked.ReleaseRad < Setup.PastSquare.Radians;
 }

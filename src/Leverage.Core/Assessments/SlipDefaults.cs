@@ -39,7 +39,7 @@ public static class SlipDefaults
             GripFriction = GripDefaults.Friction(request, true, assumed),
             GripWords = GripDefaults.Words(request),
             Condition = condition,
-            BelowLevel = GripDefaults.Swing(request, true, assumed),
+            PastSquare = GripDefaults.Swing(request, true, assumed),
             StandOff = request.StandOff,
             Engagement = request.Engagement,
             Assumed = assumed,

@@ -18,7 +18,7 @@ internal static class TubeAssessor
             return null;
         }
 
-        double force = judged.DemandLikelyNmm / geometry.ReachMm;
+        double force = judged.StrongPullNmm / geometry.ReachMm;
         double mouth = TubeBearing.MouthReaction(force, geometry.HandToTipMm, geometry.OverlapMm);
         var (low, typical) = (setup.GripFriction.Low, setup.GripFriction.Likely);
         return new TubeAssessment(

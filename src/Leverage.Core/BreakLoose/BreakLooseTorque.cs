@@ -91,6 +91,24 @@ public sealed class BreakLooseTorque
         return new BreakLooseTorque(cases, _growth, held);
     }
 
+    /// <summary>The same nut after like nuts of its machine came loose at these torques, each cleared first.</summary>
+    /// <param name="cameNmm">Torques they came at, N·mm, each above what holds besides the joint.</param>
+    /// <returns>Each case moved by its own part of what they share, and weighed by how well it explains them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is not above what holds besides the joint.</exception>
+    public BreakLooseTorque HavingSeen(IReadOnlyList<double> cameNmm)
+    {
+        ArgumentNullException.ThrowIfNull(cameNmm);
+        double shift = Math.Max(0, _cases[0].ShiftNmm);
+        double median = _growth.LogMedian;
+        LogNormalPart[] after = LikeNuts.After(
+            [.. _cases.Select(one => new LogNormalPart(one.LogScale + median, _growth.Sigma, one.Weight))],
+            BreakLooseSpread.Within,
+            [.. cameNmm.Select(came => Math.Log(Require.Positive(came - shift, nameof(cameNmm))))],
+            []);
+        NutCase[] cases = [.. _cases.Zip(after, (one, part) => one with { LogScale = part.LogMedian - median, Weight = part.Weight })];
+        return new BreakLooseTorque(cases, new GrowthCurve(new Growth(Math.Exp(median), after[0].Sigma)), Math.Exp(_logHeld));
+    }
+
     /// <summary>The same nut with another growth, such as like nuts have shown.</summary>
     /// <param name="growth">The growth.</param>
     /// <returns>The spread.</returns>

@@ -45,6 +45,12 @@ public sealed record Fastener
     /// <summary>Torque a locknut's own grip adds.</summary>
     public Torque Prevailing { get; init; }
 
+    /// <summary>Torque this nut has stood and not moved, N·mm; 0 for none.</summary>
+    public double HeldNmm { get; init; }
+
+    /// <summary>Torques at which like nuts of the machine came loose, N·mm.</summary>
+    public IReadOnlyList<double> CameNmm { get; init; } = [];
+
     /// <summary>Left-hand thread: turn clockwise to undo.</summary>
     public bool LeftHand { get; init; }
 

@@ -54,6 +54,9 @@ public sealed class GrowthCurve
         Sigma = Math.Max(Deviation(_density, step), 1e-3);
     }
 
+    /// <summary>ln of the median of G.</summary>
+    internal double LogMedian => _logMedian;
+
     /// <summary>σ of ln G.</summary>
     public double Sigma { get; }
 

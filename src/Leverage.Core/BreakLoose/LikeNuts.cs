@@ -50,7 +50,7 @@ internal static class LikeNuts
 
         double most = parts.Max(part => part.LogWeight);
         double sum = parts.Sum(part => Math.Exp(part.LogWeight - most));
-        return [.. parts.Select(part => new LogNormalPart(part.LogMedian, part.Sigma, Math.Exp(part.LogWeight - most) / sum)).Where(part => part.Weight > 1e-15)];
+        return [.. parts.Select(part => new LogNormalPart(part.LogMedian, part.Sigma, Math.Exp(part.LogWeight - most) / sum)).Where(part => heldLog.Count == 0 || part.Weight > 1e-15)];
     }
 
     private static void Add(

@@ -11,6 +11,9 @@ public static class LinkList
     /// <summary>Shear strength over tensile strength of steel, 1/√3 (von Mises).</summary>
     public const double ShearOverTensile = 0.577;
 
+    /// <summary>Least torque of a hold that spins, N·mm: a lognormal has no 0.</summary>
+    private const double LeastNmm = 1;
+
     /// <summary>Scatter of the torque that twists off a bolt of known size and grade, σ of the logarithm (judgement).</summary>
     public const double StudScatter = 0.08;
 
@@ -76,6 +79,19 @@ public static class LinkList
     public static LinkLimit Stud(ScrewThread thread, Grade grade) => new(
         LinkKind.Stud, RoundBar.PlasticTorque(thread.StressDiameterMm, ShearOverTensile * grade.TensileMpa), 1, StudScatter,
         LimitSource.TwistsOff, true) { Name = $"{thread.Printed} {grade.Name}" };
+
+    /// <summary>The corners of the hexagon.</summary>
+    /// <param name="acrossFlatsMm">Width across flats, mm.</param>
+    /// <param name="likelyNmm">Torque at which they round off at the likely play, N·mm.</param>
+    /// <param name="scatter">σ of the logarithm about that.</param>
+    /// <param name="byPlay">The same by a share of the way from the least to the most play.</param>
+    /// <returns>The link.</returns>
+    public static LinkLimit Corners(double acrossFlatsMm, double likelyNmm, double scatter, Func<double, double> byPlay) =>
+        new(LinkKind.Corners, Math.Max(LeastNmm, likelyNmm), 1, scatter, LimitSource.CornerSolids, false)
+        {
+            SizeMm = acrossFlatsMm,
+            MedianAt = share => Math.Max(LeastNmm, byPlay(share)),
+        };
 
     /// <summary>The tube's three links.</summary>
     /// <param name="tube">Its limits.</param>

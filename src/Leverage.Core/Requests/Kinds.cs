@@ -85,6 +85,22 @@ internal static class Kinds
     internal static FieldKind<int> Count(string example, AcceptedRange range) =>
         Ranged("NUMBER", example, Whole, count => Plain(count), count => count, range);
 
+    /// <summary>Torques with commas between.</summary>
+    internal static readonly FieldKind<IReadOnlyList<Torque>> Torques = new(
+        "TORQUE", "220Nm",
+        text => [.. text.Split(',', StringSplitOptions.TrimEntries).Select(one => QuantityReader.Torque(one))],
+        torques => string.Join(',', torques.Select(torque => QuantityWriter.Text(torque))),
+        (torques, text) =>
+        {
+            foreach (Torque torque in torques)
+            {
+                AcceptedRange.Torque.Check(torque.NewtonMeters, text);
+            }
+        })
+    {
+        IsList = true,
+    };
+
     /// <summary>The key of a row in a table.</summary>
     /// <param name="table">Name of the table.</param>
     /// <param name="what">What the name should be, with its article.</param>

@@ -61,10 +61,17 @@ internal static partial class LooseningFields
         "side", Kinds.Choice(("left", Holding.Side.Left), ("right", Holding.Side.Right)), "of the vehicle, from the driver's seat",
         r => r.Side, (r, v) => r with { Side = v }, needs: [HeldBy, OnStands]);
 
+    internal static readonly Field<LooseningRequest, bool> EngineRunning = F.Flag(
+        "engine-running", "its servo helps the foot brake", r => r.EngineRunning, (r, v) => r with { EngineRunning = v });
+
+    internal static readonly Field<LooseningRequest, double> Ratio = F.Of(
+        "ratio", Kinds.Number("13", new AcceptedRange(1, 200, "")), "turns of the engine for one of the wheels in that gear",
+        r => r.Ratio, (r, v) => r with { Ratio = v }, leftOut: "13", needs: [HeldBy]);
+
     /// <summary>Who pulls.</summary>
     internal static readonly IReadOnlyList<F> Hands = [Stance, Person, Body, Force];
 
     /// <summary>What holds the wheel.</summary>
     internal static readonly IReadOnlyList<F> Hold =
-        [HeldBy, VehicleMass, WheelLoad, TyreRadius, Chock, Ground, HalfShafts, HoldBar, Side, OnStands];
+        [HeldBy, VehicleMass, WheelLoad, TyreRadius, Chock, Ground, HalfShafts, EngineRunning, Ratio, HoldBar, Side, OnStands];
 }

@@ -48,6 +48,39 @@ internal static partial class LooseningFields
         "tool", Kinds.Choice(("socket", ToolKind.Socket), ("ring", ToolKind.Ring), ("open", ToolKind.Open), ("key", ToolKind.Key)),
         "what turns it", r => r.Tool, (r, v) => r with { Tool = v }, leftOut: "socket");
 
+    internal static readonly Field<LooseningRequest, string> On = F.Of(
+        "on", Kinds.Row("places", "a place", "hub"), "where it sits: hub, wheel, crank, … : table places", r => r.On, (r, v) => r with { On = v });
+
+    internal static readonly Field<LooseningRequest, Torque> Held = F.Of(
+        "held", Kinds.Torque("300Nm"), "what this nut has stood and not moved", r => r.Held, (r, v) => r with { Held = v });
+
+    internal static readonly Field<LooseningRequest, IReadOnlyList<Torque>> Came = F.Of(
+        "came", Kinds.Torques, "what like nuts came loose at; commas between",
+        r => r.Came.Count > 0 ? r.Came : null, (r, v) => r with { Came = v });
+
+    internal static readonly Field<LooseningRequest, int> Count = F.Of(
+        "count", Kinds.Count("5", new AcceptedRange(1, 1000, "")), "how many alike", r => r.Count, (r, v) => r with { Count = v }, leftOut: "1");
+
+    internal static readonly Field<LooseningRequest, int> Points = F.Of(
+        "points", Kinds.Choice(("6", 6), ("12", 12)), "of socket or ring", r => r.Points, (r, v) => r with { Points = v }, leftOut: "6");
+
+    internal static readonly Field<LooseningRequest, string> Worn = F.Of(
+        "worn", Kinds.Row("corner-wear", "a wear of corners", "worn"), "corners: new, worn, rounded",
+        r => r.Worn, (r, v) => r with { Worn = v }, leftOut: "worn where rusted, else new");
+
+    internal static readonly Field<LooseningRequest, double> Engaged = F.Of(
+        "engaged", Kinds.Share("40%"), "share of the hexagon's height the tool covers", r => r.Engaged, (r, v) => r with { Engaged = v }, leftOut: "80%");
+
+    internal static readonly Field<LooseningRequest, string> NutClass = F.Of(
+        "nut-class", Kinds.Row("nut-classes", "a class of nut", "8"), "steel of the hexagon: 5 6 8 10 12, head",
+        r => r.NutClass, (r, v) => r with { NutClass = v }, leftOut: "unknown: 330MPa");
+
+    internal static readonly Field<LooseningRequest, Length> ClampedLength = F.Of(
+        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: "3 diameters", needs: [Thread]);
+
+    internal static readonly Field<LooseningRequest, string> Clamped = F.Of(
+        "clamped", Kinds.Row("clamped-materials", "a clamped material", "steel"), "what it clamps", r => r.Clamped, (r, v) => r with { Clamped = v }, leftOut: "steel", needs: [Thread]);
+
     internal static readonly Field<LooseningRequest, string> Drive = F.Of(
         "drive", Kinds.Drive, "square: 1/4 3/8 1/2 3/4 1 in, 12.5mm", r => r.Drive, (r, v) => r with { Drive = v });
 
@@ -95,11 +128,18 @@ internal static partial class LooseningFields
         "surface-friction", Kinds.Number("0.20", AcceptedRange.SurfaceFriction), "of tube on bar, instead of surface",
         r => r.SurfaceFriction, (r, v) => r with { SurfaceFriction = v });
 
+    internal static readonly Field<LooseningRequest, Angle> StartPastSquare = F.Of(
+        "start-past-square", Kinds.Angle("0deg", 80), "where the pull begins, past square", r => r.StartPastSquare, (r, v) => r with { StartPastSquare = v }, leftOut: "0deg");
+
     internal static readonly Field<LooseningRequest, Angle> PastSquare = F.Of(
         "past-square", Kinds.Angle("30deg", 80), "where the swing ends, past square", r => r.PastSquare, (r, v) => r with { PastSquare = v }, leftOut: "30deg");
 
     /// <summary>The nut.</summary>
-    internal static readonly IReadOnlyList<F> Nut = [Torque, Thread, Grade, Friction, Condition, Prevailing, LeftHand, Soaked, Heat, By, Hex, Tool];
+    internal static readonly IReadOnlyList<F> Nut =
+    [
+        Torque, Thread, Grade, On, Friction, Condition, Held, Came, Count, Prevailing, LeftHand, Soaked, Heat, By, ClampedLength, Clamped,
+        Hex, NutClass, Worn, Tool, Points, Engaged,
+    ];
 
     /// <summary>What is known of a bar.</summary>
     internal static readonly IReadOnlyList<F> BarParts = [Bar, BarDiameter, BarYield, BarStraight, BarTaper, BarPin, BarPinPlanes];
@@ -108,7 +148,7 @@ internal static partial class LooseningFields
     internal static readonly IReadOnlyList<F> TubeParts = [Tube, Bore, TubeYield];
 
     /// <summary>How a tube sits on its bar and how far it swings.</summary>
-    internal static readonly IReadOnlyList<F> Grip = [Surface, SurfaceFriction, PastSquare];
+    internal static readonly IReadOnlyList<F> Grip = [Surface, SurfaceFriction, StartPastSquare, PastSquare];
 
     /// <summary>Everything, in the order that help and forms show it.</summary>
     internal static IReadOnlyList<F> All => field ??= [.. Nut, Drive, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, StandOff, .. Hold];

@@ -36,7 +36,7 @@ public static class Reasons
         VerdictRules.HoldBelowHigh => Held(a, a.Judgement.DemandHighNmm, "in the hard case the wheel turns first", style),
         VerdictRules.SlidesWhileHeld => Slides(a),
         VerdictRules.SlidesAtRelease => "As it breaks loose the jam falls and the tube slides if the bar is more than "
-            + $"{Below(a.Tube!.Checked.ReleaseRad)}; the swing goes to {UnitStyle.Angle(a.Setup.BelowLevel)}.",
+            + $"{Below(a.Tube!.Checked.ReleaseRad)}; the swing goes to {UnitStyle.Angle(a.Setup.PastSquare)}.",
         VerdictRules.OnStands => "The vehicle is on stands: one strong pull can tip it. Do it with the wheels on the ground.",
         VerdictRules.MayGive => $"Something gives first in {UnitStyle.Percent(a.Judgement.Gives)} of cases, "
             + $"mostly the {MostGiving(a, style)}.",
@@ -54,7 +54,7 @@ public static class Reasons
         : a.Tube.Checked.HeldRad < 0
             ? "The tube slides off even with the bar level, while the nut still holds."
             : $"The tube slides off while the nut still holds once the bar is more than {Below(a.Tube.Checked.HeldRad)}; "
-                + $"the swing goes to {UnitStyle.Angle(a.Setup.BelowLevel)}.";
+                + $"the swing goes to {UnitStyle.Angle(a.Setup.PastSquare)}.";
 
     private static string Below(double angleRad) => angleRad < 0
         ? $"{UnitStyle.Angle(Angle.FromRadians(-angleRad))} above level"

@@ -61,7 +61,7 @@ public sealed record SlipAnswer(
             new SlipStateAnswer(0, Deg(here.Checked.SnapRad), Deg(typical.SnapRad)),
             Deg(assessment.SnugRad),
             assessment.WalksOff,
-            assessment.Setup.BelowLevel.Degrees,
+            assessment.Setup.PastSquare.Degrees,
             assessment.Best.OverlapMm,
             assessment.TippingRatio,
             [.. assessment.Rows.Select(Row)],

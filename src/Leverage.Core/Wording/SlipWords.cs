@@ -90,7 +90,7 @@ public static class SlipWords
     public static string Verdict(SlipAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
-        string swing = UnitStyle.Angle(assessment.Setup.BelowLevel);
+        string swing = UnitStyle.Angle(assessment.Setup.PastSquare);
         return assessment switch
         {
             { WalksOff: true } => "It walks off the bar even under a perfectly square pull: too loose or too slippery (a prediction, not yet tested).",

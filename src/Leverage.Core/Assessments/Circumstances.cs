@@ -1,0 +1,124 @@
+using Leverage.BreakLoose;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.LoadPath;
+using Leverage.Outcomes;
+using Leverage.Probability;
+using Leverage.Tubes;
+
+namespace Leverage.Assessments;
+
+/// <summary>What is judged besides the links.</summary>
+public sealed record Circumstances
+{
+    /// <summary>Nothing besides the links is judged.</summary>
+    public static Circumstances None { get; } = new();
+
+    /// <summary>What holds the wheel; null where it is not judged.</summary>
+    public Strength? Hold { get; init; }
+
+    /// <summary>The tube that may slide; null for none.</summary>
+    public Sliding? Sliding { get; init; }
+
+    /// <summary>What the strong pull means to a vehicle on stands.</summary>
+    public Safe Stands { get; init; }
+
+    /// <summary>Whether the tube stands what the stance pushes.</summary>
+    public Safe Tube { get; init; }
+
+    /// <summary>Speed of the hands when the nut turns, m/s; 0 where not known.</summary>
+    public double HandsMs { get; init; }
+
+    /// <summary>The circumstances of a set-up's tools at any overlap.</summary>
+    /// <param name="setup">The set-up; its overlap and hands are not looked at.</param>
+    /// <param name="nut">What the nut takes.</param>
+    /// <param name="hand">What the hands give.</param>
+    /// <param name="lever">The lever's lengths; null with no bar.</param>
+    /// <param name="hold">What holds the wheel; null where not judged.</param>
+    /// <returns>The circumstances.</returns>
+    public static Circumstances Of(LooseningSetup setup, NutFigures nut, HandFigures hand, LeverGeometry? lever, HoldCapacity? hold)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(nut);
+        double strong = Judgement.StrongPull(nut, hand, lever?.ReachMm);
+        var around = new Circumstances
+        {
+            Hold = hold is { } holds && setup.Hold is { OnStands: false } ? holds.Strength : null,
+            Stands = StandsOf(setup, nut, hand, lever)?.Risk switch
+            {
+                StandRisk.Stop => Safe.No,
+                StandRisk.Care => Safe.Care,
+                _ => Safe.Yes,
+            },
+            HandsMs = ReleaseAssessor.Assess(setup, nut, strong, lever)?.Turns.MetersPerSecond ?? 0,
+        };
+        return setup is { Tube: { } tube, Bar: { } bar } && lever is { } geometry
+            ? around with { Sliding = SlidingOf(setup, bar, tube, geometry, nut), Tube = Against(TubeLimits.Of(tube), geometry, nut, hand) }
+            : around;
+    }
+
+    /// <summary>What the strong pull means to a vehicle on stands; null with its wheels on the ground.</summary>
+    /// <param name="setup">The set-up.</param>
+    /// <param name="nut">What the nut takes.</param>
+    /// <param name="hand">What the hands give.</param>
+    /// <param name="lever">The lever's lengths; null with no bar.</param>
+    /// <returns>The stands, or null.</returns>
+    public static Stands? StandsOf(LooseningSetup setup, NutFigures nut, HandFigures hand, LeverGeometry? lever)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        if (setup.Hold is not { OnStands: true } hold)
+        {
+            return null;
+        }
+
+        double pull = lever is { } known ? Judgement.StrongPull(nut, hand, known.ReachMm) / known.ReachMm : hand.Quantile(0.9);
+        double mass = hold.VehicleMass.Kilograms;
+        return Leverage.Holding.Stands.Of(mass > 0 ? mass : null, pull, hold.By.Count > 0 || setup.Place is { Turns: TurnsWith.Wheel });
+    }
+
+    /// <summary>What holds the wheel while these hands pull: lifting takes load off it.</summary>
+    /// <param name="hold">How it is held; null where that is not judged.</param>
+    /// <param name="push">Way the hands push.</param>
+    /// <param name="nut">What the nut takes.</param>
+    /// <param name="hand">What the hands give.</param>
+    /// <param name="lever">The lever's lengths; null with no bar.</param>
+    /// <returns>The capacity, or null where it is not judged.</returns>
+    public static HoldCapacity? HoldOf(Hold? hold, Push push, NutFigures nut, HandFigures hand, LeverGeometry? lever)
+    {
+        ArgumentNullException.ThrowIfNull(nut);
+        if (hold is null)
+        {
+            return null;
+        }
+
+        double force = lever is { } known ? Math.Min(nut.LikelyNmm / known.ReachMm, hand.Quantile(0.9)) : hand.Quantile(0.5);
+        return HoldCapacity.Of(hold, push == Push.Up ? force : 0);
+    }
+
+    /// <summary>The tube as something that may slide: at the start of the pull, and at the end of the swing with what torque is left there.</summary>
+    private static Sliding SlidingOf(LooseningSetup setup, Bar bar, Tube tube, LeverGeometry lever, NutFigures nut)
+    {
+        double tilt = SlipAngles.Tilt(bar, tube, lever.OverlapMm);
+        double lean = tilt + bar.Taper.Radians;
+        var (start, end) = (setup.StartPastSquare.Radians, setup.PastSquare.Radians);
+        double Needed(double pastSquare, double share) =>
+            Math.Tan(Math.Min(pastSquare + tilt, Steepest)) / share is var tangent && share > 0 && double.IsFinite(tangent)
+                ? SlipLimit.NeededFriction(tangent, lever.HandToTipMm, lever.OverlapMm, lean)
+                : double.PositiveInfinity;
+        return new Sliding(
+            SplitLogNormal.Through(setup.GripFriction.Low, setup.GripFriction.Likely, setup.GripFriction.High),
+            Needed(start, 1),
+            end > start ? torque => Needed(end, nut.ShareLeft(end - start, torque)) : null);
+    }
+
+    /// <summary>Steepest angle that has a tangent worth speaking of, rad.</summary>
+    private const double Steepest = 1.5;
+
+    private static Safe Against(TubeLimits limits, LeverGeometry lever, NutFigures nut, HandFigures hand)
+    {
+        double stands = limits.BreakingTorque(lever);
+        return stands < Math.Min(nut.HighNmm, hand.Quantile(0.5) * lever.ReachMm) ? Safe.No
+            : stands < Math.Min(nut.HighNmm, hand.Quantile(0.9) * lever.ReachMm) ? Safe.Care
+            : Safe.Yes;
+    }
+}

@@ -1,0 +1,47 @@
+using Leverage.BreakLoose;
+using Leverage.Corners;
+using Leverage.LoadPath;
+using Leverage.Requests;
+using Leverage.Tables;
+using Leverage.Threads;
+
+namespace Leverage.Assessments;
+
+/// <summary>Fills the blanks of how a tool holds the corners of a hexagon.</summary>
+internal static class CornerDefaults
+{
+    /// <summary>Share of a nut's height a tool covers when nothing is said (judgement).</summary>
+    private const double Engaged = 0.8;
+
+    /// <summary>The grip of a tool; null where corners are not judged: a key, or a height that no thread tells.</summary>
+    internal static CornerGrip? Complete(LooseningRequest request, Fastener fastener, List<Assumption> assumed)
+    {
+        ToolKind tool = request.Tool ?? ToolKind.Socket;
+        if (tool == ToolKind.Key || fastener is not { AcrossFlats: { } flats, Thread: { } thread })
+        {
+            return null;
+        }
+
+        bool rusty = fastener.Condition.Key is "rusted" or "salted" or "heat-rusted";
+        CornerWear wear = CornerWear.Named(request.Worn ?? (rusty ? "worn" : "new"));
+        NutClass steel = NutClass.Named(request.NutClass ?? "unknown");
+        if (request.Worn is null)
+        {
+            assumed.Add(new Assumption($"corners {wear.Words}", Status: ValueStatus.Judgement));
+        }
+
+        if (request.NutClass is null)
+        {
+            assumed.Add(new Assumption("an old nut's steel", UnitsNet.Pressure.FromMegapascals(steel.YieldMpa ?? 0), null, steel.Status));
+        }
+
+        return new CornerGrip(
+            flats.Millimeters,
+            HexagonCatalog.NutHeightMm(thread),
+            request.Engaged ?? Engaged,
+            tool == ToolKind.Open ? CornerTool.OpenJaw : request.Points == 12 ? CornerTool.TwelvePoints : CornerTool.SixPoints,
+            wear.Share,
+            steel.YieldMpa ?? fastener.Grade?.YieldMpa ?? NutClass.Named("unknown").YieldMpa ?? 0,
+            JawTestNmm: tool == ToolKind.Open ? 1000 * ToolStrength.Test("open", flats.Millimeters)?.TorqueNm : null);
+    }
+}
