@@ -30,6 +30,7 @@ internal sealed class ProveWords
         Topics(page);
         Failures(page);
         Disagreements(page);
+        EvidenceWords.Write(page, _report.Evidence);
         page.Space();
         page.Line(Counts());
     }

@@ -38,6 +38,8 @@ public static partial class CheckedFormulas
         new("LogNormalSpread.Quantile", "", i => LogNormalSpread.Quantile(i["median"], i["sigma"], i["share"])),
         new("CompetingRisks.ComesLoose", "", i => ChanceInputs.Chances(i).ComesLoose),
         new("CompetingRisks.StaysTight", "", i => ChanceInputs.Chances(i).StaysTight),
+        new("ShownTorque.Quantile", "Nmm", i => ShownInputs.Torque(i).Quantile(i["share"])),
+        new("ShownTorque.Survival", "", i => ShownInputs.Torque(i).Survival(i["torque"])),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

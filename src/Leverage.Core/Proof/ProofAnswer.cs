@@ -55,7 +55,8 @@ public sealed record ProofAnswer(
     int Failed,
     ProofCounts Counts,
     IReadOnlyList<TopicAnswer> Topics,
-    IReadOnlyList<DisagreementAnswer> KnownDisagreements)
+    IReadOnlyList<DisagreementAnswer> KnownDisagreements,
+    IReadOnlyList<EvidenceAnswer> Evidence)
 {
     /// <summary>The answer of a report.</summary>
     /// <param name="report">The report.</param>
@@ -71,7 +72,8 @@ public sealed record ProofAnswer(
             Standing(report.Count),
             [.. report.Topics.Select(topic => Topic(topic, all))],
             [.. report.Disagreements.Select(d => new DisagreementAnswer(
-                d.Formula, d.Outcomes.Count, d.LeastPercent, d.MostPercent, d.Reason))]);
+                d.Formula, d.Outcomes.Count, d.LeastPercent, d.MostPercent, d.Reason))],
+            [.. report.Evidence.Select(EvidenceAnswer.Of)]);
     }
 
     /// <summary>The answer as JSON, fields in camel case.</summary>

@@ -7,6 +7,9 @@ namespace Leverage.Proof;
 /// <param name="Disagreements">The rows that do not agree, gathered by reason.</param>
 public sealed record ProofReport(IReadOnlyList<TopicProof> Topics, IReadOnlyList<KnownDisagreement> Disagreements)
 {
+    /// <summary>Every state of a joint beside what was measured or stated of it.</summary>
+    public IReadOnlyList<ConditionEvidence> Evidence { get; init; } = [];
+
     /// <summary>How many rows were worked out; known disagreements not counted.</summary>
     public int Rows => Topics.Sum(t => t.Outcomes.Count);
 

@@ -26,6 +26,9 @@ public sealed class TableCatalog
     /// <summary>The published values the mechanics is checked against, from the folder <c>shared/checks</c>.</summary>
     public static TableCatalog Checks { get; } = new("checks/");
 
+    /// <summary>Measured and stated loosening figures, from the folder <c>shared/measured</c>.</summary>
+    public static TableCatalog Measured { get; } = new("measured/");
+
     /// <summary>Names of all tables, in alphabetical order.</summary>
     public IReadOnlyList<string> Names => _names.Value;
 

@@ -1,0 +1,79 @@
+using Leverage.Grades;
+using Leverage.Preload;
+using Leverage.Tables;
+using Leverage.Threads;
+
+namespace Leverage.BreakLoose;
+
+/// <summary>A start torque from what can be seen of a fastener: its hexagon or thread, and where it sits.</summary>
+public static class BySight
+{
+    /// <summary>Share of the set torque that an unknown bolt may have got at least: its P10, the whole being P90 (judgement).</summary>
+    public const double LeastShare = 0.5;
+
+    /// <summary>Class an unknown bolt is taken for (judgement).</summary>
+    public const string UnknownGrade = "8.8";
+
+    /// <summary>The torque it was likely tightened to.</summary>
+    /// <param name="place">Where it sits; null where nobody said.</param>
+    /// <param name="flatsMm">Width across flats, mm; null where unknown.</param>
+    /// <param name="thread">Its thread; null where unknown.</param>
+    /// <returns>The place's rows of that size as one spread, else by the thread; null where neither is to be had.</returns>
+    public static StartTorque? Start(Place? place, double? flatsMm, ScrewThread? thread)
+    {
+        LargeNut[] rows = [.. LargeNut.All.Where(row => row.On == place?.Key && Fits(row, flatsMm, thread))];
+        return rows.Length > 0
+            ? StartTorque.Pooled(rows)
+            : (thread ?? (flatsMm is { } width ? ThreadOf(width) : null)) is { } known ? FromThread(known) : null;
+    }
+
+    /// <summary>The rows that come nearest, for a refusal: of the place if one is named, by hexagon if one is known.</summary>
+    /// <param name="place">Where it sits; null for any place.</param>
+    /// <param name="flatsMm">Width across flats, mm; null where unknown.</param>
+    /// <param name="most">How many.</param>
+    /// <returns>The rows, nearest first; the table's order where nothing tells them apart.</returns>
+    public static IReadOnlyList<LargeNut> Nearest(Place? place, double? flatsMm, int most = 3) =>
+    [
+        .. LargeNut.All.Where(row => place is null || row.On == place.Key)
+            .OrderBy(row => flatsMm is { } width ? row.Off(width) : 0).Take(most),
+    ];
+
+    /// <summary>The coarse thread whose standard hexagon, or older one, this is; today's before older, metric before inch where both are as near.</summary>
+    /// <param name="flatsMm">Width across flats, mm.</param>
+    /// <returns>The thread, or null where no hexagon is within 0.3 mm.</returns>
+    public static ScrewThread? ThreadOf(double flatsMm)
+    {
+        TableRow? best = TableCatalog.Tables["hexagons"].Rows
+            .Where(row => !row.Key.Contains('x', StringComparison.Ordinal) && Off(row) <= LargeNut.SameFlatsMm)
+            .OrderBy(Off).ThenBy(row => row.Text("item").StartsWith("older", StringComparison.Ordinal))
+            .FirstOrDefault();
+        return best is null ? null : Coarse(best.Key);
+
+        double Off(TableRow row) => Math.Abs(row.OptionalNumber("across_flats_mm") is { } own ? own - flatsMm : double.PositiveInfinity);
+    }
+
+    /// <summary>Half to the whole of what an 8.8 bolt of the thread is set to: 90 % of yield at friction 0.14 or all of it at 0.10, the smaller.</summary>
+    /// <param name="thread">The thread.</param>
+    /// <returns>The torque.</returns>
+    public static StartTorque FromThread(ScrewThread thread)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        double set = Math.Min(SetTorque(thread, 0.9, 0.14), SetTorque(thread, 1, 0.10));
+        return StartTorque.Between(LeastShare * set, set, thread);
+    }
+
+    /// <summary>The coarse thread of a size: M24, 1-1/8.</summary>
+    internal static ScrewThread Coarse(string size) => size.StartsWith('M')
+        ? ThreadCatalog.Named(size)
+        : ThreadCatalog.Family(ThreadFamily.Unified).First(thread => thread.Size == size);
+
+    private static bool Fits(LargeNut row, double? flatsMm, ScrewThread? thread) =>
+        thread is not null && row.Threads.Length > 0 ? row.Fits(thread) : flatsMm is { } width && row.Fits(width);
+
+    private static double SetTorque(ScrewThread thread, double yieldShare, double friction)
+    {
+        double preload = AssemblyPreload.AtYieldShare(
+            yieldShare, GradeCatalog.Bolt(UnknownGrade, thread).YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
+        return JointTorque.Tightening(preload, thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction));
+    }
+}

@@ -1,0 +1,134 @@
+using Leverage.BreakLoose;
+using Leverage.Tables;
+using Leverage.Threads;
+
+namespace Leverage.Tests.BreakLoose;
+
+public sealed class BySightTests
+{
+    private static readonly string[] Harmed = ["seal", "bearing", "tyre", "oil", "fuel", "brake-hose", "rubber"];
+
+    public static TheoryData<string> Places => [.. TableCatalog.Tables["places"].Rows.Select(row => row.Key)];
+
+    /// <summary>By hand: medians 267.6, 162.6, 287.6, 237 and 340 N·m; of their logarithms mean 5.5279 and variance 0.0613; of the spreads the mean square 0.0539.</summary>
+    [Fact]
+    public void A_32_mm_hub_nut_gets_the_pooled_rows_of_the_hub()
+    {
+        StartTorque start = BySight.Start(Place.Named("hub"), 32, null)!;
+        Assert.Equal(StartSource.Table, start.From);
+        Assert.Equal(5, start.Rows.Count);
+        Assert.All(start.Rows, row => Assert.Equal("hub", row.On));
+        Assert.Equal(251.6, start.LikelyNmm / 1000, 0.3);
+        Assert.Equal(0.3394, start.Sigma, 0.0005);
+        Assert.Equal(start.LikelyNmm * Math.Exp(1.2815516 * start.Sigma), start.HighNmm, 1);
+        Assert.Equal(start.LikelyNmm * Math.Exp(-1.2815516 * start.Sigma), start.LowNmm, 1);
+        Assert.Null(start.Thread);
+    }
+
+    [Theory]
+    [InlineData("structure", 41, 800)]
+    [InlineData("structure", 36, 650)]
+    [InlineData("trailer", 32, 510)]
+    [InlineData("wheel", 17, 99.34)]
+    public void One_figure_or_two_are_pooled_with_at_least_the_least_sigma(string on, double flatsMm, double likelyNm)
+    {
+        StartTorque start = BySight.Start(Place.Named(on), flatsMm, null)!;
+        Assert.Equal(likelyNm, start.LikelyNmm / 1000, 0.001 * likelyNm);
+        Assert.True(start.Sigma >= 0.15);
+    }
+
+    /// <summary>Set torques of 8.8 as the design gives them, within its three figures.</summary>
+    [Theory]
+    [InlineData("M8", 24.0)]
+    [InlineData("M10", 47.3)]
+    [InlineData("M12", 81.6)]
+    [InlineData("M16", 200)]
+    [InlineData("M20", 404)]
+    [InlineData("M24", 694)]
+    public void A_thread_gives_half_to_the_whole_of_its_set_torque(string name, double setNm)
+    {
+        StartTorque start = BySight.FromThread(ThreadCatalog.Named(name));
+        Assert.Equal(setNm, start.HighNmm / 1000, 0.003 * setNm);
+        Assert.Equal(setNm / 2, start.LowNmm / 1000, 0.003 * setNm);
+        Assert.Equal(setNm / Math.Sqrt(2), start.LikelyNmm / 1000, 0.003 * setNm);
+        Assert.Equal(StartSource.Thread, start.From);
+        Assert.Equal(name, start.Thread!.Designation);
+    }
+
+    [Theory]
+    [InlineData(17, "M10")]
+    [InlineData(16, "M10")]
+    [InlineData(19, "M12")]
+    [InlineData(18, "M12")]
+    [InlineData(22, "M14")]
+    [InlineData(32, "M22")]
+    [InlineData(34, "M22")]
+    [InlineData(36, "M24")]
+    [InlineData(23.8125, "5/8-11")]
+    [InlineData(28.575, "3/4-10")]
+    public void A_hexagon_tells_the_thread_old_or_new(double flatsMm, string thread) =>
+        Assert.Equal(thread, BySight.ThreadOf(flatsMm)!.Designation);
+
+    [Fact]
+    public void A_place_without_a_row_of_the_size_falls_back_on_the_thread()
+    {
+        StartTorque start = BySight.Start(Place.Named("suspension"), 18, null)!;
+        Assert.Equal(StartSource.Thread, start.From);
+        Assert.Equal("M12", start.Thread!.Designation);
+        Assert.Empty(start.Rows);
+    }
+
+    [Fact]
+    public void A_thread_named_is_looked_up_by_itself_not_by_its_hexagon()
+    {
+        StartTorque m12 = BySight.Start(Place.Named("wheel"), 19, ThreadCatalog.Named("M12x1.5"))!;
+        Assert.All(m12.Rows, row => Assert.StartsWith("M12", row.Threads, StringComparison.Ordinal));
+        Assert.Equal(3, m12.Rows.Count);
+        StartTorque hub = BySight.Start(Place.Named("hub"), null, ThreadCatalog.Named("M22x1.5"))!;
+        Assert.Equal(StartSource.Table, hub.From);
+        Assert.Single(BySight.Start(Place.Named("hub"), null, ThreadCatalog.Named("M18x1.5"))!.Rows);
+        Assert.Equal("9/16", BySight.Start(Place.Named("wheel"), null, ThreadCatalog.Named("9/16-18"))!.Rows.Single().Threads);
+    }
+
+    [Fact]
+    public void With_nothing_to_go_on_there_is_none_and_the_nearest_rows_are_told()
+    {
+        Assert.Null(BySight.Start(Place.Named("hub"), null, null));
+        Assert.Null(BySight.Start(null, 500, null));
+        Assert.Equal(["M24", "M22", "M27"], BySight.Nearest(Place.Named("structure"), 40, 3).Select(row => row.Threads));
+        Assert.Equal(3, BySight.Nearest(null, null).Count);
+    }
+
+    [Fact]
+    public void A_torque_given_has_no_scatter()
+    {
+        StartTorque given = StartTorque.Given(460e3);
+        Assert.Equal((460e3, 460e3, 0, StartSource.Given), (given.LowNmm, given.HighNmm, given.Sigma, given.From));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StartTorque.Given(0));
+        Assert.Throws<ArgumentException>(() => StartTorque.Pooled([]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Places))]
+    public void Every_place_reads_and_names_only_what_moves_can_harm(string key)
+    {
+        Place place = Place.Named(key);
+        Assert.Contains(place, Place.All.Select(one => one with { Near = place.Near }));
+        Assert.All(place.Near, near => Assert.Contains(near, Harmed));
+    }
+
+    [Fact]
+    public void Every_row_of_the_torques_sits_at_a_place_or_is_listed_only()
+    {
+        string[] known = [.. Place.All.Select(place => place.Key), "first-stage", "adjusting"];
+        Assert.All(LargeNut.All, row => Assert.Contains(row.On, known));
+        Assert.All(LargeNut.All, row => Assert.True(row.TorqueNmm.Median > 0 && row.FlatsMm.Count > 0));
+    }
+
+    [Theory]
+    [InlineData("wheel", TurnsWith.Wheel)]
+    [InlineData("hub", TurnsWith.Wheel)]
+    [InlineData("crank", TurnsWith.Crank)]
+    [InlineData("brake", TurnsWith.Nothing)]
+    public void What_turns_with_it_follows_from_the_place(string on, TurnsWith turns) => Assert.Equal(turns, Place.Named(on).Turns);
+}

@@ -1,0 +1,99 @@
+using Leverage.BreakLoose;
+
+namespace Leverage.Tests.BreakLoose;
+
+public sealed class ShownTorqueTests
+{
+    private const double Sigma = 0.3628413;
+    private static readonly LogNormalPart[] Rusted = [new(Math.Log(630e3), Sigma, 1)];
+
+    /// <summary>By hand: x = 630·exp(σ·z), z the normal deviate of 1 − (1 − p)·0.7379, where 0.7379 is the chance above (ln 500/630)/σ = −0.637.</summary>
+    [Theory]
+    [InlineData(0.1, 540)]
+    [InlineData(0.5, 711)]
+    [InlineData(0.9, 1065)]
+    public void A_nut_that_held_500_of_a_likely_630_takes_more(double share, double expectedNm) =>
+        Assert.Equal(expectedNm, new ShownTorque(Rusted, 0, new Shown(500e3, [], [])).Quantile(share) / 1000, 0.5);
+
+    /// <summary>By hand: half of ln 1.59 goes over to the next, and the variance falls from σ² to ¾σ²: σ 0.314.</summary>
+    [Fact]
+    public void One_that_came_at_1_59_times_the_median_moves_the_next_to_1_26_times_it()
+    {
+        var next = new ShownTorque([new(Math.Log(630e3), 0.363, 1)], 0, new Shown(0, [1.59 * 630e3], []));
+        Assert.Equal(1.261, next.Quantile(0.5) / 630e3, 0.001);
+        Assert.Equal(0.3144, Math.Log(next.Quantile(0.9) / next.Quantile(0.5)) / 1.2815516, 0.0002);
+    }
+
+    [Fact]
+    public void Nothing_shown_changes_nothing()
+    {
+        var same = new ShownTorque(Rusted, 25e3, Shown.Nothing);
+        Assert.Equal(655e3, same.Quantile(0.5), 1);
+        Assert.Equal(0.5, same.Survival(655e3), 1e-9);
+    }
+
+    [Fact]
+    public void What_it_held_is_certain_and_the_curve_starts_there()
+    {
+        var held = new ShownTorque(Rusted, 0, new Shown(500e3, [], []));
+        Assert.Equal(1, held.Survival(499e3));
+        Assert.Equal(Math.Log(500e3), held.LogLow, 1e-9);
+        Assert.Equal((1, 0), held.At(Math.Log(499e3)));
+        Assert.True(held.At(Math.Log(500.1e3)).Density > 0.5);
+    }
+
+    /// <summary>The density read from the curve integrates to one, and to the survival between.</summary>
+    [Theory]
+    [InlineData(0, 0, 0, 0)]
+    [InlineData(600e3, 0, 0, 20e3)]
+    [InlineData(0, 700e3, 800e3, 0)]
+    [InlineData(2500e3, 500e3, 0, 0)]
+    public void The_density_is_the_slope_of_the_survival(double held, double came, double alike, double extra)
+    {
+        var shown = new ShownTorque(Rusted, extra, new Shown(held, came > 0 ? [came] : [], alike > 0 ? [alike] : []));
+        const int Steps = 20_000;
+        double step = (shown.LogHigh - shown.LogLow) / Steps;
+        double sum = 0;
+        for (int i = 0; i < Steps; i++)
+        {
+            double middle = shown.LogLow + (i + 0.5) * step;
+            sum += step * shown.At(middle).Density;
+            Assert.Equal(1 - sum, shown.At(middle + step / 2).Survival, 1e-5);
+        }
+
+        Assert.Equal(1, sum, 1e-5);
+    }
+
+    [Fact]
+    public void Like_nuts_that_held_more_only_ever_make_it_harder()
+    {
+        double before = 0;
+        foreach (double stood in new[] { 0, 200e3, 400e3, 800e3, 1600e3, 6000e3 })
+        {
+            double now = new ShownTorque(Rusted, 0, new Shown(0, [], [stood])).Quantile(0.5);
+            Assert.True(now >= before - 1, FormattableString.Invariant($"{stood}: {now} after {before}"));
+            before = now;
+        }
+    }
+
+    [Fact]
+    public void With_nothing_common_like_nuts_tell_nothing() =>
+        Assert.Equal(630e3, new ShownTorque(Rusted, 0, new Shown(0, [900e3], [800e3]), within: 1).Quantile(0.5), 1);
+
+    [Fact]
+    public void The_parts_of_a_mixture_are_weighed_by_what_came()
+    {
+        LogNormalPart[] two = [new(Math.Log(300e3), 0.1, 0.5), new(Math.Log(900e3), 0.1, 0.5)];
+        Assert.InRange(new ShownTorque(two, 0, new Shown(0, [880e3], [])).Quantile(0.01), 600e3, 900e3);
+        Assert.InRange(new ShownTorque(two, 0, new Shown(600e3, [], [])).Quantile(0.01), 600e3, 800e3);
+    }
+
+    [Theory]
+    [InlineData(-1, 0, 0, 0.5)]
+    [InlineData(double.NaN, 0, 0, 0.5)]
+    [InlineData(0, 50e3, 60e3, 0.5)]
+    [InlineData(0, 0, 0, 0)]
+    [InlineData(0, 0, 0, 1.01)]
+    public void What_cannot_be_is_refused(double held, double came, double extra, double within) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ShownTorque(Rusted, extra, new Shown(held, came > 0 ? [came] : [], []), within));
+}
