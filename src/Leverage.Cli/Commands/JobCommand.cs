@@ -14,19 +14,20 @@ namespace Leverage.Cli.Commands;
 /// <summary><c>leverage job</c>: the whole strip-down, from the order of work to the refit.</summary>
 internal sealed class JobCommand : LeverageCommand
 {
-    /// <summary>Drawings on a sheet: a page of paper of them.</summary>
+    /// <summary>Fasteners drawn where drawings are asked for.</summary>
     private const int Drawings = 3;
 
     private readonly TextArgument _file = new("FILE", "the job file, such as shared/pickup/job.toml", required: false);
     private readonly TextOption _out = new("--out", "FILE", "the sheet to print: .html, or .md");
     private readonly Flag _csv = new("--csv", "a line a fastener, as CSV");
+    private readonly Flag _pictures = new("--pictures", "draw the three hardest on the sheet, not only what asks for it");
     private readonly NewFile _new = new("--new", "write a commented starter file");
 
     /// <inheritdoc/>
     internal override string Example => "job shared/pickup/job.toml";
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [_file, _out, _csv, _new.Option];
+    internal override IEnumerable<Symbol> Symbols => [_file, _out, _pictures, _csv, _new.Option];
 
     /// <inheritdoc/>
     internal override string Remarks =>
@@ -64,7 +65,7 @@ internal sealed class JobCommand : LeverageCommand
         JobPlan plan = JobPlanner.Plan(JobReader.Read(file));
         if (sheet is not null)
         {
-            byte[] text = Encoding.UTF8.GetBytes(Sheet(plan, Format(sheet)!, given.Units));
+            byte[] text = Encoding.UTF8.GetBytes(Sheet(plan, Format(sheet)!, given));
             WholeFile.Write(_out.Name, sheet, given.ForceWrite, stream => stream.Write(text));
         }
 
@@ -76,20 +77,29 @@ internal sealed class JobCommand : LeverageCommand
                 : page => new JobWords(plan, given.Units, sheet).Write(page));
     }
 
-    private static string Sheet(JobPlan plan, string format, UnitStyle units) => format == "md"
-        ? MarkdownSheet.Write(JobSheet.Of(plan, units, []))
-        : HtmlSheet.Write(JobSheet.Of(plan, units, [.. plan.Hardest(Drawings).SelectMany(planned => Drawn(planned, units))]));
+    private string Sheet(JobPlan plan, string format, Given given) => format == "md"
+        ? MarkdownSheet.Write(JobSheet.Of(plan, given.Units, []))
+        : HtmlSheet.Write(JobSheet.Of(plan, given.Units, [.. given.Get(_pictures)
+            ? plan.Hardest(Drawings).SelectMany(planned => Drawn(planned, given.Units))
+            : Asked(plan, given.Units)]));
 
-    /// <summary>The window of force against length, and the lever from the side.</summary>
+    /// <summary>The lever from the side, where a verdict asks for it.</summary>
+    private static IEnumerable<SheetDrawing> Asked(JobPlan plan, UnitStyle units) =>
+        plan.AsksForDrawing is { } planned ? Side(planned, units) : [];
+
     private static IEnumerable<SheetDrawing> Drawn(PlannedLoosening planned, UnitStyle units)
     {
         string name = planned.Fastener.Name;
-        LooseningAssessment a = planned.Assessment;
-        yield return Drawing(WindowChart.Draw(WindowMaker.Of(a), name, units), $"{name}: force of the hands against length of the lever");
-        if (LeverSketcher.Of(a) is { } sketch)
-        {
-            yield return Drawing(SideView.Draw(sketch, name, units), $"{name}: the lever from the side, to scale");
-        }
+        Chart window = WindowChart.Draw(WindowMaker.Of(planned.Assessment), name, units);
+        return Side(planned, units).Prepend(Drawing(window, $"{name}: force of the hands against length of the lever"));
+    }
+
+    private static IEnumerable<SheetDrawing> Side(PlannedLoosening planned, UnitStyle units)
+    {
+        string name = planned.Fastener.Name;
+        return LeverSketcher.Of(planned.Assessment) is { } sketch
+            ? [Drawing(SideView.Draw(sketch, name, units), $"{name}: the lever from the side, to scale")]
+            : [];
     }
 
     private static SheetDrawing Drawing(Chart chart, string caption) => new(chart.Svg(), caption);

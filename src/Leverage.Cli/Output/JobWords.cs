@@ -23,10 +23,9 @@ internal sealed class JobWords
         Order(page);
         Loosening(page);
         Refit(page);
-        if (_plan.Parts.Count > 0)
+        foreach (SheetLine line in Preparation.Lines(_plan, _units).Where(line => line.Label is not ("Photograph" or "At the start" or "Lay out")))
         {
-            page.Note("New parts", string.Join("; ", _plan.Parts.Select(
-                part => string.Create(CultureInfo.InvariantCulture, $"{part.Count} × {part.Part}"))));
+            page.Note(line.Label, line.Words);
         }
 
         page.Note("Before you pull", "the maker's manual and local rules come first; never under it on a jack alone.");
@@ -39,7 +38,7 @@ internal sealed class JobWords
         {
             page.Item(task.Number, task.Task.Name);
             page.Below(task.Before.Count > 0 ? TaskPhrases.Must(task) : "");
-            page.Below(task.Moved is { } rule ? $"moved up: {OrderWords.WhyMoved(rule, _plan.Job.Rules)}" : "");
+            page.Below(task.Moved is { } rule ? $"moved up: {OrderWords.WhyMoved(rule, _plan.Left.Rules)}" : "");
         }
 
         if (_plan.Tasks.Count > 0)
@@ -55,11 +54,8 @@ internal sealed class JobWords
         {
             string word = LooseningAnswers.Word(planned.Verdict).ToUpperInvariant();
             string step = planned.Task is { } task ? string.Create(CultureInfo.InvariantCulture, $", step {task.Number}") : "";
-            page.Entry(word, $"{planned.Fastener.Name}{step}: {Takes(planned)}; {FastenerPhrases.SetUp(planned, _units)[0]}");
-            if (planned.Verdict != Assessments.Verdict.Go)
-            {
-                page.Under(string.Join(' ', FastenerPhrases.Verdict(planned, _units).Skip(2).Take(2)));
-            }
+            page.Entry(word, $"{planned.Fastener.Name}{step}: {Takes(planned)}; {FastenerPhrases.Tools(planned, _units)[0]}");
+            page.Under(FastenerPhrases.Note(planned, _units));
         }
 
         page.Space();
@@ -70,14 +66,18 @@ internal sealed class JobWords
 
     private void Refit(Page page)
     {
-        var table = new Columns("lrll").Row("refit, the last one off first", _units.TorqueUnit, "from", "torque wrench");
-        foreach (PlannedTightening planned in _plan.Refit)
+        var table = new Columns("lrll").Row("refit, in order", _units.TorqueUnit, "torque wrench", "");
+        foreach (RefitStep step in _plan.RefitSteps)
         {
-            table.Row(
-                planned.Fastener.Name,
-                _units.TorqueNumber(planned.Torque),
-                planned.Basis == TorqueBasis.Book ? "book" : "worked out",
-                planned.Wrench?.Wrench.Name ?? "none in range");
+            foreach (RefitFit fit in step.Fits)
+            {
+                IReadOnlyList<string> wrench = RefitPhrases.Wrench(fit, _units);
+                table.Row(
+                    fit.Tightening.Fastener.Name,
+                    fit.Stage == RefitStage.Snug ? "snug" : _units.TorqueNumber(fit.Tightening.Torque),
+                    wrench[0],
+                    fit.Stage == RefitStage.Full && !fit.IsFitted ? step.Title : "");
+            }
         }
 
         page.Table(table);

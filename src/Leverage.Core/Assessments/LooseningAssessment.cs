@@ -37,7 +37,11 @@ public sealed record TubeAssessment(
     double TypicalFriction,
     SlipAngles Typical,
     Length BestOverlap,
-    bool WillMark);
+    bool WillMark)
+{
+    /// <summary>Force of the hands at which the tube first bends or dents, N: below the likely push it is no tube to pull on.</summary>
+    public required double BreaksAtN { get; init; }
+}
 
 /// <summary>What holds the wheel against this nut.</summary>
 /// <param name="Capacity">What each restraint and all together hold.</param>

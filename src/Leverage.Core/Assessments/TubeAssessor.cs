@@ -34,7 +34,10 @@ internal static class TubeAssessor
             typical,
             SlipAngles.Of(bar, tube, geometry, typical, nut.RunningShare),
             BestOverlap(bar, tube, setup.Hands.Stance.GripOffsetMm, low, nut.HighNmm, HandFigures.Of(setup.Hands).Quantile(0.9)),
-            tube.Wall is { } wall && mouth > TubeDent.MarkForce(tube.Yield.Megapascals, wall.Millimeters));
+            tube.Wall is { } wall && mouth > TubeDent.MarkForce(tube.Yield.Megapascals, wall.Millimeters))
+        {
+            BreaksAtN = TubeLimits.Of(tube).BreakingTorque(geometry) / geometry.ReachMm,
+        };
     }
 
     /// <summary>

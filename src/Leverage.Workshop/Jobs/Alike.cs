@@ -4,10 +4,10 @@ using Leverage.Assessments;
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>Everything the choice of a set-up depends on: fasteners that agree in it, to the last digit, are alike.</summary>
-internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequest? Hold, string By)
+internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequest? Hold, string By, string Came)
 {
     /// <summary>What a fastener's choice depends on; lists become words, which compare by what they say.</summary>
-    internal static Alike Of(JobFastener fastener, WheelHold? hold) => new(
+    internal static Alike Of(JobFastener fastener, WheelHold? hold, NutHistory history) => new(
         fastener with
         {
             Name = "",
@@ -21,8 +21,16 @@ internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequ
             Pattern = TighteningPattern.None,
             Note = null,
             Stances = [],
+            Castle = false,
+            Staked = false,
+            RideHeight = false,
+            RetorqueAfter = null,
+            RefitNote = null,
+            Sheared = false,
+            CameLoose = [],
         },
         string.Join(',', fastener.Stances),
         hold is null ? null : hold.Request with { HeldBy = null },
-        hold is null ? "" : string.Join(',', hold.Request.HeldBy ?? []));
+        hold is null ? "" : string.Join(',', hold.Request.HeldBy ?? []),
+        string.Join(',', history.Came.Select(torque => torque.NewtonMeters)));
 }

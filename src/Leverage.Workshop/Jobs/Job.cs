@@ -34,6 +34,10 @@ public sealed record Job
     /// <summary>The tasks as written.</summary>
     public required IReadOnlyList<JobTask> Tasks { get; init; }
 
+    /// <summary>Whether the chest has a tool for a width across flats.</summary>
+    internal bool HasTool(Length flats, Requests.ToolKind? kind) =>
+        Chest.NutTools.Any(tool => Picking.Fit.OnNut(tool, kind, flats));
+
     /// <summary>What each task says of its place in the order.</summary>
     public IReadOnlyList<TaskRules> Rules => [.. Tasks.Select(task => task.Rules)];
 }

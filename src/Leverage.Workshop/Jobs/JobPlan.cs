@@ -30,6 +30,12 @@ public sealed record PlannedLoosening
     /// <summary>What holds the wheel it turns; null where it turns none.</summary>
     public WheelHold? Hold { get; init; }
 
+    /// <summary>What is known from what happened to it, and to those like it.</summary>
+    public required NutHistory History { get; init; }
+
+    /// <summary>Its width across flats, given or taken from its thread.</summary>
+    public UnitsNet.Length? Flats => Assessment.Setup.Fastener.AcrossFlats;
+
     /// <summary>Whether the vehicle is off the ground then.</summary>
     public bool Lifted { get; init; }
 
@@ -49,14 +55,26 @@ public sealed record JobPlan
     /// <summary>The job.</summary>
     public required Job Job { get; init; }
 
-    /// <summary>The tasks in order.</summary>
+    /// <summary>The job of what is left: its tasks, and the states that hold now.</summary>
+    public required Job Left { get; init; }
+
+    /// <summary>The tasks left, in order.</summary>
     public required IReadOnlyList<PlannedTask> Tasks { get; init; }
 
-    /// <summary>How each fastener is broken loose, the hard ones first.</summary>
+    /// <summary>How each fastener that is not loose yet is loosened, the hard ones first.</summary>
     public required IReadOnlyList<PlannedLoosening> Loosening { get; init; }
 
-    /// <summary>How each goes back, the last one off first.</summary>
+    /// <summary>How each goes back, by its index in the job.</summary>
     public required IReadOnlyList<PlannedTightening> Refit { get; init; }
+
+    /// <summary>In which order they go back.</summary>
+    public required IReadOnlyList<RefitStep> RefitSteps { get; init; }
+
+    /// <summary>What the job lacks, and what may be a slip.</summary>
+    public required JobGaps Gaps { get; init; }
+
+    /// <summary>How many of the fasteners are loose already.</summary>
+    public int LooseAlready => Job.Fasteners.Count - Loosening.Count;
 
     /// <summary>What to buy.</summary>
     public required IReadOnlyList<PartToBuy> Parts { get; init; }
@@ -69,6 +87,10 @@ public sealed record JobPlan
         .. Loosening.Where(planned => planned.Choice is not null)
             .OrderByDescending(planned => planned.Assessment.Nut.LikelyNmm).Take(most),
     ];
+
+    /// <summary>The one whose verdict asks for a drawing: a tube is slipped over, and it is no clean go; null where none does.</summary>
+    public PlannedLoosening? AsksForDrawing =>
+        Loosening.FirstOrDefault(planned => planned is { Choice.Place.Set.Tube: not null, Verdict: not Verdict.Go });
 
     /// <summary>The worst verdict of all.</summary>
     public Verdict Verdict => Loosening.Count == 0 ? Verdict.Go : Loosening.Max(planned => planned.Verdict);

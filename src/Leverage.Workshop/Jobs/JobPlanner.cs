@@ -7,15 +7,19 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>Plans a job.</summary>
 public sealed class JobPlanner
 {
+    private readonly Job _whole;
     private readonly Job _job;
+    private readonly JobProgress _progress;
     private readonly IReadOnlyList<TaskRules> _rules;
     private readonly JobStates _states;
     private readonly SetUpChooser _chooser;
 
     private JobPlanner(Job job)
     {
-        _job = job;
-        _rules = job.Rules;
+        _whole = job;
+        _progress = new JobProgress(job);
+        _job = _progress.Left;
+        _rules = _job.Rules;
         _states = new JobStates(job);
         _chooser = new SetUpChooser(job);
     }
@@ -40,16 +44,22 @@ public sealed class JobPlanner
 
         List<PlannedTask> tasks = InOrder(order);
         PlannedTask?[] breaking = ByFastener(Enumerable.Reverse(tasks));
-        PlannedTask?[] last = ByFastener(tasks);
-        int[] offLast = [.. Enumerable.Range(0, _job.Fasteners.Count).OrderByDescending(i => last[i]?.Number ?? 0)];
         var refit = new RefitPlanner(_job);
+        PlannedTightening[] back = [.. _job.Fasteners.Select(refit.Of)];
+        PlannedLoosening[] loosening =
+        [
+            .. HardFirst(Enumerable.Range(0, _job.Fasteners.Count).Where(i => !_progress.Loose[i]).Select(i => Loosen(_job.Fasteners[i], breaking[i]))),
+        ];
         return new JobPlan
         {
-            Job = _job,
+            Job = _whole,
+            Left = _job,
             Tasks = tasks,
-            Loosening = [.. HardFirst(_job.Fasteners.Select((fastener, i) => Loosen(fastener, breaking[i])))],
-            Refit = [.. offLast.Select(i => refit.Of(_job.Fasteners[i]))],
+            Loosening = loosening,
+            Refit = back,
+            RefitSteps = RefitOrder.Of(_whole, _states, [.. _progress.Done, .. tasks.Select(task => task.Task)], back),
             Parts = Parts(),
+            Gaps = JobGaps.Of(_whole, _progress, loosening, back),
         };
     }
 
@@ -128,10 +138,12 @@ public sealed class JobPlanner
     {
         IEnumerable<string> states = task?.States ?? (IEnumerable<string>)_job.AtStart;
         WheelHold? hold = fastener.Wheel is { } wheel ? _states.Of(wheel, states) : null;
-        var (choice, assessment) = _chooser.For(fastener, hold);
+        NutHistory history = _progress.Of(fastener);
+        var (choice, assessment) = _chooser.For(fastener, hold, history);
         return new PlannedLoosening
         {
             Fastener = fastener,
+            History = history,
             Task = task,
             Choice = choice,
             Assessment = assessment,

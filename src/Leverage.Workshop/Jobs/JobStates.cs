@@ -41,6 +41,10 @@ public sealed class JobStates
         "propshaft in", "gearbox in", "engine in",
     ];
 
+    /// <summary>The states understood for holding a wheel.</summary>
+    internal static IReadOnlyList<string> Known { get; } =
+        [WheelsDown, InGear, ParkingBrake, FootBrake, Chocked, StudBar, "front wheels down", "rear wheels down", .. GearPath];
+
     private readonly Job _job;
     private readonly HashSet<string> _mentioned;
 
@@ -147,6 +151,6 @@ public sealed class JobStates
 
     private bool Ended(string state, HashSet<string> now) => _mentioned.Contains(state) && !now.Contains(state);
 
-    private static string Plain(string state) =>
+    internal static string Plain(string state) =>
         state.EndsWith(Again, StringComparison.OrdinalIgnoreCase) ? state[..^Again.Length] : state;
 }

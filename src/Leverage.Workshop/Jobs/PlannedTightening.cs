@@ -51,7 +51,10 @@ public sealed record PlannedTightening
     /// <summary>What to hang instead; null where no mass is known or the bar would be absurd.</summary>
     public HungWeight? Hang { get; init; }
 
-    /// <summary>Torques of the rounds; one for a single fastener.</summary>
+    /// <summary>Whether it is too small for a torque wrench: it is turned home by hand.</summary>
+    public bool IsByHand => Torque.NewtonMeters < RefitPlanner.SmallestNm;
+
+    /// <summary>Torques of the rounds, in steps a wrench can be set to; one for a single or small fastener.</summary>
     public required IReadOnlyList<Torque> Stages { get; init; }
 
     /// <summary>The order within a round; empty where there is none.</summary>

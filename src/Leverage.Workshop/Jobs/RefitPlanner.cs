@@ -5,6 +5,7 @@ using Leverage.Threads;
 using Leverage.Preload;
 using Leverage.Workshop.Chest;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Leverage.Workshop.Jobs;
 
@@ -14,6 +15,13 @@ internal sealed class RefitPlanner
     /// <summary>Distances from the nut at which a mass can be hung sensibly, mm (judgement).</summary>
     private const double NearestMm = 100;
     private const double FarthestMm = 1500;
+
+    /// <summary>Torque below which a screw is turned home by feel where no wrench goes so low, N·m (judgement).</summary>
+    internal const double SmallestNm = 12;
+
+    /// <summary>Torque below which a group goes up in one round, N·m (judgement).</summary>
+    private const double StagedNm = 20;
+
     private readonly Job _job;
 
     internal RefitPlanner(Job job) => _job = job;
@@ -24,6 +32,7 @@ internal sealed class RefitPlanner
             ? FrictionRange.Lubricated(lubricant)
             : FrictionRange.About(FrictionRange.Default);
         Torque torque = fastener.BookTorque ?? WorkedOut(fastener.Thread!, GradeOf(fastener), friction.Likely);
+        WrenchChoice? wrench = WrenchFor(torque, fastener.Adapter);
         bool group = fastener is { Count: > 1, Pattern: not TighteningPattern.None };
         return new PlannedTightening
         {
@@ -32,9 +41,9 @@ internal sealed class RefitPlanner
             Basis = fastener.BookTorque is null ? TorqueBasis.WorkedOut : TorqueBasis.Book,
             Friction = friction,
             Check = Check(fastener, friction),
-            Wrench = WrenchFor(torque, fastener.Adapter),
-            Hang = Hang(torque),
-            Stages = group ? [.. TighteningSequence.Stages.Select(share => torque * share)] : [torque],
+            Wrench = wrench,
+            Hang = wrench is null && HasRoomToHang(fastener) ? Hang(torque, fastener.Room) : null,
+            Stages = group && torque.NewtonMeters >= StagedNm ? Stages(torque, wrench) : [torque],
             Sequence = group ? TighteningSequence.Of(fastener.Count, fastener.Pattern) : [],
         };
     }
@@ -73,14 +82,35 @@ internal sealed class RefitPlanner
             torque.NewtonMillimeters, wrench.Length.Millimeters, length.Millimeters, 0) / 1000)
         : torque;
 
+    /// <summary>The rounds, each but the last to a mark the wrench has and within its range.</summary>
+    private static Torque[] Stages(Torque torque, WrenchChoice? wrench)
+    {
+        TorqueUnit unit = (wrench?.Wrench.From ?? torque).Unit;
+        double full = torque.As(unit);
+        double least = wrench is { } choice ? choice.Wrench.From.As(unit) * full / choice.Setting.As(unit) : 0;
+        return
+        [
+            .. TighteningSequence.Stages.SkipLast(1).Select(share => Marked(full * share)).Where(stage => stage >= least)
+                .Select(stage => Torque.From(stage, unit)),
+            torque,
+        ];
+    }
+
+    /// <summary>The nearest mark of a wrench's scale: fives above fifty, ones below (judgement).</summary>
+    private static double Marked(double value) => value >= 50 ? 5 * Math.Round(value / 5) : Math.Round(value);
+
+    /// <summary>A weight hangs on a level bar one can stand or kneel beside.</summary>
+    private static bool HasRoomToHang(JobFastener fastener) => fastener.Stances.Count == 0
+        || fastener.Stances.Any(stance => stance.StartsWith("stand", StringComparison.Ordinal) || stance.StartsWith("kneel", StringComparison.Ordinal));
+
     /// <summary>The weighed mass, or where it would hang too far out, a person's own.</summary>
-    private HungWeight? Hang(Torque torque)
+    private HungWeight? Hang(Torque torque, Length? room)
     {
         IEnumerable<(Mass Mass, string? Person)> masses = _job.HungMass is { } weighed ? [(weighed, null)] : [];
         foreach (var (mass, person) in masses.Concat(_job.People.Where(p => p.Body is not null).Select(p => (p.Body!.Value, (string?)p.Name))))
         {
             double distance = HangingWeight.Distance(torque.NewtonMillimeters, mass.Kilograms);
-            if (distance is >= NearestMm and <= FarthestMm)
+            if (distance >= NearestMm && distance <= Math.Min(FarthestMm, room?.Millimeters ?? FarthestMm))
             {
                 return new HungWeight(mass, Length.FromMillimeters(distance), person);
             }

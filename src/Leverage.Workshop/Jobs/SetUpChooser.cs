@@ -12,11 +12,11 @@ public sealed record SetUpChoice(Place Place, string? Person);
 
 /// <summary>
 /// Chooses the best set-up of the chest, and who pulls, for each fastener. A tube adds nothing but reach, so tubes
-/// are tried only where the nut may stay stuck without one. Fasteners that are alike cost once.
+/// are tried only where the nut may stay tight without one. Fasteners that are alike cost once.
 /// </summary>
 internal sealed class SetUpChooser
 {
-    /// <summary>Chance to stay stuck above which a tube is tried (judgement).</summary>
+    /// <summary>Chance to stay tight above which a tube is tried (judgement).</summary>
     private const double StaysTightShare = 0.1;
 
     private readonly Job _job;
@@ -33,9 +33,9 @@ internal sealed class SetUpChooser
     }
 
     /// <summary>The choice for a fastener, and what it means; with no tool for it, what the nut takes.</summary>
-    internal (SetUpChoice? Choice, LooseningAssessment Assessment) For(JobFastener fastener, WheelHold? hold)
+    internal (SetUpChoice? Choice, LooseningAssessment Assessment) For(JobFastener fastener, WheelHold? hold, NutHistory history)
     {
-        var alike = Alike.Of(fastener, hold);
+        var alike = Alike.Of(fastener, hold, history);
         if (!_known.TryGetValue(alike, out var known))
         {
             _known[alike] = known = Chosen(fastener, Nut(fastener, hold));
@@ -96,6 +96,7 @@ internal sealed class SetUpChooser
         Stances = fastener.Stances,
         Person = person,
         Recess = fastener.Recess,
+        Room = fastener.Room,
         Advise = false,
     };
 

@@ -79,7 +79,7 @@ internal sealed class Contest
 
     private Entrant? BestUse(SetOnNut set)
     {
-        var judge = new SetJudge(set.Setup, _nut);
+        var judge = new SetJudge(set.Setup, _nut, _request.Room);
         Entrant? best = null;
         double likeliest = 0;
         foreach (StanceHands hands in _stances)

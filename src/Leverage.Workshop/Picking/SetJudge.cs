@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using Leverage.Assessments;
 using Leverage.Levers;
 using Leverage.LoadPath;
+using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
@@ -24,9 +25,10 @@ internal sealed class SetJudge
     private readonly TubeLimits _limits;
     private readonly double _barMm;
     private readonly double _tubeMm;
+    private readonly double _roomMm;
     private readonly double[] _gives;
 
-    internal SetJudge(LooseningSetup setup, NutFigures nut)
+    internal SetJudge(LooseningSetup setup, NutFigures nut, Length? room)
     {
         (_setup, _nut) = (setup, nut);
         _links = SetupLinks.Of(setup with { Tube = null }, null);
@@ -34,13 +36,14 @@ internal sealed class SetJudge
         _barMm = setup.Bar!.Length.Millimeters;
         _tubeMm = setup.Tube?.Length.Millimeters ?? 0;
         _limits = setup.Tube is { } tube ? TubeLimits.Of(tube) : default;
+        _roomMm = room?.Millimeters ?? double.PositiveInfinity;
         _gives = new double[_fixed + 3];
     }
 
     /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
     internal double[] OverlapsMm(Stance stance) => _setup.Tube is not null
-        ? Fit.OverlapsMm(_setup, stance)
-        : Fit.HasRoom(_barMm, stance) ? [0] : [];
+        ? [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= _roomMm)]
+        : Fit.HasRoom(_barMm, stance) && _barMm <= _roomMm ? [0] : [];
 
     /// <summary>What an overlap in a stance is judged to be.</summary>
     internal JudgedUse Judge(StanceHands hands, double overlapMm)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Levers;
 using Leverage.Threads;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Picking;
@@ -18,7 +19,7 @@ public static class FastenerPhrases
     /// <summary>Pieces of advice on a sheet, best first.</summary>
     private const int Advices = 2;
 
-    /// <summary>How many and what: "4 × M10, 17 mm".</summary>
+    /// <summary>What it is: "M10, 17 mm hex".</summary>
     public static string Kind(JobFastener fastener, UnitStyle units)
     {
         ArgumentNullException.ThrowIfNull(fastener);
@@ -26,7 +27,7 @@ public static class FastenerPhrases
         var parts = new List<string>(3);
         if (fastener.Thread is { } thread)
         {
-            parts.Add(thread.Printed + (fastener.LeftHand ? " left-hand" : ""));
+            parts.Add(thread.Printed);
         }
 
         if (fastener.AcrossFlats is { } flats)
@@ -34,103 +35,113 @@ public static class FastenerPhrases
             parts.Add($"{Width(fastener, units).Length(flats)} hex");
         }
 
-        string what = string.Join(", ", parts);
-        return fastener.Count > 1 ? $"{Whole(fastener.Count)} × {what}".TrimEnd(' ', '×') : what;
+        return string.Join(", ", parts);
     }
 
-    /// <summary>The set-up: what goes together, and who pulls how.</summary>
-    public static IReadOnlyList<string> SetUp(PlannedLoosening planned, UnitStyle units)
+    /// <summary>What goes together, and the reach of it.</summary>
+    public static IReadOnlyList<string> Tools(PlannedLoosening planned, UnitStyle units)
     {
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
         if (planned.Choice is not { } choice)
         {
-            return ["nothing in the chest fits, or leaves room for the hands", Missing(planned, units)];
+            return ["nothing in the chest fits", Missing(planned, units)];
         }
 
-        LooseningAssessment a = planned.Assessment;
-        var lines = new List<string> { PickWords.Tools(choice.Place, units) };
-        string reach = a.Lever is { } lever ? $", reach {units.Reach(Length.FromMillimeters(lever.ReachMm))}" : "";
-        string who = choice.Person is { } person ? $"{person}, " : "";
-        lines.Add($"{who}{a.Setup.Hands.Stance.Words}{reach}");
-        return lines;
+        LeverGeometry? lever = planned.Assessment.Lever;
+        return
+        [
+            PickWords.Tools(choice.Place, units),
+            .. lever is null ? (string[])[] : [$"hands {units.Reach(Length.FromMillimeters(lever.Value.ReachMm))} out"],
+        ];
     }
 
-    /// <summary>What it takes.</summary>
+    /// <summary>What it takes: the likely torque, the verdict in capitals, the hard torque, and where it is no go the chance.</summary>
     public static IReadOnlyList<string> Takes(PlannedLoosening planned, UnitStyle units)
     {
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
         NutFigures nut = planned.Assessment.Nut;
-        return
-        [
-            units.Torque(Torque.FromNewtonMillimeters(nut.LikelyNmm)),
-            $"{units.TorqueNumber(Torque.FromNewtonMillimeters(nut.LowNmm))} easy, "
-                + $"{units.TorqueNumber(Torque.FromNewtonMillimeters(nut.HighNmm))} hard",
-        ];
-    }
-
-    /// <summary>The verdict in capitals, the chances, the first reason, and what to change first.</summary>
-    public static IReadOnlyList<string> Verdict(PlannedLoosening planned, UnitStyle units)
-    {
-        ArgumentNullException.ThrowIfNull(planned);
-        LooseningAssessment a = planned.Assessment;
-        var lines = new List<string> { LooseningAnswers.Word(planned.Verdict).ToUpperInvariant() };
-        if (planned.Choice is null)
+        var lines = new List<string>
         {
-            return lines;
+            units.TorqueNumber(Torque.FromNewtonMillimeters(nut.LikelyNmm)),
+            LooseningAnswers.Word(planned.Verdict).ToUpperInvariant(),
+            $"hard {units.TorqueNumber(Torque.FromNewtonMillimeters(nut.HighNmm))}",
+        };
+        if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
+        {
+            lines[2] += string.Create(CultureInfo.InvariantCulture, $"; {100 * planned.Assessment.Judgement.ComesLoose:0} in 100");
         }
 
-        var (undone, stuck, gives) = Shares.Percent(a.Judgement.ComesLoose, a.Judgement.StaysTight, a.Judgement.Gives);
-        lines.Add($"undone {undone} %, stuck {stuck} %, gives {gives} %");
-        lines.AddRange(Reasons.Of(a, units).Take(1));
-        if (planned.Verdict != Assessments.Verdict.Go)
+        lines.AddRange(History(planned.History, units));
+        return lines;
+    }
+
+    /// <summary>Why it is no clean go, and what to change first; empty where it is one.</summary>
+    public static string Note(PlannedLoosening planned, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(planned);
+        ArgumentNullException.ThrowIfNull(units);
+        var sentences = new List<string>();
+        if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
         {
-            lines.AddRange(AdviceWords.Of(a, units).Take(Advices).Select(Sentence));
+            sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
+            sentences.AddRange(AdviceWords.Of(planned.Assessment, units).Take(Advices).Select(What).Select(Sentence));
+        }
+
+        if (planned.Fastener.Rounded)
+        {
+            sentences.Add("Corners rounded off: a six-point ring or a socket driven on; expect to split the nut or drill the head.");
         }
 
         if (PullsHardOnStands(planned))
         {
-            lines.Add("On stands a strong pull can tip it: pull steadily, never with your weight.");
+            sentences.Add("On stands a strong pull can tip it: pull steadily, never with your weight.");
         }
 
-        return lines;
+        return string.Join(' ', sentences);
     }
 
+    /// <summary>The change itself, without what it gains.</summary>
+    private static string What(string advice) => advice.IndexOf(": ", StringComparison.Ordinal) is var end and > 0 ? advice[..end] : advice;
+
     private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
+
+    private static IEnumerable<string> History(NutHistory history, UnitStyle units)
+    {
+        if (history.Held is { } held)
+        {
+            yield return $"held at {units.Torque(held)}";
+        }
+
+        if (history.Came.Count > 0)
+        {
+            yield return $"like ones came loose at {string.Join(", ", history.Came.Select(units.TorqueNumber))}";
+        }
+    }
 
     private static bool PullsHardOnStands(PlannedLoosening planned) =>
         planned is { Lifted: true, Fastener.Wheel: null, Assessment: { Lever: { } lever, Nut: { } nut } }
             && nut.LikelyNmm / lever.ReachMm > StrongPullN;
 
-    /// <summary>What holds the other end.</summary>
+    /// <summary>Who pulls how, and what holds the other end.</summary>
     public static IReadOnlyList<string> Held(PlannedLoosening planned, UnitStyle units)
     {
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
+        string stance = planned.Assessment.Setup.Hands.Stance.Key.Replace('-', ' ');
+        var lines = new List<string> { planned.Choice is null ? "–" : planned.Choice.Person is { } person ? $"{person}, {stance}" : stance };
         if (planned.Hold is not { } hold)
         {
-            return [planned.Fastener.HeldBy ?? "its own seat"];
+            lines.AddRange(planned.Fastener.HeldBy is { } by ? [$"held by {by}"] : []);
+            return lines;
         }
 
-        var lines = new List<string>();
-        if (hold.Request.OnStands)
-        {
-            lines.Add("wheel off the ground");
-        }
-
-        lines.Add(hold.Request.HeldBy is { Count: > 0 } by ? string.Join(", ", by.Select(Words)) : "nothing");
-        if (planned.Assessment.Hold is { } held)
-        {
-            string torque = units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm));
-            lines.Add($"{torque}, {UnitStyle.Fixed(held.Safety, 1)} of the hard case");
-            if (held.Roll is { } roll)
-            {
-                lines.Add($"else it rolls {(roll == Roll.Forward ? "forward" : "backward")}");
-            }
-        }
-
-        lines.AddRange(hold.Lost);
+        string what = hold.Request.HeldBy is { Count: > 0 } restraints ? string.Join(", ", restraints.Select(Words)) : "nothing";
+        lines.Add((hold.Request.OnStands ? "wheel off the ground, " : "") + $"held by {what}"
+            + (planned.Assessment.Hold is { } held ? $": {units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm))}" : ""));
+        string[] more = [.. planned.Assessment.Hold?.Roll is null ? (string[])[] : ["it can roll"], .. hold.Lost];
+        lines[1] += string.Concat(more.Select(words => "; " + words));
         return lines;
     }
 
@@ -152,6 +163,43 @@ public static class FastenerPhrases
         ThreadFamily.Unified => UnitStyle.Us,
         _ => UnitStyle.Metric,
     };
+
+    /// <summary>Names of one kind as one: "wheel nuts, left and right"; others side by side.</summary>
+    internal static string Together(IReadOnlyList<string> names) => string.Join("; ", Pairs(names));
+
+    /// <summary>Names, those that differ only behind the last comma told as one.</summary>
+    internal static IEnumerable<string> Pairs(IEnumerable<string> names) => names
+        .GroupBy(name => name.LastIndexOf(", ", StringComparison.Ordinal) is var comma and > 0 ? name[..comma] : name, StringComparer.OrdinalIgnoreCase)
+        .Select(group => group.Count() == 1
+            ? group.First()
+            : $"{group.Key}, {string.Join(" and ", group.Select(name => name.Length > group.Key.Length ? name[(group.Key.Length + 2)..] : name))}");
+
+    /// <summary>Sizes of tools, in millimetres or inches as each is: "13, 16, 18 mm, 1-1/8 in".</summary>
+    internal static string Sizes(IReadOnlyList<Length> sizes)
+    {
+        Length[] inches = [.. sizes.Where(IsInch)];
+        string metric = string.Join(", ", sizes.Except(inches).Select(size => UnitStyle.Trim(size.Millimeters, 1)));
+        string imperial = string.Join(", ", inches.Select(Fraction));
+        return string.Join(", ", ((string[])[metric.Length > 0 ? metric + " mm" : "", imperial.Length > 0 ? imperial + " in" : ""]).Where(text => text.Length > 0));
+    }
+
+    /// <summary>Whether a width is a whole number of sixteenths of an inch, and no whole millimetre.</summary>
+    private static bool IsInch(Length size) => Math.Abs(size.Millimeters - Math.Round(size.Millimeters)) > 0.05
+        && Math.Abs(16 * size.Inches - Math.Round(16 * size.Inches)) < 0.01;
+
+    private static string Fraction(Length size)
+    {
+        int sixteenths = (int)Math.Round(16 * size.Inches);
+        int under = 16;
+        int rest = sixteenths % 16;
+        while (rest > 0 && rest % 2 == 0)
+        {
+            (rest, under) = (rest / 2, under / 2);
+        }
+
+        string whole = sixteenths >= 16 ? Whole(sixteenths / 16) : "";
+        return rest == 0 ? whole : $"{whole}{(whole.Length > 0 ? "-" : "")}{Whole(rest)}/{Whole(under)}";
+    }
 
     internal static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 

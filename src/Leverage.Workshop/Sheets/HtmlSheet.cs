@@ -15,7 +15,7 @@ public static class HtmlSheet
         html.Doctype().Open("html", ("lang", "en"));
         html.Open("head").Void("meta", ("charset", "utf-8"))
             .Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"))
-            .Element("title", sheet.Title).Style(SheetStyle.Rules).CloseLine();
+            .Element("title", sheet.Title).Style(SheetStyle.For(sheet.Title)).CloseLine();
         html.Open("body").Open("main");
         html.Element("h1", sheet.Title);
         foreach (SheetBlock block in sheet.Blocks)
@@ -32,7 +32,7 @@ public static class HtmlSheet
         switch (block)
         {
             case SheetHeading heading:
-                html.Open("h2", heading.NewPage ? [("class", "page")] : []).Words(heading.Words).CloseLine();
+                html.Open("h2").Words(heading.Words).Words(" ").Element("small", heading.Note).CloseLine();
                 break;
             case SheetParagraph paragraph:
                 html.Open("p").Words(paragraph.Words).CloseLine();
@@ -46,8 +46,8 @@ public static class HtmlSheet
             case SheetList list:
                 List(html, list);
                 break;
-            case SheetSteps steps:
-                Steps(html, steps);
+            case SheetPanel panel:
+                Panel(html, panel);
                 break;
             case SheetTable table:
                 Table(html, table);
@@ -93,21 +93,12 @@ public static class HtmlSheet
         html.CloseLine();
     }
 
-    private static void Steps(HtmlWriter html, SheetSteps steps)
+    private static void Panel(HtmlWriter html, SheetPanel panel)
     {
-        html.Open("ol", ("class", "steps"));
-        foreach (SheetStep step in steps.Steps)
+        html.Open("dl", ("class", "panel"));
+        foreach (SheetLine line in panel.Lines)
         {
-            html.Open("li").Open("div", ("class", "step"));
-            html.Open("label");
-            Box(html, step.Title);
-            html.Element("strong", step.Title).Close();
-            foreach (SheetLine line in step.Lines)
-            {
-                html.Open("p").Element("b", line.Label).Words(" ").Element("span", line.Words).Close();
-            }
-
-            html.Close().CloseLine();
+            html.Open("div").Element("dt", line.Label).Element("dd", line.Words).CloseLine();
         }
 
         html.CloseLine();
@@ -115,8 +106,7 @@ public static class HtmlSheet
 
     private static void Table(HtmlWriter html, SheetTable table)
     {
-        bool boxes = table.Rows.Count > 0 && table.Rows[0].Any(cell => cell.Kind == CellKind.Box);
-        html.Open("table", boxes ? [("class", "boxes")] : []).Open("colgroup");
+        html.Open("table").Open("colgroup");
         foreach (SheetColumn column in table.Columns)
         {
             html.Void("col", ("style", string.Create(CultureInfo.InvariantCulture, $"width:{column.Width}%")));
@@ -128,49 +118,84 @@ public static class HtmlSheet
             html.Element("th", column.Name, ("scope", "col"));
         }
 
-        html.Close().Close().Open("tbody");
-        foreach (IReadOnlyList<SheetCell> row in table.Rows)
+        html.Close().CloseLine();
+        foreach (SheetGroup group in table.Groups)
         {
-            html.Open("tr");
-            for (int i = 0; i < row.Count; i++)
+            Group(html, group, table.Columns);
+        }
+
+        html.CloseLine();
+    }
+
+    private static void Group(HtmlWriter html, SheetGroup group, IReadOnlyList<SheetColumn> columns)
+    {
+        html.Open("tbody").Open("tr");
+        string across = Whole(columns.Count - 1);
+        int lines = group.Rows.Count + group.Rows.Count(row => row.Note.Length > 0);
+        html.Open("th", ("scope", "rowgroup"), lines > 0 ? ("rowspan", Whole(lines)) : ("colspan", Whole(columns.Count)));
+        Lines(html, group.Lead);
+        html.Close();
+        for (int i = 0; i < group.Rows.Count; i++)
+        {
+            SheetRow row = group.Rows[i];
+            if (i > 0)
             {
-                Cell(html, row[i], table.Columns[i].Name, row[0].Lines[0]);
+                html.CloseLine().Open("tr");
             }
 
-            html.CloseLine();
+            for (int c = 0; c < row.Cells.Count; c++)
+            {
+                Cell(html, row.Cells[c], columns[c + 1].Name, row.Cells.Count == 1 ? across : "");
+            }
+
+            if (row.Note.Length > 0)
+            {
+                html.CloseLine().Open("tr", ("class", "note")).Open("td", ("colspan", across)).Words(row.Note).Close();
+            }
         }
 
         html.Close().CloseLine();
     }
 
-    private static void Cell(HtmlWriter html, SheetCell cell, string column, string rowName)
+    private static void Cell(HtmlWriter html, SheetCell cell, string column, string across)
     {
-        if (cell.Kind == CellKind.Name)
-        {
-            html.Open("th", ("scope", "row"));
-        }
-        else
-        {
-            html.Open("td", ("data-label", column), ("class", cell.Kind == CellKind.Verdict
-                ? $"verdict {cell.Lines[0].ToLowerInvariant()}"
-                : cell.Kind.ToString().ToLowerInvariant()));
-        }
+        html.Open("td", [("data-label", column), ("class", cell.Kind.ToString().ToLowerInvariant()), .. across.Length > 0 ? [("colspan", across)] : Array.Empty<(string, string)>()]);
+        Lines(html, cell);
+        html.Close();
+    }
 
-        if (cell.Kind == CellKind.Box)
+    private static void Lines(HtmlWriter html, SheetCell cell)
+    {
+        if (cell.Kind == CellKind.Ticked)
         {
             html.Open("label");
-            Box(html, $"{rowName}: {column}");
-            html.Close();
+            Box(html, cell.Lines[0]);
         }
 
         html.Open("div");
         for (int i = 0; i < cell.Lines.Count; i++)
         {
-            html.Open(i == 0 ? "b" : "span").Words(cell.Lines[i]).Close();
+            if (i > 0)
+            {
+                html.Words(" ");
+            }
+
+            bool mark = cell.Kind == CellKind.Verdict && i == 1;
+            html.Open(mark ? "em" : i == 0 ? "b" : "span", mark ? [("class", cell.Lines[i].ToLowerInvariant())] : []).Words(cell.Lines[i]).Close();
+            for (int loud = 0; i == 0 && loud < cell.Loud.Count; loud++)
+            {
+                html.Element("strong", cell.Loud[loud]);
+            }
         }
 
-        html.Close().Close();
+        html.Close();
+        if (cell.Kind == CellKind.Ticked)
+        {
+            html.Close();
+        }
     }
+
+    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static void Box(HtmlWriter html, string what) => html.Void("input", ("type", "checkbox"), ("aria-label", what));
 }

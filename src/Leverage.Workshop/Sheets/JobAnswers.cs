@@ -18,7 +18,7 @@ public static class JobAnswers
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
-        IReadOnlyList<TaskRules> rules = plan.Job.Rules;
+        IReadOnlyList<TaskRules> rules = plan.Left.Rules;
         return new JobAnswer(
             plan.Job.Title,
             plan.Job.AtStart,

@@ -38,7 +38,7 @@ public static class JobCsv
         row["person"].Set(Said(planned.Choice?.Person ?? ""));
         row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
         row["verdict"].Set(LooseningAnswers.Word(planned.Verdict));
-        row["undone"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.ComesLoose, 3));
+        row["comes_loose"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.ComesLoose, 3));
     }
 
     private static void Refit(SepWriter.Row row, PlannedTightening planned)

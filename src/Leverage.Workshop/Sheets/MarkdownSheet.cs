@@ -29,7 +29,7 @@ public static class MarkdownSheet
         switch (block)
         {
             case SheetHeading heading:
-                text.Append(CultureInfo.InvariantCulture, $"## {Plain(heading.Words)}\n");
+                text.Append(CultureInfo.InvariantCulture, $"## {Plain(heading.Words)}\n{(heading.Note.Length > 0 ? $"\n{Plain(heading.Note)}\n" : "")}");
                 break;
             case SheetParagraph paragraph:
                 text.Append(CultureInfo.InvariantCulture, $"{Plain(paragraph.Words)}\n");
@@ -43,8 +43,8 @@ public static class MarkdownSheet
             case SheetList list:
                 text.AppendJoin("", list.Entries.Select(entry => $"- {(list.Ticked ? "[ ] " : "")}{Plain(entry)}\n"));
                 break;
-            case SheetSteps steps:
-                Steps(text, steps);
+            case SheetPanel panel:
+                text.AppendJoin("", panel.Lines.Select(line => $"- **{Plain(line.Label)}**: {Plain(line.Words)}\n"));
                 break;
             case SheetTable table:
                 Table(text, table);
@@ -55,35 +55,36 @@ public static class MarkdownSheet
         }
     }
 
-    private static void Steps(StringBuilder text, SheetSteps steps)
-    {
-        for (int i = 0; i < steps.Steps.Count; i++)
-        {
-            string number = (i + 1).ToString(CultureInfo.InvariantCulture);
-            text.Append(CultureInfo.InvariantCulture, $"{number}. [ ] **{Plain(steps.Steps[i].Title)}**\n");
-            foreach (SheetLine line in steps.Steps[i].Lines)
-            {
-                text.Append(CultureInfo.InvariantCulture, $"   - {Plain(line.Label)} {Plain(line.Words)}\n");
-            }
-        }
-    }
-
     private static void Table(StringBuilder text, SheetTable table)
     {
         Row(text, table.Columns.Select(column => Plain(column.Name)));
         Row(text, table.Columns.Select(_ => "---"));
-        foreach (IReadOnlyList<SheetCell> row in table.Rows)
+        foreach (SheetGroup group in table.Groups)
         {
-            Row(text, row.Select(Cell));
+            string lead = Cell(group.Lead);
+            foreach (SheetRow row in group.Rows)
+            {
+                Row(text, [lead, .. row.Cells.Select((cell, i) => i == 0 && row.Note.Length > 0 ? $"{Cell(cell)}<br>{Plain(row.Note)}" : Cell(cell)),
+                    .. Enumerable.Repeat("", table.Columns.Count - 1 - row.Cells.Count)]);
+                lead = "";
+            }
+
+            if (group.Rows.Count == 0)
+            {
+                Row(text, [lead, .. Enumerable.Repeat("", table.Columns.Count - 1)]);
+            }
         }
     }
 
     private static void Row(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
-    private static string Cell(SheetCell cell) => cell.Kind == CellKind.Box
-        ? "☐"
-        : string.Join("<br>", cell.Lines.Select((line, i) =>
-            i == 0 && cell.Kind is CellKind.Name or CellKind.Verdict && line.Length > 0 ? $"**{Plain(line)}**" : Plain(line)));
+    private static string Cell(SheetCell cell)
+    {
+        string box = cell.Kind == CellKind.Ticked ? "☐ " : "";
+        IEnumerable<string> lines = cell.Lines.Select((line, i) =>
+            line.Length > 0 && (i == 0 && cell.Kind == CellKind.Ticked || i == 1 && cell.Kind == CellKind.Verdict) ? $"**{Plain(line)}**" : Plain(line));
+        return box + string.Join("<br>", lines.Take(1).Concat(cell.Loud.Select(line => $"**{Plain(line)}**")).Concat(lines.Skip(1)));
+    }
 
     /// <summary>Words with every mark that Markdown would read as its own told to stand for itself.</summary>
     private static string Plain(string words)

@@ -8,110 +8,108 @@ namespace Leverage.Workshop.Sheets;
 /// <summary>How a fastener goes back, in words.</summary>
 public static class RefitPhrases
 {
-    /// <summary>The torque and where it comes from.</summary>
-    public static IReadOnlyList<string> Torque(PlannedTightening planned, UnitStyle units)
-    {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(units);
-        string lubricant = planned.Fastener.Lubricant is { } name ? $", {name}" : "";
-        return
-        [
-            units.Torque(planned.Torque),
-            planned.Basis == TorqueBasis.Book
-                ? $"book{lubricant}"
-                : $"worked out: 75 % of proof load, friction {UnitStyle.Trim(planned.Friction.Likely, 2)}{lubricant}",
-        ];
-    }
+    /// <summary>Most numbers of an order that are spelt out.</summary>
+    private const int LongestOrder = 12;
 
-    /// <summary>Stages and order of a group; "in one go" for a single one.</summary>
-    public static IReadOnlyList<string> Order(PlannedTightening planned, UnitStyle units)
+    /// <summary>The torque, where it comes from where that is no book, and the rounds of a group.</summary>
+    public static IReadOnlyList<string> Torque(RefitFit fit, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
+        ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(units);
-        string[] held = planned.Fastener.Wheel is null ? [] : ["full torque on the ground, chocked; on stands only snug"];
-        if (planned.Sequence.Count == 0)
+        PlannedTightening planned = fit.Tightening;
+        if (fit.Stage == RefitStage.Snug)
         {
-            return [planned.Fastener.Count > 1 ? "each in one go" : "in one go", .. held];
+            return ["snug", "torque on its wheels"];
         }
 
-        string order = string.Join('-', planned.Sequence.Select(FastenerPhrases.Whole));
-        string pattern = planned.Fastener.Pattern == TighteningPattern.Row ? "from the middle"
-            : planned.Sequence.Count % 2 == 1 ? "star" : "crosswise";
-        return
-        [
-            string.Join(" · ", planned.Stages.Select(units.TorqueNumber)) + $" {units.TorqueUnit}",
-            $"{pattern} {order}",
-            .. held,
-        ];
+        var lines = new List<string> { units.Torque(planned.Torque) };
+        string stages = planned.Stages.Count > 1 ? string.Join(" · ", planned.Stages.Select(units.TorqueNumber)) : "";
+        if (planned.Sequence.Count > 0)
+        {
+            string order = string.Join('-', planned.Sequence.Take(LongestOrder).Select(FastenerPhrases.Whole));
+            string pattern = planned.Fastener.Pattern is TighteningPattern.Row or TighteningPattern.TwoRows ? "from the middle"
+                : planned.Sequence.Count % 2 == 1 ? "star" : "crosswise";
+            lines.Add($"{stages}{(stages.Length > 0 ? ", " : "")}{pattern} {order}{(planned.Sequence.Count > LongestOrder ? "-…" : "")}");
+        }
+
+        if (planned.Basis == TorqueBasis.WorkedOut)
+        {
+            lines.Add($"worked out from thread and grade, friction {UnitStyle.Trim(planned.Friction.Likely, 2)}");
+        }
+
+        lines.AddRange(Doubt(planned));
+        return lines;
     }
 
-    /// <summary>The torque wrench, what to set, and how far it scatters.</summary>
-    public static IReadOnlyList<string> Wrench(PlannedTightening planned, Job job, UnitStyle units)
+    /// <summary>The torque wrench and what to set; where none fits, where to hang a mass instead, or what is wanted.</summary>
+    public static IReadOnlyList<string> Wrench(RefitFit fit, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(units);
+        PlannedTightening planned = fit.Tightening;
+        if (fit.Stage == RefitStage.Snug)
+        {
+            return ["spanner"];
+        }
+
         if (planned.Wrench is { } choice)
         {
-            string setting = planned.Fastener.Adapter is { } adapter
-                ? $"set {units.Torque(choice.Setting)}, {units.Length(adapter)} adapter straight out"
-                : $"set {units.Torque(choice.Setting)}";
-            return [choice.Wrench.Name, $"{setting}, ± {UnitStyle.Trim(units.TorqueValue(choice.Scatter), 1)} {units.TorqueUnit}"];
+            return planned.Fastener.Adapter is { } adapter
+                ? [choice.Wrench.Name, $"set {units.Torque(choice.Setting)}, {units.Length(adapter)} adapter straight out"]
+                : [choice.Wrench.Name];
         }
 
-        return job.Chest.TorqueWrenches.Count == 0
-            ? ["no torque wrench"]
-            : ["none in range", $"yours go from {units.TorqueNumber(job.Chest.TorqueWrenches.MinBy(w => w.From.NewtonMeters)!.From)} to "
-                + units.Torque(job.Chest.TorqueWrenches.MaxBy(w => w.To.NewtonMeters)!.To)];
+        return planned.Hang is { } hang
+            ? [$"hang {units.Mass(hang.Mass)}{(hang.Person is { } person ? $" ({person})" : "")}", $"{units.Reach(hang.Distance)} out on a level bar"]
+            : [planned.IsByHand ? "by feel" : "borrow a wrench"];
     }
 
-    /// <summary>Where to hang a mass instead; a dash where none is known.</summary>
-    public static IReadOnlyList<string> Hang(PlannedTightening planned, UnitStyle units)
+    /// <summary>What is new, what goes on it, and what to remember.</summary>
+    public static SheetCell Remember(RefitFit fit, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
+        ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(units);
-        return [planned.Hang is { } hang ? $"{units.Mass(hang.Mass)}{(hang.Person is { } person ? $" ({person})" : "")} at {units.Reach(hang.Distance)}" : "–"];
+        JobFastener fastener = fit.Tightening.Fastener;
+        var lines = new List<string>();
+        if (fit.IsFitted)
+        {
+            lines.AddRange(fastener.NewPart is { } part
+                ? [fastener.NewPartCount > 1 ? $"new: {FastenerPhrases.Whole(fastener.NewPartCount)} × {part}" : $"new: {part}"]
+                : fastener.Sheared ? ["new bolt or stud"] : []);
+            lines.AddRange(fastener.Lubricant is { } lubricant ? [lubricant] : []);
+            lines.AddRange(fastener.RefitNote is { } note ? [note] : []);
+        }
+
+        if (fit.Stage == RefitStage.Full)
+        {
+            lines.AddRange(fastener.Castle ? ["castle nut: on to the next slot, never back; new split pin"] : []);
+            lines.AddRange(fastener.Staked ? ["new nut: stake its collar into the groove"] : []);
+        }
+
+        return new SheetCell(CellKind.Words, lines.Count > 0 ? lines : ["–"])
+        {
+            Loud = fastener.LeftHand ? ["LEFT-HAND: tighten anticlockwise"] : [],
+        };
     }
 
-    /// <summary>Whether the book's torque is believable, and what it does to the bolt.</summary>
-    public static IReadOnlyList<string> Believable(PlannedTightening planned)
+    /// <summary>Why a book's torque may be a misreading; nothing where it fits, or seats a hub.</summary>
+    private static IEnumerable<string> Doubt(PlannedTightening planned)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        if (planned.Check is not { } check)
+        if (planned is { Check: { Quote: not (QuoteVerdict.Fits or QuoteVerdict.Low) } check })
         {
-            return [planned.Basis == TorqueBasis.Book ? "not checked" : "worked out"];
+            yield return $"{CheckingAnswer.Word(check.Quote)} for the bolt: {UnitStyle.Percent(check.Buys.YieldShare.Likely)} of yield";
         }
 
-        ShareRange share = check.Buys.YieldShare;
-        var lines = new List<string>
+        if (planned is { Fastener.Wheel: null, Check: { ReadsBetterAs: { } unit } })
         {
-            CheckingAnswer.Word(check.Quote),
-            $"{UnitStyle.Percent(share.Likely)} of yield, {UnitStyle.Fixed(100 * share.Low, 0)} to {UnitStyle.Percent(share.High)}",
-        };
-        if (check.Quote == QuoteVerdict.Low)
-        {
-            lines.Add(planned.Fastener.Wheel is null
-                ? "right only where it need not clamp: a plug, a union"
-                : "usual where it seats a hub or bearing: the book rules");
+            yield return $"fits as {CheckingAnswer.UnitWord(unit)}: misread?";
         }
-
-        if (planned.Fastener.Wheel is null && check.ReadsBetterAs is { } unit)
-        {
-            lines.Add($"fits as {CheckingAnswer.UnitWord(unit)}: misread?");
-        }
-
-        if (planned.Fastener.Grade is null)
-        {
-            lines.Add($"grade {check.Grade.Name} assumed");
-        }
-
-        return lines;
     }
 
     /// <summary>A part to buy: "8 × locknut".</summary>
     public static string Part(PartToBuy part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return string.Create(CultureInfo.InvariantCulture, $"{part.Count} × {part.Part} ({string.Join("; ", part.For)})");
+        return string.Create(CultureInfo.InvariantCulture, $"{part.Count} × {part.Part}");
     }
 }

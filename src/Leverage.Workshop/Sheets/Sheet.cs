@@ -10,8 +10,8 @@ public abstract record SheetBlock;
 
 /// <summary>A heading of a part of the sheet.</summary>
 /// <param name="Words">The heading.</param>
-/// <param name="NewPage">Whether a printer should begin a page here.</param>
-public sealed record SheetHeading(string Words, bool NewPage = false) : SheetBlock;
+/// <param name="Note">What is to be known of it, smaller.</param>
+public sealed record SheetHeading(string Words, string Note = "") : SheetBlock;
 
 /// <summary>A paragraph.</summary>
 /// <param name="Words">The words.</param>
@@ -30,29 +30,34 @@ public sealed record SheetBlanks(IReadOnlyList<string> Labels) : SheetBlock;
 /// <param name="Ticked">Whether each has a box.</param>
 public sealed record SheetList(IReadOnlyList<string> Entries, bool Ticked = false) : SheetBlock;
 
-/// <summary>Numbered steps, each with a box.</summary>
-/// <param name="Steps">The steps.</param>
-public sealed record SheetSteps(IReadOnlyList<SheetStep> Steps) : SheetBlock;
-
-/// <summary>A numbered step.</summary>
-/// <param name="Title">What to do.</param>
-/// <param name="Lines">What goes with it, each with a label such as "take off".</param>
-public sealed record SheetStep(string Title, IReadOnlyList<SheetLine> Lines);
+/// <summary>A framed list of labelled lines, for what is read before the work begins.</summary>
+/// <param name="Lines">The lines.</param>
+public sealed record SheetPanel(IReadOnlyList<SheetLine> Lines) : SheetBlock;
 
 /// <summary>A labelled line.</summary>
 /// <param name="Label">The label.</param>
 /// <param name="Words">The words.</param>
 public sealed record SheetLine(string Label, string Words);
 
-/// <summary>A table.</summary>
-/// <param name="Columns">Names of its columns.</param>
-/// <param name="Rows">Its rows, a cell for each column.</param>
-public sealed record SheetTable(IReadOnlyList<SheetColumn> Columns, IReadOnlyList<IReadOnlyList<SheetCell>> Rows) : SheetBlock;
+/// <summary>A table whose rows come in groups: a task and what is turned in it.</summary>
+/// <param name="Columns">Its columns; the first is the groups' own.</param>
+/// <param name="Groups">Its groups from top to bottom.</param>
+public sealed record SheetTable(IReadOnlyList<SheetColumn> Columns, IReadOnlyList<SheetGroup> Groups) : SheetBlock;
 
 /// <summary>A column of a table.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Width">Its share of the page's width, in percent.</param>
 public readonly record struct SheetColumn(string Name, int Width);
+
+/// <summary>Rows that belong together.</summary>
+/// <param name="Lead">What they are, with a box; it stands beside all of them.</param>
+/// <param name="Rows">The rows, a cell for each column but the first; none where the lead says it all.</param>
+public sealed record SheetGroup(SheetCell Lead, IReadOnlyList<SheetRow> Rows);
+
+/// <summary>A row.</summary>
+/// <param name="Cells">Its cells; a single one stands across all columns.</param>
+/// <param name="Note">What stands below it across the columns; empty for nothing.</param>
+public sealed record SheetRow(IReadOnlyList<SheetCell> Cells, string Note = "");
 
 /// <summary>What a cell is.</summary>
 public enum CellKind
@@ -60,23 +65,27 @@ public enum CellKind
     /// <summary>Words.</summary>
     Words,
 
-    /// <summary>The name of the row.</summary>
-    Name,
+    /// <summary>A name, with a box before it.</summary>
+    Ticked,
 
-    /// <summary>Figures, kept together.</summary>
+    /// <summary>A figure, kept together and large.</summary>
     Figure,
 
-    /// <summary>A verdict: its first line is the word.</summary>
+    /// <summary>A figure and a verdict: its second line is the word.</summary>
     Verdict,
 
-    /// <summary>A box to tick.</summary>
-    Box,
+    /// <summary>A place to write in.</summary>
+    Blank,
 }
 
 /// <summary>A cell of a table.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Lines">Its lines; the first is the main one.</param>
-public sealed record SheetCell(CellKind Kind, params IReadOnlyList<string> Lines);
+public sealed record SheetCell(CellKind Kind, params IReadOnlyList<string> Lines)
+{
+    /// <summary>Lines that must catch the eye, behind the main one.</summary>
+    public IReadOnlyList<string> Loud { get; init; } = [];
+}
 
 /// <summary>A drawing.</summary>
 /// <param name="Svg">The drawing, as SVG made by this program.</param>

@@ -29,7 +29,7 @@ public sealed class PinnedAxleTests
         { "square", 424 }, { "socket", 1165 },
 
         // N = 630.2e3/1255 = 502.15 N: N·905/250, N·655/250, N·0.655; atan(7.3/250).
-        { "tip reaction", 1817.79 }, { "mouth reaction", 1315.64 }, { "bending", 328.91 }, { "tilt", 1.67256 },
+        { "tip reaction", 1817.79 }, { "mouth reaction", 1315.64 }, { "bending", 328.91 }, { "tilt", 1.67256 }, { "breaks", 949.24e3 / 1255 },
 
         // tan θ = 0.2·905/250 + tan(atan 0.2 - δ)·655/250; atan(tan θ) - δ, atan(0.6·tan θ) - δ; 0.3 for the typical.
         { "held", 47.7802 }, { "release", 33.3709 }, { "snap", -1.67256 }, { "held typical", 59.1281 },
@@ -86,6 +86,7 @@ public sealed class PinnedAxleTests
         "tip reaction" => tube.TipReaction.Newtons,
         "mouth reaction" => tube.MouthReaction.Newtons,
         "bending" => tube.Bending.NewtonMeters,
+        "breaks" => tube.BreaksAtN,
         "tilt" => tube.Tilt.Degrees,
         "held" => double.RadiansToDegrees(tube.Checked.HeldRad),
         "release" => double.RadiansToDegrees(tube.Checked.ReleaseRad),

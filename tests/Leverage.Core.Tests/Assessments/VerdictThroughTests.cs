@@ -56,7 +56,7 @@ public sealed class VerdictThroughTests
     [InlineData(true)]
     public void Stop_when_the_vehicle_is_on_stands(bool onStands)
     {
-        LooseningRequest held = Held(1e7);
+        LooseningRequest held = Held(8e6);
         Rule(held with { OnStands = onStands, HeldBy = [Restraint.Bar], StudBarDiameter = Length.FromMillimeters(60) },
             VerdictRules.OnStands, onStands, Verdict.Stop);
     }

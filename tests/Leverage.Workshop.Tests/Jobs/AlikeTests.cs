@@ -28,5 +28,5 @@ public static class AlikeTests
 
     private static Alike Of(double torqueNm, string stance, string name = "nut", Restraint[]? held = null) => Alike.Of(
         new JobFastener { Name = name, BookTorque = Torque.FromNewtonMeters(torqueNm), Stances = [stance] },
-        held is null ? null : new WheelHold(new LooseningRequest { HeldBy = held, VehicleMass = Mass.FromKilograms(1200) }, []));
+        held is null ? null : new WheelHold(new LooseningRequest { HeldBy = held, VehicleMass = Mass.FromKilograms(1200) }, []), new NutHistory(null, []));
 }

@@ -9,10 +9,10 @@ namespace Leverage.Workshop.Tests.Jobs;
 public static class FastenerListTests
 {
     [Theory]
-    [InlineData("Name,Across Flats,torque\nnut,36mm,380Nm\n")]
-    [InlineData("Name;Across Flats;torque\nnut;36mm;380Nm\n")]
-    [InlineData("Name\tAcross Flats\ttorque\r\nnut\t36mm\t380Nm\r\n")]
-    [InlineData("Name;Across Flats;torque\n\"nut\";\" 36mm \";380Nm\n;;\n\n")]
+    [InlineData("Name,Hex,torque\nnut,36mm,380Nm\n")]
+    [InlineData("Name;Hex;torque\nnut;36mm;380Nm\n")]
+    [InlineData("Name\tHex\ttorque\r\nnut\t36mm\t380Nm\r\n")]
+    [InlineData("Name;Hex;torque\n\"nut\";\" 36mm \";380Nm\n;;\n\n")]
     public static void Commas_semicolons_tabs_quotes_and_blank_rows_are_read(string text)
     {
         JobFastener nut = FastenerReader.Read(Assert.Single(FastenerList.Parse("f.csv", text)));

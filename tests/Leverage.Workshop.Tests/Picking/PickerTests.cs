@@ -63,7 +63,7 @@ public sealed class PickerTests
         var bare = LooseningDefaults.Complete(request.Standing("stand-push"));
         NutFigures nut = NutFigures.Of(bare.Fastener);
         StanceHands[] stances = StanceHands.Of(request, nut, null);
-        var judge = new SetJudge(ToolSets.Of(request, Length.FromMillimeters(36)).First(set => set.Set.Tube is not null).Setup, nut);
+        var judge = new SetJudge(ToolSets.Of(request, Length.FromMillimeters(36)).First(set => set.Set.Tube is not null).Setup, nut, null);
         judge.Judge(stances[0], 100);
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int i = 0; i < 200; i++)

@@ -1,0 +1,87 @@
+using Leverage.Assessments;
+using Leverage.Requests;
+using Leverage.Wording;
+using Leverage.Workshop.Jobs;
+
+namespace Leverage.Workshop.Sheets;
+
+/// <summary>What to see to before the work begins, in words: what to soak, get, lay out and photograph.</summary>
+public static class Preparation
+{
+    /// <summary>The lines, those with nothing to say left out.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>The lines.</returns>
+    public static IReadOnlyList<SheetLine> Lines(JobPlan plan, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(units);
+        string done = plan.LooseAlready > 0 || plan.Tasks.Count < plan.Job.Tasks.Count
+            ? string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"{plan.Job.Tasks.Count - plan.Tasks.Count} of {plan.Job.Tasks.Count} tasks done, {plan.LooseAlready} of {plan.Job.Fasteners.Count} fasteners loose")
+            : "";
+        SheetLine[] lines =
+        [
+            new("So far", done),
+            new("At the start", string.Join(", ", plan.Left.AtStart)),
+            new("The evening before", Soak(plan)),
+            new("Borrow or buy", string.Join("; ", [.. Missing(plan.Gaps, units), .. plan.Parts.Select(RefitPhrases.Part)])),
+            new("Lay out", string.Join(", ", LaidOut(plan))),
+            new("Oils, fluids, rags", string.Join(", ", plan.Job.Tasks.SelectMany(task => task.Supplies)
+                .Concat(plan.Job.Fasteners.Select(fastener => fastener.Lubricant).OfType<string>()).Distinct(StringComparer.OrdinalIgnoreCase))),
+            new("Photograph", string.Join("; ", plan.Tasks.Where(task => task.Task.Photograph is not null)
+                .Select(task => $"{FastenerPhrases.Whole(task.Number)} {task.Task.Photograph}"))),
+            new("Watch", string.Join(" ", Watch(plan))),
+        ];
+        return [.. lines.Where(line => line.Words.Length > 0)];
+    }
+
+    /// <summary>What the chest lacks, a phrase each: "sockets missing: 13, 16, 18 mm".</summary>
+    /// <param name="gaps">What is lacking.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>The phrases.</returns>
+    public static IEnumerable<string> Missing(JobGaps gaps, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(gaps);
+        ArgumentNullException.ThrowIfNull(units);
+        foreach (MissingSizes missing in gaps.Sizes)
+        {
+            yield return $"{Word(missing.Tool)} missing: {FastenerPhrases.Sizes(missing.Sizes)}";
+        }
+
+        if (gaps.NoLever.Count > 0)
+        {
+            yield return $"no bar, adapter or extension that goes with the tool and leaves room: {string.Join(", ", gaps.NoLever)}";
+        }
+
+        if (gaps.Wrench is var (low, high))
+        {
+            yield return low.Equals(high, UnitsNet.Torque.FromNewtonMeters(0.05)) ? $"torque wrench for {units.Torque(high)}" : $"torque wrench for {units.TorqueNumber(low)} to {units.Torque(high)}";
+        }
+    }
+
+    private static IEnumerable<string> Watch(JobPlan plan) => plan.Gaps.InNoTask.Count > 0
+        ? plan.Gaps.Watch.Append($"In no task: {string.Join(", ", plan.Gaps.InNoTask)}.")
+        : plan.Gaps.Watch;
+
+    /// <summary>What soaking helps: where it is among what to change.</summary>
+    private static string Soak(JobPlan plan)
+    {
+        string[] soaked = [.. plan.Loosening.Where(planned => planned.Assessment.Advice.Any(advice => advice.Kind == AdviceKind.Soak))
+            .Select(planned => planned.Fastener.Name)];
+        return soaked.Length > 0 ? $"penetrating oil on {string.Join(", ", FastenerPhrases.Pairs(soaked))}; clean the threads" : "";
+    }
+
+    private static IEnumerable<string> LaidOut(JobPlan plan) => plan.Loosening.Select(planned => planned.Choice).OfType<SetUpChoice>()
+        .SelectMany(choice => JobAnswers.Pieces(choice.Place.Set))
+        .Concat(plan.Refit.Select(planned => planned.Wrench?.Wrench.Name).OfType<string>())
+        .GroupBy(name => name, StringComparer.Ordinal).OrderByDescending(group => group.Count()).Select(group => group.Key);
+
+    private static string Word(ToolKind tool) => tool switch
+    {
+        ToolKind.Ring => "ring spanners",
+        ToolKind.Open => "open spanners",
+        ToolKind.Key => "hexagon keys",
+        _ => "sockets",
+    };
+}
