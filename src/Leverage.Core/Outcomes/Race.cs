@@ -108,7 +108,7 @@ internal ref struct Race
             return;
         }
 
-        foreach (double jump in _nut.Breaks)
+        foreach (double jump in _stud?.Breaks ?? _nut.Breaks)
         {
             if (jump > from && jump < to)
             {

@@ -12,13 +12,28 @@ internal sealed class StudCurve
     {
         _plastic = new LogNormalCurve(plastic);
         (Low, High, Sigma) = (double.PositiveInfinity, double.NegativeInfinity, plastic.Sigma);
+        var breaks = new List<double>(nut.Breaks);
         foreach (NutCase one in nut.Cases)
         {
             Low = Math.Min(Low, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.Low))));
             High = Math.Max(High, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.High))));
+            breaks.Add(Math.Log(one.Shank.ExtraNmm + one.Shank.LooseningNmm));
+            if (one.Shank.ExtraNmm > 0)
+            {
+                breaks.Add(Math.Log(one.Shank.ExtraNmm));
+            }
+
             Sigma = Math.Min(Sigma, plastic.Sigma * Math.Min(1, one.Shank.ThreadShare / one.Shank.GrownShare));
         }
+
+        // Where a start torque is scattered over many cases, no single one of them can be seen in the sum.
+        const int Few = 3;
+        breaks.Sort();
+        Breaks = nut.Cases.Length <= Few ? breaks : nut.Breaks;
     }
+
+    /// <summary>Log torques at which a density jumps: the nut's, and where the shank begins to take another share of the torque.</summary>
+    internal IReadOnlyList<double> Breaks { get; }
 
     /// <summary>Narrowest spread over the log torque at the nut.</summary>
     internal double Sigma { get; }
