@@ -26,7 +26,7 @@ internal sealed class AnglePanel
         [
             .. slip.Curves.SelectMany(curve => curve.HeldRad),
             .. slip.Rows.Select(row => row.Checked.HeldRad),
-            slip.Setup.BelowLevel.Radians,
+            slip.Setup.PastSquare.Radians,
         ];
         double least = double.RadiansToDegrees(all.Min());
         double most = double.RadiansToDegrees(all.Max());
@@ -76,9 +76,9 @@ internal sealed class AnglePanel
 
     private void Lowest(double[] ends)
     {
-        double lowest = _slip.Setup.BelowLevel.Degrees;
+        double lowest = _slip.Setup.PastSquare.Degrees;
         SKPoint[] path = _panel.Curve(ends, [lowest, lowest], new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
-        _panel.End($"your lowest, {UnitStyle.Angle(_slip.Setup.BelowLevel)}", path, Ink.Hand, true);
+        _panel.End($"your lowest, {UnitStyle.Angle(_slip.Setup.PastSquare)}", path, Ink.Hand, true);
     }
 
     /// <summary>Names the ground below the level line.</summary>

@@ -23,6 +23,7 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly TextOption _draws = new("--draws", DrawCounts, "cross-check the chances by this many draws");
     private readonly TextOption _start = new("--start-number", Starts, "of the draws (1)");
     private readonly Picture _whatMattersChart = new("--what-matters-chart", "what matters, as bars");
+    private readonly Flag _more = new("--more", "every part, source and assumption");
     private readonly Flag _whatMatters = new("--what-matters", "which input moves the answer most: what to go and measure");
 
     /// <inheritdoc/>
@@ -32,7 +33,7 @@ internal sealed class LoosenCommand : LeverageCommand
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>
     [
-        .. _fields.Symbols, _chart.Option, _sketch.Option, _draws, _start, _whatMatters, _whatMattersChart.Option,
+        .. _fields.Symbols, _more, _chart.Option, _sketch.Option, _draws, _start, _whatMatters, _whatMattersChart.Option,
     ];
 
     /// <inheritdoc/>
@@ -54,7 +55,7 @@ internal sealed class LoosenCommand : LeverageCommand
             }),
             page =>
             {
-                new LoosenWords(assessment, drawn, given.Units).Write(page);
+                new LoosenWords(assessment, drawn, given.Units, given.Get(_more)).Write(page);
                 SwingWords.Write(page, swings, given.Units);
             });
     }

@@ -19,6 +19,8 @@ internal static class ExitCode
     {
         Verdict.Stop => 3,
         Verdict.Care => 4,
+        Verdict.Short => 5,
+        Verdict.NotJudged => 6,
         _ => Answered,
     };
 }

@@ -52,7 +52,7 @@ internal sealed class JobWords
         page.Line($"What is hard first, {_units.TorqueUnit} likely and hard:");
         foreach (PlannedLoosening planned in _plan.Loosening)
         {
-            string word = LooseningAnswers.Word(planned.Verdict).ToUpperInvariant();
+            string word = VerdictWords.Word(planned.Verdict).ToUpperInvariant();
             string step = planned.Task is { } task ? string.Create(CultureInfo.InvariantCulture, $", step {task.Number}") : "";
             page.Entry(word, $"{planned.Fastener.Name}{step}: {Takes(planned)}; {FastenerPhrases.Tools(planned, _units)[0]}");
             page.Under(FastenerPhrases.Note(planned, _units));

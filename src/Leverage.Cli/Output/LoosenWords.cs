@@ -1,42 +1,48 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.LoadPath;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Cli.Output;
 
-/// <summary>The answer of <c>leverage loosen</c> in words, on one screen.</summary>
+/// <summary>The answer of <c>leverage loosen</c> in words: on one screen, or with every part, source and assumption.</summary>
 internal sealed class LoosenWords
 {
+    /// <summary>Weakest parts shown on one screen.</summary>
+    private const int Weakest = 3;
+
     private readonly LooseningAssessment _a;
     private readonly CrossCheck? _drawn;
     private readonly UnitStyle _units;
+    private readonly bool _more;
 
     /// <summary>Words for an assessment.</summary>
-    internal LoosenWords(LooseningAssessment assessment, CrossCheck? drawn, UnitStyle units) =>
-        (_a, _drawn, _units) = (assessment, drawn, units);
+    internal LoosenWords(LooseningAssessment assessment, CrossCheck? drawn, UnitStyle units, bool more) =>
+        (_a, _drawn, _units, _more) = (assessment, drawn, units, more);
 
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title(LooseningTitle.Of(_a.Setup, _units));
-        Figures(page, LooseningFigures.Takes(_a, _units));
-        page.Space();
-        Links(page);
-        Around(page);
-        page.Space();
-        Verdict(page);
-        if (_drawn is { } drawn)
+        page.Headline(_a.Verdict, LooseningTitle.Of(_a.Setup, _units));
+        Answers(page);
+        MoveTable.Write(page, _a, _units);
+        foreach (string watch in WatchWords.Of(_a, _units).Take(_more ? int.MaxValue : 1))
         {
-            page.Note("By drawing", $"undone {Drawn(drawn.Shares.ComesLoose)} · stuck {Drawn(drawn.Shares.StaysTight)} · gives {Drawn(drawn.Shares.Gives)} "
-                + string.Create(CultureInfo.InvariantCulture, $"({drawn.Samples} draws, seed {drawn.Seed})"));
+            page.Note("Watch", watch);
         }
 
         page.Space();
-        page.Note(UnconfirmedWords.Mark, UnconfirmedWords.Meaning);
-        page.Note("Assumed", AssumedWords.Brief(_a.Setup.Assumed, _units));
-        page.Note("Before you pull", Cautions.Of(_a));
+        Figures(page, LooseningFigures.Takes(_a, _units));
+        if (_more)
+        {
+            Figures(page, LooseningFigures.Tube(_a, _units));
+            Figures(page, LooseningFigures.Around(_a, _units));
+        }
+
+        page.Space();
+        Parts(page);
+        Close(page);
     }
 
     private static void Figures(Page page, IReadOnlyList<FigureLine> lines)
@@ -47,58 +53,77 @@ internal sealed class LoosenWords
         }
     }
 
-    private void Links(Page page)
+    /// <summary>Will it come, and is it safe.</summary>
+    private void Answers(Page page)
     {
-        if (_a.Links.Count == 0)
-        {
-            return;
-        }
-
-        var table = new Columns("lrrrrl").Row("what gives", "likely", "hard", "limit", "safety");
-        for (int i = 0; i < _a.Links.Count; i++)
-        {
-            LinkLimit limit = _a.Links[i].Limit;
-            double safety = limit.LimitNmm / _a.Judgement.DemandHighNmm;
-            string mark = i == _a.Judgement.Weakest && safety < 1 ? "◀ gives first" : PartWords.Source(limit);
-            table.Row(
-                PartWords.Name(limit, _units), Number(_a.Judgement.DemandLikelyNmm), Number(_a.Judgement.DemandHighNmm), _units.LimitNumber(Nm(limit.LimitNmm)),
-                UnitStyle.Fixed(safety, 1), limit.Confirmed ? mark : $"{mark}{UnconfirmedWords.Mark}");
-        }
-
-        page.Table(table);
-    }
-
-    private void Around(Page page)
-    {
-        if (_a.Tube is not null)
-        {
-            page.Space();
-            Figures(page, LooseningFigures.Tube(_a, _units));
-        }
-
-        Figures(page, LooseningFigures.Around(_a, _units));
-    }
-
-    private void Verdict(Page page)
-    {
+        Ruling ruling = _a.Judgement.Ruling;
+        string chances = _a.Lever is null ? "no lever is said" : ChanceWords.Of(_a);
+        page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal),-7} {chances}");
         IReadOnlyList<string> reasons = Reasons.Of(_a, _units);
-        page.Verdict(_a.Verdict, reasons.Count > 0 ? string.Join(' ', reasons) : "Nothing known speaks against it.");
-        int count = 0;
-        foreach (string advice in AdviceWords.Of(_a, _units))
+        string safe = VerdictWords.Word(ruling.Safe).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal);
+        string why = reasons.Count > 0 ? string.Join(' ', reasons.Take(_more ? int.MaxValue : 1))
+            : ruling.Safe == Safe.Yes ? "no part breaks at a strong pull"
+            : "no socket, spanner, key or square was judged";
+        page.Note("Is it safe?", $"{safe,-7} {why}");
+        if (LooseningAnswers.Alike(_a) is { } alike)
         {
-            count++;
-            page.Item(count, advice);
+            page.Note("All alike", string.Create(CultureInfo.InvariantCulture,
+                $"one of {alike.Count} breaks: {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}; all come: {Range(alike.AllComeLow, alike.AllComeHigh)}"));
         }
 
-        if (_a.Lever is not null)
+        if (_drawn is { } drawn)
         {
-            var (undone, stuck, gives) = Shares.Percent(_a.Judgement.ComesLoose, _a.Judgement.StaysTight, _a.Judgement.Gives);
-            page.Note("Chances", $"undone {undone} % · stuck {stuck} % · something gives first {gives} %");
+            page.Note("By drawing", string.Create(CultureInfo.InvariantCulture,
+                $"comes loose {Drawn(drawn.Shares.ComesLoose)}, stays tight {Drawn(drawn.Shares.StaysTight)} in 100 ({drawn.Samples} draws from {drawn.Seed})"));
         }
     }
+
+    private void Parts(Page page)
+    {
+        JudgedLink[] links = [.. _a.Links.OrderBy(link => link.Limit.LimitNmm).Take(_more ? int.MaxValue : Weakest)];
+        if (links.Length > 0)
+        {
+            var table = new Columns(_more ? "lrrrl" : "lrrr").Row(_more
+                ? ["part (weakest first)", "gives at", "load on it", "margin", ""]
+                : ["part (weakest first)", "gives at", "load on it", "margin"]);
+            foreach (LinkLimit limit in links.Select(link => link.Limit))
+            {
+                string sets = limit.SetsNmm is { } set ? $"takes a set at {Number(set)}; " : "";
+                string[] cells =
+                [
+                    PartWords.Name(limit, _units), _units.LimitNumber(Nm(limit.LimitNmm)) + (limit.Confirmed ? "" : UnconfirmedWords.Mark),
+                    Number(_a.Judgement.StrongPullNmm), UnitStyle.Fixed(limit.LimitNmm / _a.Judgement.StrongPullNmm, 1),
+                ];
+                table.Row(_more ? [.. cells, sets + PartWords.Source(limit)] : cells);
+            }
+
+            page.Table(table);
+        }
+    }
+
+    private void Close(Page page)
+    {
+        IReadOnlyList<string> missing = NotJudgedWords.Of(_a);
+        if (missing.Count > 0)
+        {
+            page.Line($"Not judged: {string.Join(", ", missing)}");
+        }
+
+        if (_more)
+        {
+            page.Note("Assumed", string.Join("; ", AssumedWords.Of(_a.Setup.Assumed, _units)));
+        }
+
+        page.Line(_more ? $"{UnconfirmedWords.Mark} {UnconfirmedWords.Meaning}" : $"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+        page.Line($"Before you pull: {Cautions.Of(_a)}");
+    }
+
+    private string Range(double low, double high) => UnitStyle.Fixed(100 * low, 0) == UnitStyle.Fixed(100 * high, 0)
+        ? UnitStyle.InHundred(low)
+        : $"{UnitStyle.Fixed(100 * low, 0)} to {UnitStyle.InHundred(high)}";
 
     private string Drawn(double share) =>
-        $"{UnitStyle.Fixed(100 * share, 2)} % ± {UnitStyle.Fixed(100 * _drawn!.Error(share), 2)}";
+        $"{UnitStyle.Fixed(100 * share, 2)} ± {UnitStyle.Fixed(100 * _drawn!.Error(share), 2)}";
 
     private string Number(double torqueNmm) => _units.TorqueNumber(Nm(torqueNmm));
 

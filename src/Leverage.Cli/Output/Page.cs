@@ -1,5 +1,6 @@
 using System.Globalization;
 using Leverage.Assessments;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Output;
 
@@ -34,6 +35,14 @@ internal sealed class Page
             Wrap("", 0, words, 2);
             Space();
         }
+    }
+
+    /// <summary>The first line: the verdict, then what was asked.</summary>
+    internal void Headline(Verdict verdict, string words)
+    {
+        string word = VerdictWords.Capitals(verdict);
+        Wrap($"{Coloured(word, verdict)}  ", word.Length + 2, words, word.Length + 2);
+        Space();
     }
 
     /// <summary>A plain line, indented.</summary>
@@ -72,7 +81,7 @@ internal sealed class Page
     internal void Ranked(int number, Verdict verdict, string words)
     {
         string start = string.Create(CultureInfo.InvariantCulture, $"{number,3}  ");
-        string word = verdict.ToString().ToUpperInvariant();
+        string word = VerdictWords.Capitals(verdict);
         Wrap($"{start}{Coloured(word, verdict)}{new string(' ', RankWidth - start.Length - word.Length)}", RankWidth, words, RankWidth);
     }
 
@@ -117,7 +126,7 @@ internal sealed class Page
     /// <summary>The verdict in capitals, then why.</summary>
     internal void Verdict(Verdict verdict, string why)
     {
-        string word = verdict.ToString().ToUpperInvariant();
+        string word = VerdictWords.Capitals(verdict);
         string start = $"  {Coloured(word, verdict)}   ";
         Wrap(start, word.Length + 5, why, word.Length + 5);
     }
@@ -170,7 +179,7 @@ internal sealed class Page
     private string Coloured(string word, Verdict verdict) => !_colour ? word : verdict switch
     {
         Assessments.Verdict.Stop => $"\e[1;31m{word}\e[0m",
-        Assessments.Verdict.Care => $"\e[1;33m{word}\e[0m",
+        Assessments.Verdict.Care or Assessments.Verdict.Short or Assessments.Verdict.NotJudged => $"\e[1;33m{word}\e[0m",
         _ => $"\e[1;32m{word}\e[0m",
     };
 }

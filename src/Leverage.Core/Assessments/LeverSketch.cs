@@ -91,13 +91,13 @@ public static class LeverSketcher
             return null;
         }
 
-        double square = assessment.Judgement.DemandLikelyNmm / lever.ReachMm;
+        double square = assessment.Judgement.StrongPullNmm / lever.ReachMm;
         LeverSketch sketch = Bare(bar, lever, assessment.Setup.PastSquare, square) with
         {
             AcrossFlatsMm = assessment.Setup.Fastener.AcrossFlats?.Millimeters,
             LeftHand = assessment.Setup.Fastener.LeftHand,
             Push = assessment.Setup.Hands.Stance.Push,
-            Gives = assessment.Judgement.Rules.HasFlag(VerdictRules.LinkBelowLikely) ? assessment.Weakest?.Limit : null,
+            Gives = assessment.Judgement.Margin < 1 ? assessment.Weakest?.Limit : null,
         };
         return assessment is { Tube: { } judged, Setup.Tube: { } tube }
             ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)

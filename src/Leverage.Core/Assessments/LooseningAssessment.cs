@@ -45,7 +45,6 @@ public sealed record TubeAssessment(
 
 /// <summary>What holds the wheel against this nut.</summary>
 /// <param name="Capacity">What each restraint and all together hold.</param>
-/// <param name="Safety">All together over the hard demand.</param>
 /// <param name="Roll">Which way it would roll; null where the side is not said.</param>
 public sealed record HoldAssessment(HoldCapacity Capacity, Roll? Roll);
 

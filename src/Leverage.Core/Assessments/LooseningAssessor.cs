@@ -18,8 +18,7 @@ public static class LooseningAssessor
     /// <exception cref="Reading.InputException">Two things do not fit together.</exception>
     public static LooseningAssessment Assess(LooseningSetup setup)
     {
-        LooseningAssessment plain = WithoutAdvice(setup);
-        return plain with { Advice = Advisor.For(plain) };
+        return WithoutAdvice(setup);
     }
 
     /// <summary>What a set-up means, without looking for anything better.</summary>

@@ -7,6 +7,8 @@ using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Preload;
+using Leverage.Stiffness;
+using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -151,7 +153,7 @@ public static class LooseningDefaults
 
         if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread) is not { } start)
         {
-            string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Thread));
+            string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Application));
             throw new InputException(
                 "torque",
                 $"nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: {near}.",

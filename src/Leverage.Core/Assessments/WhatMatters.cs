@@ -153,6 +153,6 @@ public static class WhatMatters
     {
         List<LinkLimit> links = [.. now.Links.Select(link => link.Limit with { MedianOverLimit = link.Limit.MedianOverLimit * Math.Exp(deviate * link.Limit.Scatter) })];
         double[] gives = new double[links.Count];
-        return Judgement.Of(nut, hand, reachMm, CollectionsMarshal.AsSpan(links), Surroundings.None, gives).ComesLoose;
+        return Judgement.Of(nut, hand, reachMm, CollectionsMarshal.AsSpan(links), Circumstances.None, gives).ComesLoose;
     }
 }

@@ -1,9 +1,10 @@
 using Leverage.Assessments;
+using Leverage.BreakLoose;
 using Leverage.Levers;
 
 namespace Leverage.Wording;
 
-/// <summary>The cautions that matter for a set-up; the maker's manual always comes first.</summary>
+/// <summary>The cautions that fit a set-up; the maker's manual always comes first.</summary>
 public static class Cautions
 {
     /// <summary>The cautions of an assessment.</summary>
@@ -12,17 +13,24 @@ public static class Cautions
     public static string Of(LooseningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
-        var parts = new List<string> { "glasses on", "on its wheels, chocked, never under it on a jack" };
-        parts.Add(assessment.Setup.Hands.Stance.Push == Push.Down
-            ? "one foot back, face out of the arc"
-            : "brace a foot, open palm, face out of the arc");
+        List<string> parts = ["glasses on"];
+        if (assessment.Setup.Place is null or { Turns: TurnsWith.Wheel })
+        {
+            parts.Add("wheels chocked, never under a vehicle on a jack");
+        }
+
+        parts.Add(assessment.Setup.Hands.Stance.Push switch
+        {
+            Push.Down => "one foot back, face out of the arc",
+            Push.Up => "straight back, lift with the legs",
+            _ => "a foot braced, face out of the arc",
+        });
         if (assessment.Tube is not null)
         {
             parts.Add("no bouncing");
         }
 
-        parts.Add("pull rather than push");
-        parts.Add("the maker's manual and local rules first");
-        return string.Join("; ", parts) + ".";
+        parts.Add("the maker's manual first");
+        return string.Join("; ", parts);
     }
 }

@@ -1,7 +1,8 @@
 using System.Text.Json;
 using Leverage.Assessments;
-using Leverage.Holding;
-using Leverage.Requests;
+using Leverage.BreakLoose;
+using Leverage.LoadPath;
+using Leverage.Outcomes;
 
 namespace Leverage.Wording;
 
@@ -17,25 +18,31 @@ public static class LooseningAnswers
         ArgumentNullException.ThrowIfNull(assessment);
         Judgement judged = assessment.Judgement;
         return new LooseningAnswer(
-            assessment.Setup.Fastener.BookTorque.NewtonMeters,
             new TorqueSpread(assessment.Nut.LowNmm / 1000, assessment.Nut.LikelyNmm / 1000, assessment.Nut.HighNmm / 1000),
+            Start(assessment.Setup.Start),
             new HandAnswer(
                 assessment.Setup.Hands.Stance.Key,
                 assessment.Hand.Quantile(0.1), assessment.Hand.Quantile(0.5), assessment.Hand.Quantile(0.9)),
-            Lever(assessment),
-            [.. assessment.Links.Select(link => Link(link, judged, style))],
+            new LeverAnswer(assessment.Lever?.ReachMm, assessment.NeededLikely.Millimeters, assessment.NeededHigh.Millimeters),
+            judged.StrongPullNmm / 1000,
+            [.. assessment.Links.Select(link => Link(link.Limit, judged, style))],
             assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null,
-            assessment.Tube is { } tube ? Tube(tube) : null,
-            assessment.Hold is { } hold ? Hold(hold, judged) : null,
+            NotJudgedWords.Of(assessment),
+            assessment.Tube is { } tube ? Tube(tube, assessment) : null,
+            Hold(assessment),
             assessment.Release is { } release
                 ? new ReleaseAnswer(release.Energy?.Joules, release.Turns.MetersPerSecond, release.Snaps.MetersPerSecond)
                 : null,
-            assessment.Lever is null ? null : new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives),
-            Word(assessment.Verdict),
+            assessment.Lever is null ? null : Outcomes(assessment),
+            VerdictWords.Word(judged.Ruling.Safe),
+            VerdictWords.Word(judged.Ruling.Comes),
+            VerdictWords.Word(assessment.Verdict),
             Reasons.Of(assessment, style),
-            AdviceWords.Of(assessment, style),
-            AssumedWords.Of(assessment.Setup.Assumed, style),
-            UnconfirmedWords.Of(assessment, style));
+            WatchWords.Of(assessment, style),
+            AssumedWords.Of(assessment.Setup.Assumed, style))
+        {
+            Alike = assessment.Lever is null ? null : Alike(assessment),
+        };
     }
 
     /// <summary>The answer of the inputs' swings.</summary>
@@ -50,7 +57,8 @@ public static class LooseningAnswers
     /// <returns>Their answer, or null.</returns>
     public static CrossCheckAnswer? Of(CrossCheck? drawn) => drawn is null
         ? null
-        : new CrossCheckAnswer(drawn.Samples, drawn.Seed, drawn.Shares.ComesLoose, drawn.Shares.StaysTight, drawn.Shares.Gives);
+        : new CrossCheckAnswer(
+            drawn.Samples, drawn.Seed, drawn.Shares.ComesLoose, drawn.Shares.StaysTight, 1 - drawn.Shares.ComesLoose - drawn.Shares.StaysTight);
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <param name="answer">The answer.</param>
@@ -58,41 +66,46 @@ public static class LooseningAnswers
     public static string ToJson(LooseningAnswer answer) =>
         JsonSerializer.Serialize(answer, AnswerJson.Shared.LooseningAnswer);
 
-    /// <summary>A verdict as the answer spells it.</summary>
-    /// <param name="verdict">The verdict.</param>
-    /// <returns>go, care or stop.</returns>
-    public static string Word(Verdict verdict) => verdict switch
+    /// <summary>For several alike: independent and wholly alike are the two bounds.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>The bounds; null for one.</returns>
+    public static AlikeAnswer? Alike(LooseningAssessment assessment)
     {
-        Verdict.Stop => "stop",
-        Verdict.Care => "care",
-        _ => "go",
-    };
-
-    /// <summary>A restraint as the command line spells it.</summary>
-    /// <param name="restraint">The restraint.</param>
-    /// <returns>Its name.</returns>
-    public static string Word(Restraint restraint) => Array.Find(Kinds.RestraintWords, known => known.Value == restraint).Word;
-
-    private static LeverAnswer Lever(LooseningAssessment assessment)
-    {
-        double? reach = assessment.Lever?.ReachMm;
-        return new LeverAnswer(
-            reach,
-            assessment.NeededLikely.Millimeters,
-            assessment.NeededHigh.Millimeters,
-            assessment.Nut.LikelyNmm / reach,
-            assessment.Nut.HighNmm / reach);
+        ArgumentNullException.ThrowIfNull(assessment);
+        int count = assessment.Setup.Count;
+        var (breaks, comes) = (assessment.Judgement.Breaks, assessment.Judgement.ComesLoose);
+        return count < 2 ? null : new AlikeAnswer(count, breaks, 1 - Math.Pow(1 - breaks, count), Math.Pow(comes, count), comes);
     }
 
-    private static LinkAnswer Link(JudgedLink link, Judgement judged, UnitStyle style) => new(
-        PartWords.Name(link.Limit, style),
-        judged.DemandLikelyNmm / 1000,
-        judged.DemandHighNmm / 1000,
-        link.Limit.LimitNmm / 1000,
-        link.Limit.LimitNmm / judged.DemandHighNmm,
-        PartWords.Source(link.Limit));
+    /// <summary>The answer of what holds the wheel.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>Its answer; null where nothing was said of it.</returns>
+    public static HoldAnswer? Hold(LooseningAssessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        return assessment.Hold is { } hold
+            ? new HoldAnswer(
+                hold.Capacity.TotalNmm / 1000, [.. hold.Capacity.Parts.Select(part => VerdictWords.Word(part.Restraint))],
+                assessment.Setup.Hold!.EngineRunning)
+            : null;
+    }
 
-    private static TubeAnswer Tube(TubeAssessment tube) => new(
+    private static StartAnswer Start(StartTorque start) => start.From == StartSource.Given
+        ? new StartAnswer(VerdictWords.Word(start.From)) { TorqueNm = start.LikelyNmm / 1000 }
+        : new StartAnswer(VerdictWords.Word(start.From))
+        {
+            LowNm = start.LowNmm / 1000, LikelyNm = start.LikelyNmm / 1000, HighNm = start.HighNmm / 1000,
+        };
+
+    private static LinkAnswer Link(LinkLimit link, Judgement judged, UnitStyle style) => new(
+        PartWords.Name(link, style),
+        link.LimitNmm / 1000,
+        judged.StrongPullNmm / 1000,
+        link.LimitNmm / judged.StrongPullNmm,
+        PartWords.Source(link),
+        link.Confirmed);
+
+    private static TubeAnswer Tube(TubeAssessment tube, LooseningAssessment a) => new(
         tube.Overlap.Millimeters,
         tube.HandToTip.Millimeters,
         tube.TipReaction.Newtons,
@@ -100,13 +113,28 @@ public static class LooseningAnswers
         tube.Bending.NewtonMeters,
         tube.Tilt.Degrees,
         tube.Friction,
+        VerdictWords.Word(a.Setup.Hands.Stance.Push),
         double.RadiansToDegrees(tube.Checked.HeldRad),
         double.RadiansToDegrees(tube.Checked.ReleaseRad),
+        a.Nut.ClampGoneRad is { } gone ? double.RadiansToDegrees(gone) : null,
         tube.BestOverlap.Millimeters);
 
-    private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(
-        judged.DemandHighNmm / 1000,
-        hold.Capacity.TotalNmm / 1000,
-        hold.Safety,
-        [.. hold.Capacity.Parts.Select(part => Word(part.Restraint))]);
+    /// <summary>The answer of the chances.</summary>
+    /// <param name="a">The assessment; it must have a lever.</param>
+    /// <returns>Its answer.</returns>
+    public static OutcomeAnswer Outcomes(LooseningAssessment a)
+    {
+        ArgumentNullException.ThrowIfNull(a);
+        OutcomeShares shares = a.Judgement.Shares;
+        bool Has(RiskKind kind) => a.Links.Any(link => Judgement.RiskOf(link.Limit, a.Nut).Kind == kind);
+        return new OutcomeAnswer(shares.ComesLoose, shares.StaysTight)
+        {
+            ToolGives = Has(RiskKind.ToolGives) ? shares.ToolGives : null,
+            StudTwistsOff = Has(RiskKind.StudTwistsOff) ? shares.StudTwistsOff : null,
+            CornersRound = Has(RiskKind.CornersRound) ? shares.CornersRound : null,
+            SlidesOff = a.Tube is null ? null : shares.SlidesOff,
+            WheelTurns = a.Hold is null || a.Setup.Hold!.OnStands ? null : shares.WheelTurns,
+            SlidesAsItTurns = a.Tube is null ? null : shares.SlidesAsItTurns,
+        };
+    }
 }

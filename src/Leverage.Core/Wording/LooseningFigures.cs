@@ -1,5 +1,4 @@
 using Leverage.Assessments;
-using Leverage.Holding;
 using Leverage.Tables;
 using UnitsNet;
 
@@ -14,7 +13,7 @@ public sealed record FigureLine(string Label, string Value, string Note);
 /// <summary>The figures of a loosening answer, worded: the same for the terminal and the page.</summary>
 public static class LooseningFigures
 {
-    /// <summary>What it takes, what you can give, what lever it needs.</summary>
+    /// <summary>What the nut takes, what you make, what lever it needs.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
     /// <returns>The figures.</returns>
@@ -23,34 +22,33 @@ public static class LooseningFigures
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
         var takes = new FigureLine(
-            "It takes",
-            $"{Number(assessment.Nut.LowNmm, style)} · {Number(assessment.Nut.LikelyNmm, style)} · {style.Torque(Nm(assessment.Nut.HighNmm))}",
-            $"easy · likely · hard{Mark(assessment.Setup.Fastener.Condition.Status)}");
-        string stance = $"{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}"
-            + Mark(assessment.Setup.Hands.Stance.Status);
+            "Nut takes",
+            $"easy {Number(assessment.Nut.LowNmm, style)}, likely {Number(assessment.Nut.LikelyNmm, style)}, hard {style.Torque(Nm(assessment.Nut.HighNmm))}"
+                + Mark(assessment.Setup.Fastener.Condition.Status),
+            "");
+        string who = $"{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}{Mark(assessment.Setup.Hands.Stance.Status)}";
         if (assessment.Lever is not { } lever)
         {
             return
             [
                 takes,
-                new("You can give", style.Force(Force.FromNewtons(assessment.Hand.Quantile(0.5))), stance),
-                new("Lever needed", $"{style.Reach(assessment.NeededLikely)} likely", $"{style.Reach(assessment.NeededHigh)} in the hard case, nut to hands"),
+                new("You push", $"likely {style.Force(Force.FromNewtons(assessment.Hand.Quantile(0.5)))}", who),
+                new("Lever needed", $"{style.Reach(assessment.NeededBarLikely)} likely", $"{style.Reach(assessment.NeededBarHigh)} for a hard one, square to end"),
             ];
         }
 
-        double more = assessment.NeededLikely.Millimeters - lever.ReachMm;
         return
         [
             takes,
-            new("You can give", $"{style.Torque(Nm(assessment.Hand.Quantile(0.5) * lever.ReachMm))} at {style.Reach(Mm(lever.ReachMm))}", stance),
             new(
-                "Lever needed",
-                $"{style.Reach(assessment.NeededLikely)} likely",
-                more > 0 ? $"{style.Reach(Mm(more))} more than this one reaches" : "this one reaches that far"),
+                "You make",
+                $"likely {Number(assessment.Hand.Quantile(0.5) * lever.ReachMm, style)}, strong pull {style.Torque(Nm(assessment.Judgement.StrongPullNmm))}",
+                $"hands {style.Reach(Mm(lever.ReachMm))} out, {who}"),
+            new("Lever", $"needed {style.Reach(assessment.NeededLikely)}, yours {style.Reach(Mm(lever.ReachMm))}", "nut to middle of the hands"),
         ];
     }
 
-    /// <summary>The tube, with a bar; none without.</summary>
+    /// <summary>The tube, with one on; none without.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
     /// <returns>The figures.</returns>
@@ -62,10 +60,12 @@ public static class LooseningFigures
             ? []
             :
             [
-                new("Tube stays on", $"to {SlipWords.Safe(tube.Checked.HeldRad)}", $"held, {SlipWords.Safe(tube.Checked.ReleaseRad)} at "
-                    + $"break-loose; best overlap {style.Length(tube.BestOverlap)}"),
-                new("It bears", $"{style.Force(tube.TipReaction)} at the tip", $"{style.Force(tube.MouthReaction)} at the mouth"
-                    + (tube.WillMark ? ": it will be marked" : "")),
+                new(
+                    "Tube stays on",
+                    $"to {VerdictWords.Angle(tube.Checked.HeldRad, assessment.Setup.Hands.Stance.Push)}",
+                    $"best overlap {style.Length(tube.BestOverlap)}"),
+                new("Tube bears", $"{style.Force(tube.TipReaction)} at the tip", $"{style.Force(tube.MouthReaction)} at the mouth"
+                    + (tube.WillMark ? ": the mouth marks the bar" : "")),
             ];
     }
 
@@ -80,28 +80,21 @@ public static class LooseningFigures
         var lines = new List<FigureLine>(2);
         if (assessment.Hold is { } hold)
         {
-            lines.Add(new("Wheel held to", style.Torque(Nm(hold.Capacity.TotalNmm)), HoldWords(hold, style)));
+            string parts = string.Join(", ", hold.Capacity.Parts.Select(
+                part => $"{VerdictWords.Name(part.Restraint)} {Number(part.CapacityNmm, style)}{Mark(part.Status)}"));
+            lines.Add(new("Wheel held to", style.Torque(Nm(hold.Capacity.TotalNmm)), parts.Length > 0 ? parts : "nothing"));
         }
 
         if (assessment.Release is { } release)
         {
-            string turns = UnitStyle.Fixed(release.Turns.MetersPerSecond, 1);
-            string snaps = UnitStyle.Fixed(release.Snaps.MetersPerSecond, 1);
-            lines.Add(new("When it lets go", $"hands at {turns} to {snaps} m/s", release.Energy is { } energy
-                ? $"as the nut turns, and if a part breaks; {UnitStyle.Figures(energy.Joules)} J stored{(release.Assumed ? UnconfirmedWords.Mark : "")}"
-                : "as the nut turns, and if a part breaks"));
+            lines.Add(new(
+                "When it lets go",
+                $"hands {UnitStyle.Fixed(release.Turns.MetersPerSecond, 1)} m/s",
+                $"{UnitStyle.Fixed(release.Snaps.MetersPerSecond, 1)} m/s if something snaps"
+                    + (release.Energy is { } energy ? $"; {UnitStyle.Figures(energy.Joules)} J stored" : "")));
         }
 
         return lines;
-    }
-
-    private static string HoldWords(HoldAssessment hold, UnitStyle style)
-    {
-        string parts = string.Join(", ", hold.Capacity.Parts.Select(
-            part => $"{LooseningAnswers.Word(part.Restraint)} {style.TorqueNumber(Nm(part.CapacityNmm))}"
-                + UnconfirmedWords.MarkOf(part)));
-        string roll = hold.Roll is { } way ? $"; else it rolls {(way == Roll.Forward ? "forward" : "backward")}" : "";
-        return $"{(parts.Length > 0 ? parts : "nothing")}{roll}";
     }
 
     private static string Mark(ValueStatus status) => status.IsUnconfirmed() ? UnconfirmedWords.Mark : "";

@@ -1,8 +1,10 @@
 using Leverage.Assessments;
+using Leverage.BreakLoose;
+using UnitsNet;
 
 namespace Leverage.Wording;
 
-/// <summary>The case in one line: what is to be undone, how tight it was, how it looks.</summary>
+/// <summary>The case in one line: what is to be loosened, how tight it was, how it looks.</summary>
 public static class LooseningTitle
 {
     /// <summary>The title of a set-up.</summary>
@@ -14,9 +16,25 @@ public static class LooseningTitle
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(style);
         string what = setup.Fastener.Thread?.Printed
-            ?? (setup.Fastener.AcrossFlats is { } flats ? $"a {style.Length(flats)} nut" : "a nut");
+            ?? (setup.Fastener.AcrossFlats is { } flats ? $"a {PartWords.Flats(flats, style)} nut" : "a nut");
         string hand = setup.Fastener.LeftHand ? ", left-hand" : "";
         string soaked = setup.Fastener.Soaked ? ", soaked" : "";
-        return $"Undo {what}{hand}, {style.Torque(setup.Fastener.BookTorque)} in the book, {setup.Fastener.Condition.Words}{soaked}";
+        string count = setup.Count > 1 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $", {setup.Count} alike") : "";
+        return $"Loosen {what}{hand}, {Start(setup.Start, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
     }
+
+    /// <summary>A condition without its second thoughts: "rust you can see".</summary>
+    /// <param name="condition">The condition.</param>
+    /// <returns>Its first words.</returns>
+    public static string State(Condition condition)
+    {
+        ArgumentNullException.ThrowIfNull(condition);
+        return condition.Words.Split(',', ';')[0];
+    }
+
+    private static string Start(StartTorque start, UnitStyle style) => start.From == StartSource.Given
+        ? $"tightened to {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))}"
+        : $"about {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))} ({Number(start.LowNmm, style)} to {Number(start.HighNmm, style)}), not from a book";
+
+    private static string Number(double torqueNmm, UnitStyle style) => style.TorqueNumber(Torque.FromNewtonMillimeters(torqueNmm));
 }

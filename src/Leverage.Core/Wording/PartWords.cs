@@ -25,6 +25,7 @@ public static class PartWords
             LinkKind.Ring => $"{Hexagon(link.SizeMm, style)} ring spanner",
             LinkKind.Open => $"{Hexagon(link.SizeMm, style)} open spanner",
             LinkKind.Key => $"{Hexagon(link.SizeMm, style)} hexagon key",
+            LinkKind.Corners => $"{Hexagon(link.SizeMm, style)} hexagon",
             LinkKind.Adapter => $"{link.Name} in adapter",
             LinkKind.Extension => $"{link.Name} in extension",
             LinkKind.Square => $"{link.Name} in square",
@@ -44,6 +45,7 @@ public static class PartWords
         LinkKind.Ring => "ring spanner",
         LinkKind.Open => "open spanner",
         LinkKind.Key => "hexagon key",
+        LinkKind.Corners => "corners of the hexagon",
         LinkKind.Adapter => "adapter",
         LinkKind.Extension => "extension",
         LinkKind.Square => "drive square",
@@ -64,6 +66,7 @@ public static class PartWords
         LinkKind.Bar or LinkKind.TubeBending => "folds",
         LinkKind.TubeDentTip or LinkKind.TubeDentMouth => "dents",
         LinkKind.FlexPin => "breaks",
+        LinkKind.Corners => "rounds off",
         _ => "twists off",
     };
 
@@ -72,6 +75,7 @@ public static class PartWords
     /// <returns>A phrase.</returns>
     public static string Source(LinkLimit link) => link.Source switch
     {
+        LimitSource.CornerSolids => "our own solids of a corner",
         LimitSource.TestTorque => $"{Standard(link.Kind)} test torque",
         LimitSource.BetweenSizes => $"between two sizes of {Standard(link.Kind)}",
         LimitSource.SeriesLaw => "ISO 1711-1 series A by its law",
@@ -91,6 +95,16 @@ public static class PartWords
     };
 
     private static string Standard(LinkKind kind) => kind == LinkKind.Key ? "ISO 2936" : "ISO 1711-1";
+
+    /// <summary>A width across flats.</summary>
+    /// <param name="flats">The width.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>"36 mm", "1-1/8 in".</returns>
+    public static string Flats(Length flats, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        return Hexagon(flats.Millimeters, style);
+    }
 
     private static string Diameter(LinkLimit link, UnitStyle style) => style.Length(Length.FromMillimeters(link.SizeMm));
 

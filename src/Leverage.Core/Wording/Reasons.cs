@@ -1,12 +1,14 @@
 using Leverage.Assessments;
+using Leverage.LoadPath;
+using Leverage.Outcomes;
 using UnitsNet;
 
 namespace Leverage.Wording;
 
-/// <summary>Sentences for the rules of a verdict that fired.</summary>
+/// <summary>Sentences for what speaks for care or stop: a part, what it does, the figures.</summary>
 public static class Reasons
 {
-    /// <summary>One sentence for each rule that fired, the stops first.</summary>
+    /// <summary>One sentence for each rule, the stops first.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
     /// <returns>The sentences; none for a clean go.</returns>
@@ -14,64 +16,58 @@ public static class Reasons
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        var sentences = new List<string>();
-        foreach (VerdictRules rule in Enum.GetValues<VerdictRules>())
-        {
-            if (rule != VerdictRules.None && assessment.Judgement.Rules.HasFlag(rule))
-            {
-                sentences.Add(Sentence(rule, assessment, style));
-            }
-        }
-
-        return sentences;
+        Ruling ruling = assessment.Judgement.Ruling;
+        return [.. Rules(ruling.Stops).Concat(Rules(ruling.Cares)).Select(rule => Sentence(rule, assessment, style))];
     }
+
+    private static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
+        Enum.GetValues<VerdictRules>().Where(rule => rule != VerdictRules.None && rules.HasFlag(rule));
 
     private static string Sentence(VerdictRules rule, LooseningAssessment a, UnitStyle style) => rule switch
     {
-        VerdictRules.LinkBelowLikely => $"The {Weakest(a, style)} gives before the nut turns: it stands "
-            + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandLikelyNmm, style)} likely.",
-        VerdictRules.LinkBelowHigh => $"In the hard case the {Weakest(a, style)} gives: it stands "
-            + $"{Nmm(a.Judgement.LowestLimitNmm, style)} of {Nmm(a.Judgement.DemandHighNmm, style)}.",
-        VerdictRules.HoldBelowLikely => Held(a, a.Judgement.DemandLikelyNmm, "the wheel turns before the nut does", style),
-        VerdictRules.HoldBelowHigh => Held(a, a.Judgement.DemandHighNmm, "in the hard case the wheel turns first", style),
-        VerdictRules.SlidesWhileHeld => Slides(a),
-        VerdictRules.SlidesAtRelease => "As it breaks loose the jam falls and the tube slides if the bar is more than "
-            + $"{Below(a.Tube!.Checked.ReleaseRad)}; the swing goes to {UnitStyle.Angle(a.Setup.PastSquare)}.",
-        VerdictRules.OnStands => "The vehicle is on stands: one strong pull can tip it. Do it with the wheels on the ground.",
-        VerdictRules.MayGive => $"Something gives first in {UnitStyle.Percent(a.Judgement.Gives)} of cases, "
-            + $"mostly the {MostGiving(a, style)}.",
-        _ => $"It stays stuck in {UnitStyle.Percent(a.Judgement.StaysTight)} of cases: you likely reach "
-            + $"{Nmm(a.Hand.Quantile(0.5) * (a.Lever?.ReachMm ?? 0), style)}.",
+        VerdictRules.ToolGives => Part(a, style, RiskKind.ToolGives),
+        VerdictRules.StudTwistsOff => Part(a, style, RiskKind.StudTwistsOff),
+        VerdictRules.CornersRound => Part(a, style, RiskKind.CornersRound),
+        VerdictRules.WheelTurns => Wheel(a, style),
+        VerdictRules.SlidesOff => Slides(a),
+        VerdictRules.SlidesAsItTurns => "The tube can slide off as the nut turns, in "
+            + $"{UnitStyle.InHundred(a.Judgement.Shares.SlidesAsItTurns)} of the pulls that loosen it.",
+        VerdictRules.FastHands => $"Your hands move at {UnitStyle.Fixed(a.Release!.Turns.MetersPerSecond, 1)} m/s when the nut lets go.",
+        VerdictRules.OnStands => Stands(a, style),
+        _ => $"The tube breaks at {style.Force(Force.FromNewtons(a.Tube!.BreaksAtN))} of your hands. You likely push "
+            + $"{style.Force(Force.FromNewtons(a.Hand.Quantile(0.5)))}.",
     };
 
-    private static string Held(LooseningAssessment a, double demandNmm, string so, UnitStyle style) =>
-        a.Hold!.Capacity.TotalNmm > 0
-            ? $"What holds the wheel stands {Nmm(a.Hold.Capacity.TotalNmm, style)} against {Nmm(demandNmm, style)}: {so}."
-            : "Nothing holds the wheel: the vehicle rolls, or the wheel turns.";
-
-    private static string Slides(LooseningAssessment a) => a.Tube!.Checked.Tangent < 0
-        ? "The tube walks off the bar even under a perfectly square pull: too loose or too slippery (a prediction, not yet tested)."
-        : a.Tube.Checked.HeldRad < 0
-            ? "The tube slides off even with the bar level, while the nut still holds."
-            : $"The tube slides off while the nut still holds once the bar is more than {Below(a.Tube.Checked.HeldRad)}; "
-                + $"the swing goes to {UnitStyle.Angle(a.Setup.PastSquare)}.";
-
-    private static string Below(double angleRad) => angleRad < 0
-        ? $"{UnitStyle.Angle(Angle.FromRadians(-angleRad))} above level"
-        : $"{UnitStyle.Angle(Angle.FromRadians(angleRad))} below level";
-
-    private static string MostGiving(LooseningAssessment a, UnitStyle style)
+    private static string Part(LooseningAssessment a, UnitStyle style, RiskKind kind)
     {
-        JudgedLink most = a.Links[0];
-        for (int i = 1; i < a.Links.Count; i++)
-        {
-            most = a.Links[i].Gives > most.Gives ? a.Links[i] : most;
-        }
-
-        return PartWords.Name(most.Limit, style);
+        LinkLimit part = a.Links.Where(link => Judgement.RiskOf(link.Limit, a.Nut).Kind == kind).MaxBy(link => link.Gives).Limit;
+        return $"The {PartWords.Name(part, style)} {PartWords.Breaks(part.Kind)} at {Nmm(part.LimitNmm, style)}. "
+            + $"A strong pull makes {Number(a.Judgement.StrongPullNmm, style)}.";
     }
 
-    private static string Weakest(LooseningAssessment a, UnitStyle style) => PartWords.Name(a.Weakest!.Value.Limit, style);
+    private static string Wheel(LooseningAssessment a, UnitStyle style)
+    {
+        var hold = a.Hold!.Capacity;
+        if (hold.TotalNmm <= 0)
+        {
+            return "The wheel turns first: nothing holds it.";
+        }
+
+        string by = string.Join(" and ", hold.Parts.Where(part => part.CapacityNmm > 0).Select(part => VerdictWords.Name(part.Restraint)));
+        return $"The wheel turns first. The {by} {(hold.Parts.Count > 1 ? "hold" : "holds")} {Nmm(hold.TotalNmm, style)}; "
+            + $"the nut likely needs {Number(a.Nut.LikelyNmm, style)}.";
+    }
+
+    private static string Slides(LooseningAssessment a) => a.Tube!.Checked.HeldRad < 0
+        ? "The tube slides off even at a square pull (a prediction, not yet tested)."
+        : $"The tube slides off from {VerdictWords.Angle(a.Tube.Checked.HeldRad, a.Setup.Hands.Stance.Push)}.";
+
+    private static string Stands(LooseningAssessment a, UnitStyle style) => a.Stands is { } stands && stands.PullN <= stands.TipsAtN / 2
+            && a.Judgement.Ruling.Stops.HasFlag(VerdictRules.OnStands)
+        ? "The vehicle is on stands, and this fastener turns a wheel."
+        : $"A stand tips at {style.Force(Force.FromNewtons(a.Stands!.Value.TipsAtN))}. A strong pull is {style.Force(Force.FromNewtons(a.Stands.Value.PullN))}.";
 
     private static string Nmm(double torqueNmm, UnitStyle style) => style.Torque(Torque.FromNewtonMillimeters(torqueNmm));
+
+    private static string Number(double torqueNmm, UnitStyle style) => style.TorqueNumber(Torque.FromNewtonMillimeters(torqueNmm));
 }

@@ -25,39 +25,6 @@ public static class UnconfirmedWords
         ? $"{words}; {Mark} {Meaning}"
         : $"{words}; {Mark} unconfirmed: {string.Join(", ", rests.Select(one => one[..one.LastIndexOf(" (", StringComparison.Ordinal)]))}";
 
-    /// <summary>What a loosening answer rests on.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Each by name, with its status.</returns>
-    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assessment);
-        LooseningSetup setup = assessment.Setup;
-        var found = new List<string>();
-        Row(found, "conditions", setup.Fastener.Condition.Key, "condition");
-        Row(found, "stances", setup.Hands.Stance.Key, "stance");
-        found.Add("scatter of friction at assembly (judgement)");
-        if (setup.Fastener.Soaked)
-        {
-            found.Add("what a soak leaves of the growth (judgement)");
-        }
-
-        if (setup.Fastener.Thread is { } thread)
-        {
-            Joint(found, thread, setup.Fastener.Grade);
-        }
-
-        if (setup.Tube is not null)
-        {
-            Handle(found, setup.GripWords);
-        }
-
-        Held(found, assessment.Hold?.Capacity);
-        Assumed(found, setup.Assumed, style);
-        found.AddRange(assessment.Links.Where(link => !link.Limit.Confirmed).Select(link => $"limit of {PartWords.Name(link.Limit, style)} ({PartWords.Source(link.Limit)})"));
-        return found;
-    }
-
     /// <summary>What a slip answer rests on.</summary>
     /// <param name="setup">The set-up.</param>
     /// <param name="style">Units.</param>
@@ -102,26 +69,6 @@ public static class UnconfirmedWords
     }
 
     private static void Handle(List<string> found, string words) => Row(found, "handle-friction", words, "handle");
-
-    private static void Held(List<string> found, HoldCapacity? hold)
-    {
-        foreach (RestraintCapacity part in hold?.Parts ?? [])
-        {
-            string? on = part.Source switch
-            {
-                HoldSource.ParkingBrakeApproval => "brake that just meets its approval (memory)",
-                HoldSource.OldCable => "0.7 of the approval left by an old cable (judgement)",
-                HoldSource.FootBrakeApproval => "foot brake as its approval asks without servo (memory)",
-                HoldSource.StoppedEngine => "60 N·m that a stopped engine resists, times its ratio (judgement)",
-                HoldSource.ChockClimbed => "0.8 of the chock left by a soft tyre (judgement)",
-                _ => null,
-            };
-            if (on is not null)
-            {
-                found.Add(on);
-            }
-        }
-    }
 
     private static void Assumed(List<string> found, IReadOnlyList<Assumption> assumed, UnitStyle style) => found.AddRange(assumed
         .Where(one => one.Value is not null && one.Status.IsUnconfirmed())

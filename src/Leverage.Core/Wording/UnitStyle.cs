@@ -108,6 +108,9 @@ public sealed class UnitStyle
     /// <summary>A share as a percentage: "12 %".</summary>
     public static string Percent(double share) => $"{Fixed(100 * share, 0)} %";
 
+    /// <summary>A chance: "12 in 100", "under 1 in 100".</summary>
+    public static string InHundred(double share) => share is > 0 and < 0.005 ? "under 1 in 100" : $"{Fixed(100 * share, 0)} in 100";
+
     /// <summary>A number to three significant figures, never in exponent form.</summary>
     public static string Figures(double value)
     {

@@ -13,7 +13,7 @@ internal static class AnswerWords
         IReadOnlyList<string> reasons = Reasons.Of(assessment, units);
         return new PageWords(
             LooseningTitle.Of(assessment.Setup, units),
-            LooseningAnswers.Word(assessment.Verdict),
+            VerdictWords.Word(assessment.Verdict),
             reasons.Count > 0 ? string.Join(' ', reasons) : "Nothing known speaks against it.",
             LooseningFigures.Takes(assessment, units),
             LooseningFigures.Tube(assessment, units),

@@ -72,7 +72,7 @@ internal static class ChestPieceFields
     private static OpenedPiece Hold(ChestHold hold) => Piece(
         "hold",
         hold.Name,
-        ("held-by", LooseningAnswers.Word(hold.Kind)),
+        ("held-by", VerdictWords.Word(hold.Kind)),
         ("chock", QuantityWriter.Text(hold.Height)),
         ("hold-bar", QuantityWriter.Text(hold.Diameter)));
 }

@@ -48,10 +48,13 @@ internal sealed class RefitPlanner
         };
     }
 
-    /// <summary>Torque that buys 75 % of proof load at the likely friction: the share taken for a joint of unknown torque.</summary>
+    /// <summary>Share of proof load a joint of unknown torque is set to (common practice).</summary>
+    private const double ProofShare = 0.75;
+
+    /// <summary>Torque that makes 75 % of proof load at the likely friction: the share taken for a joint of unknown torque.</summary>
     private static Torque WorkedOut(ScrewThread thread, Grade grade, double friction)
     {
-        double preload = LooseningDefaults.ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
+        double preload = ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
         double bearing = TighteningAssessor.Bearing(thread, null).Diameter.Millimeters;
         return Torque.FromNewtonMeters(BoltedJoint.Of(thread, bearing, grade.YieldMpa).AtPreload(preload, friction).TorqueNmm / 1000);
     }

@@ -40,7 +40,7 @@ public static class PickWords
         ArgumentNullException.ThrowIfNull(place);
         string Marked(string figure, Lead lead) => place.LosesBy == lead ? figure + LossMark : figure;
         var parts = new List<string> { Marked($"comes loose {InHundred(place)}", Lead.Chance) };
-        if (double.IsFinite(place.Assessment.Judgement.Safety))
+        if (double.IsFinite(place.Assessment.Judgement.Margin))
         {
             parts.Add(Marked($"safety {Safety(place)}", Lead.Margin));
         }
@@ -73,7 +73,7 @@ public static class PickWords
         var (own, other) = (place.Standing, above.Standing);
         return place.LosesBy switch
         {
-            Lead.Verdict => $"{LooseningAnswers.Word(own.Verdict)}: {WorseVerdict(place, style)}",
+            Lead.Verdict => $"{VerdictWords.Word(own.Verdict)}: {WorseVerdict(place, style)}",
             Lead.Chance => $"less likely: {Percent(own.ComesLoosePercent)} against {Percent(other.ComesLoosePercent)}",
             Lead.Margin => $"less margin, the {Weakest(place, style)}: safety {Safety(place)} against {Safety(above)}",
             Lead.Effort => $"harder work: {Effort(place)} of your pull against {Effort(above)}",
@@ -152,7 +152,7 @@ public static class PickWords
         TemperatureDelta.FromKelvins(then.Assessment.Setup.Fastener.Heating?.ByK ?? 0);
 
     private static string Outcome(Place then, UnitStyle style) =>
-        $"{LooseningAnswers.Word(then.Standing.Verdict)}, comes loose {InHundred(then)} ({Tools(then, style)})";
+        $"{VerdictWords.Word(then.Standing.Verdict)}, comes loose {InHundred(then)} ({Tools(then, style)})";
 
     /// <summary>The tool on the nut; of a set, which one.</summary>
     private static string Tool(Place place, UnitStyle style) =>
@@ -168,7 +168,7 @@ public static class PickWords
         _ => UnitStyle.Metric,
     };
 
-    private static string Safety(Place place) => UnitStyle.Fixed(place.Assessment.Judgement.Safety, 1);
+    private static string Safety(Place place) => UnitStyle.Fixed(place.Assessment.Judgement.Margin, 1);
 
     private static string Effort(Place place) => UnitStyle.Percent(place.Effort);
 

@@ -1,3 +1,4 @@
+using Leverage.Holding;
 using System.Runtime.InteropServices;
 using Leverage.Assessments;
 using Leverage.Levers;
@@ -49,8 +50,8 @@ internal sealed class SetJudge
     internal JudgedUse Judge(StanceHands hands, double overlapMm)
     {
         LeverGeometry lever = Lever(hands.Stance, overlapMm);
-        double? hold = hands.HoldNmm ?? Surroundings.Hold(_setup.Hold, hands.Stance.Push, _nut, hands.Figures, lever)?.TotalNmm;
-        var around = Surroundings.Of(_setup, _nut, hands.Figures, lever, hold);
+        HoldCapacity? hold = hands.Hold ?? Circumstances.HoldOf(_setup.Hold, hands.Stance.Push, _nut, hands.Figures, lever);
+        var around = Circumstances.Of(_setup, _nut, hands.Figures, lever, hold);
         var judgement = Judgement.Of(
             _nut, hands.Figures, lever.ReachMm, CollectionsMarshal.AsSpan(_links), around, _gives.AsSpan(0, _links.Count));
         return new JudgedUse(overlapMm, hands.Figures.Effort(_nut.LikelyNmm, lever.ReachMm), judgement);

@@ -7,8 +7,8 @@ namespace Leverage.Workshop.Picking;
 /// <summary>The person in one stance, worked out once for all set-ups.</summary>
 /// <param name="Stance">The stance.</param>
 /// <param name="Figures">What the hands give.</param>
-/// <param name="HoldNmm">What holds the wheel meanwhile, N·mm; null where lifting makes it a matter of the lever, or it is not judged.</param>
-internal sealed record StanceHands(Stance Stance, HandFigures Figures, double? HoldNmm)
+/// <param name="Hold">What holds the wheel meanwhile; null where lifting makes it a matter of the lever, or it is not judged.</param>
+internal sealed record StanceHands(Stance Stance, HandFigures Figures, HoldCapacity? Hold)
 {
     /// <summary>The stances of a request.</summary>
     internal static StanceHands[] Of(PickRequest request, NutFigures nut, Hold? hold) =>
@@ -18,7 +18,7 @@ internal sealed record StanceHands(Stance Stance, HandFigures Figures, double? H
     {
         Hands hands = LooseningDefaults.Complete(request.Standing(stance.Key)).Hands;
         var figures = HandFigures.Of(hands);
-        double? held = stance.Push == Push.Up ? null : Surroundings.Hold(hold, stance.Push, nut, figures, null)?.TotalNmm;
+        HoldCapacity? held = stance.Push == Push.Up ? null : Circumstances.HoldOf(hold, stance.Push, nut, figures, null);
         return new StanceHands(stance, figures, held);
     }
 }

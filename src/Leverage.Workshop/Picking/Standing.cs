@@ -56,7 +56,7 @@ public readonly record struct Standing(Verdict Verdict, int ComesLoosePercent, i
     public static Standing Of(Judgement judgement, double effort, int pieces) => new(
         judgement.Verdict,
         (int)Math.Round(100 * judgement.ComesLoose),
-        (int)Math.Round(10 * Math.Min(Ample, judgement.Safety)),
+        (int)Math.Round(10 * Math.Min(Ample, judgement.Margin)),
         (int)Math.Round(100 * Math.Clamp(effort, Easy, MostEffort)),
         pieces);
 

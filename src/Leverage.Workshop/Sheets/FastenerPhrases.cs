@@ -65,7 +65,7 @@ public static class FastenerPhrases
         var lines = new List<string>
         {
             units.TorqueNumber(Torque.FromNewtonMillimeters(nut.LikelyNmm)),
-            LooseningAnswers.Word(planned.Verdict).ToUpperInvariant(),
+            VerdictWords.Word(planned.Verdict).ToUpperInvariant(),
             $"hard {units.TorqueNumber(Torque.FromNewtonMillimeters(nut.HighNmm))}",
         };
         if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
@@ -86,7 +86,6 @@ public static class FastenerPhrases
         if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
         {
             sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
-            sentences.AddRange(AdviceWords.Of(planned.Assessment, units).Take(Advices).Select(What).Select(Sentence));
         }
 
         if (planned.Fastener.Rounded)

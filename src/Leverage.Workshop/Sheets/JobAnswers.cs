@@ -26,7 +26,7 @@ public static class JobAnswers
             [.. plan.Loosening.Select(planned => Loosening(planned, style))],
             [.. plan.Refit.Select(Refit)],
             [.. plan.Parts.Select(part => new PartAnswer(part.Part, part.Count, part.For))],
-            LooseningAnswers.Word(plan.Verdict));
+            VerdictWords.Word(plan.Verdict));
     }
 
     private static TaskAnswer Task(PlannedTask task, Job job, IReadOnlyList<TaskRules> rules) => new(
@@ -43,7 +43,6 @@ public static class JobAnswers
     private static FastenerLooseningAnswer Loosening(PlannedLoosening planned, UnitStyle style)
     {
         LooseningAssessment a = planned.Assessment;
-        Judgement judged = a.Judgement;
         bool chosen = planned.Choice is not null;
         return new FastenerLooseningAnswer(
             planned.Fastener.Name,
@@ -55,12 +54,12 @@ public static class JobAnswers
             chosen ? a.Setup.Hands.Stance.Key : null,
             a.Lever?.ReachMm,
             a.Setup.Tube is null ? null : a.Setup.Overlap.Millimeters,
-            chosen ? new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives) : null,
-            a.Hold is { } hold ? Hold(hold, judged) : null,
+            chosen ? LooseningAnswers.Outcomes(a) : null,
+            LooseningAnswers.Hold(a),
             planned.Hold?.Lost ?? [],
-            LooseningAnswers.Word(planned.Verdict),
+            VerdictWords.Word(planned.Verdict),
             chosen ? Reasons.Of(a, style) : ["Nothing in the chest fits it."],
-            chosen ? AdviceWords.Of(a, style) : []);
+            chosen ? WatchWords.Of(a, style) : []);
     }
 
     /// <summary>The pieces by their names in the chest, from the nut outwards.</summary>
@@ -69,12 +68,6 @@ public static class JobAnswers
         set.Tool.Name, .. set.Adapters.Select(adapter => adapter.Name).Reverse(),
         .. set.Bar is { } bar ? (string[])[bar.Name] : [], .. set.Tube is { } tube ? (string[])[tube.Name] : [],
     ];
-
-    private static HoldAnswer Hold(HoldAssessment hold, Judgement judged) => new(
-        judged.DemandHighNmm / 1000,
-        hold.Capacity.TotalNmm / 1000,
-        hold.Safety,
-        [.. hold.Capacity.Parts.Select(part => LooseningAnswers.Word(part.Restraint))]);
 
     private static FastenerRefitAnswer Refit(PlannedTightening planned) => new(
         planned.Fastener.Name,

@@ -37,7 +37,7 @@ public static class JobCsv
         row["set_up"].Set(planned.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.Place.Set))) : "");
         row["person"].Set(Said(planned.Choice?.Person ?? ""));
         row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
-        row["verdict"].Set(LooseningAnswers.Word(planned.Verdict));
+        row["verdict"].Set(VerdictWords.Word(planned.Verdict));
         row["comes_loose"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.ComesLoose, 3));
     }
 

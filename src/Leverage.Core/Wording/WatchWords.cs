@@ -1,0 +1,85 @@
+using Leverage.Assessments;
+using Leverage.BreakLoose;
+using Leverage.Holding;
+using Leverage.Tubes;
+using UnitsNet;
+
+namespace Leverage.Wording;
+
+/// <summary>What to watch: sentences that are warnings and no moves.</summary>
+public static class WatchWords
+{
+    /// <summary>The warnings of an assessment, the weightiest first.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One sentence each.</returns>
+    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(style);
+        return [.. Joint(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
+    }
+
+    private static IEnumerable<string> Joint(LooseningAssessment a, UnitStyle style)
+    {
+        Fastener fastener = a.Setup.Fastener;
+        if (fastener.LeftHand)
+        {
+            yield return "Left-hand thread: turn it clockwise to loosen.";
+        }
+
+        if (fastener.Grade?.Name is ['A' or 'C', >= '1' and <= '5', ..])
+        {
+            yield return "Stainless galls: paste on the thread, and turn slowly by hand.";
+        }
+
+        if (a.Nut.Joint.FrictionRaised)
+        {
+            yield return $"{style.Torque(fastener.BookTorque)} passes yield of this thread: friction was higher, or the bolt has stretched.";
+        }
+
+        if (a.Setup.Place is { } place && place.Near.Contains("oil", StringComparer.Ordinal) && place.Key == "drain-plug")
+        {
+            yield return "Oil stands behind it: pan under it, and hot oil burns.";
+        }
+    }
+
+    private static IEnumerable<string> Wheel(LooseningAssessment a)
+    {
+        if (a.Setup.Place is { Turns: TurnsWith.Crank })
+        {
+            yield return "The crank turns with it: lock the crank by the maker's tool or in gear.";
+        }
+
+        if (a.Setup.Hold is { HalfShafts: HalfShafts.One } hold && hold.By.Contains(Restraint.Gear))
+        {
+            yield return "Gear holds nothing once a half shaft is out.";
+        }
+
+        if (a.Hold?.Roll is { } roll)
+        {
+            yield return roll == Roll.Forward
+                ? "Loosening rolls the vehicle forward: chock the front of the wheel."
+                : "Loosening rolls the vehicle backward: chock the rear of the wheel.";
+        }
+        else if (a.Setup.Place is { Turns: TurnsWith.Wheel } && a.Setup.Hold is null)
+        {
+            yield return "The wheel turns with it: brake on, wheels chocked.";
+        }
+    }
+
+    private static IEnumerable<string> Tube(LooseningAssessment a)
+    {
+        if (a.Tube is not { } tube)
+        {
+            yield break;
+        }
+
+        string safe = VerdictWords.Angle(tube.Checked.HeldRad, a.Setup.Hands.Stance.Push);
+        yield return $"The tube stays on to {safe} while the nut holds; if something snaps nothing grips it.";
+        if (tube.PlayShare > Tubes.Tube.LoosePlayShare)
+        {
+            yield return $"The tube is loose, {UnitStyle.Percent(tube.PlayShare)} of the bar: a snugger one slides later.";
+        }
+    }
+}
