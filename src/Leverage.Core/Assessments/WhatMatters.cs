@@ -107,7 +107,7 @@ public static class WhatMatters
         HandFigures At(double share) => new(new Spread(now.Hand.Quantile(share), Held), now.Hand.CapN);
         double Needed(double share) => Lever.NeededReach(now.Nut.LikelyNmm, now.Hand.Quantile(share), 0);
         return new Swing(
-            "your own force", "push a bathroom scale in that stance and give --force",
+            "your own force", "push a bathroom scale in that stance: its reading is your force",
             Needed(0.1), Needed(0.9), ComesLoose(now, now.Nut, At(0.1), lever.ReachMm), ComesLoose(now, now.Nut, At(0.9), lever.ReachMm));
     }
 

@@ -83,7 +83,9 @@ public static class BreakLooseSpread
         if (locker > 0 && fastener.Thread is null)
         {
             throw new Reading.InputException(
-                $"condition '{fastener.Condition.Key}' needs the thread: a locker's grip grows with the diameter. Give --thread.");
+                "condition",
+                $"'{fastener.Condition.Key}' needs the thread: a locker's grip grows with the diameter.",
+                new Reading.Cure("thread", "M24x1.5"));
         }
 
         return fastener.Prevailing.NewtonMillimeters

@@ -83,7 +83,7 @@ public static class GradeCatalog
                 CultureInfo.InvariantCulture,
                 $"{otherSize.OptionalText("from_mm") ?? "0"} to {otherSize.OptionalText("to_mm") ?? "any"} mm");
             return new InputException($"grade {otherSize.Key} has no figures at {thread.Printed}: {otherSize.Text("standard")} "
-                + $"gives {range}. See: leverage table grades.");
+                + $"gives {range}. See table grades.");
         }
 
         string sae = $"SAE {Plain(text)}";

@@ -14,7 +14,7 @@ internal static class NumberText
         int end = NumberEnd(trimmed);
         if (end == 0)
         {
-            throw new InputException($"cannot read '{text}': no number at the start. Write for example 1.5mm.");
+            throw new InputException($"cannot read '{text}': no number at the start. Write: 1.5mm");
         }
 
         if (end < trimmed.Length && trimmed[end] == ',' && end + 1 < trimmed.Length && char.IsAsciiDigit(trimmed[end + 1]))

@@ -40,14 +40,14 @@ internal static class UnitAdvice
     /// <summary>What to write instead.</summary>
     internal static string Example(QuantityKind kind) => kind switch
     {
-        QuantityKind.Torque => "Write for example 85Nm or 63ft-lb.",
-        QuantityKind.Length => "Write for example 600mm or 24in.",
-        QuantityKind.Force => "Write for example 450N or 100lbf.",
-        QuantityKind.Mass => "Write for example 82kg or 180lb.",
-        QuantityKind.Stress => "Write for example 640MPa or 93ksi.",
-        QuantityKind.Angle => "Write for example 30deg.",
-        QuantityKind.Warming => "Write for example 150K.",
-        _ => "Write for example 75%.",
+        QuantityKind.Torque => "Write: 85Nm or 63ft-lb",
+        QuantityKind.Length => "Write: 600mm or 24in",
+        QuantityKind.Force => "Write: 450N or 100lbf",
+        QuantityKind.Mass => "Write: 82kg or 180lb",
+        QuantityKind.Stress => "Write: 640MPa or 93ksi",
+        QuantityKind.Angle => "Write: 30deg",
+        QuantityKind.Warming => "Write: 150K",
+        _ => "Write: 75%",
     };
 
     /// <summary>The two likely readings of a number without a unit: guessing between them breaks studs.</summary>

@@ -10,14 +10,16 @@ namespace Leverage.Requests;
 internal static partial class LooseningFields
 {
     internal static readonly Field<LooseningRequest, string> Stance = F.Of(
-        "stance", Kinds.Row("stances", "a stance", "stand-push"), "how you stand: table stances", r => r.Stance, (r, v) => r with { Stance = v }, leftOut: "stand-push");
+        "stance", Kinds.Row("stances", "a stance", "stand-push"), "how you stand: table stances",
+        r => r.Stance, (r, v) => r with { Stance = v }, leftOut: "stand-push");
 
     internal static readonly Field<LooseningRequest, Person> Person = F.Of(
         "person", Kinds.Choice(("man", Levers.Person.Man), ("woman", Levers.Person.Woman)), "column of the stance table",
         r => r.Person, (r, v) => r with { Person = v }, leftOut: "man");
 
     internal static readonly Field<LooseningRequest, Mass> Body = F.Of(
-        "body", Kinds.Mass("82kg", AcceptedRange.Body), "your mass", r => r.Body, (r, v) => r with { Body = v }, leftOut: "84.6kg; woman 66.8kg");
+        "body", Kinds.Mass("82kg", AcceptedRange.Body), "your mass",
+        r => r.Body, (r, v) => r with { Body = v }, leftOut: "84.6kg; woman 66.8kg");
 
     internal static readonly Field<LooseningRequest, Force> Force = F.Of(
         "force", Kinds.Force("450N"), "your own, read off a bathroom scale pushed so: 60kg", r => r.Force, (r, v) => r with { Force = v });
@@ -36,26 +38,32 @@ internal static partial class LooseningFields
         "held-by", Kinds.HeldBy, "brake,old-brake,gear,chock,helper,bar; none", r => r.HeldBy, (r, v) => r with { HeldBy = v });
 
     internal static readonly Field<LooseningRequest, Mass> VehicleMass = F.Of(
-        "mass", Kinds.Mass("1250kg", AcceptedRange.Vehicle), "of the vehicle, laden", r => r.VehicleMass, (r, v) => r with { VehicleMass = v }, needs: [HeldBy, OnStands]);
+        "mass", Kinds.Mass("1250kg", AcceptedRange.Vehicle), "of the vehicle, laden",
+        r => r.VehicleMass, (r, v) => r with { VehicleMass = v }, needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Force> WheelLoad = F.Of(
-        "wheel-load", Kinds.Force("3200N"), "on that wheel", r => r.WheelLoad, (r, v) => r with { WheelLoad = v }, leftOut: "a quarter of mass", needs: [HeldBy, OnStands]);
+        "wheel-load", Kinds.Force("3200N"), "on that wheel",
+        r => r.WheelLoad, (r, v) => r with { WheelLoad = v }, leftOut: "a quarter of mass", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> TyreRadius = F.Of(
-        "tyre-radius", Kinds.Length("300mm"), "axle to ground", r => r.TyreRadius, (r, v) => r with { TyreRadius = v }, leftOut: "300mm", needs: [HeldBy, OnStands]);
+        "tyre-radius", Kinds.Length("300mm"), "axle to ground",
+        r => r.TyreRadius, (r, v) => r with { TyreRadius = v }, leftOut: "300mm", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> Chock = F.Of(
-        "chock", Kinds.Length("100mm"), "height of the chock", r => r.ChockHeight, (r, v) => r with { ChockHeight = v }, needs: [HeldBy, OnStands]);
+        "chock", Kinds.Length("100mm"), "height of the chock",
+        r => r.ChockHeight, (r, v) => r with { ChockHeight = v }, needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, string> Ground = F.Of(
-        "ground", Kinds.Row("ground", "a ground", "dry-concrete"), "table ground", r => r.Ground, (r, v) => r with { Ground = v }, leftOut: "dry-concrete", needs: [HeldBy, OnStands]);
+        "ground", Kinds.Row("ground", "a ground", "dry-concrete"), "table ground",
+        r => r.Ground, (r, v) => r with { Ground = v }, leftOut: "dry-concrete", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, HalfShafts> HalfShafts = F.Of(
         "half-shafts", Kinds.Choice(("both", Holding.HalfShafts.Both), ("one", Holding.HalfShafts.One)), "still in",
         r => r.HalfShafts, (r, v) => r with { HalfShafts = v }, leftOut: "both", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> HoldBar = F.Of(
-        "hold-bar", Kinds.Length("30mm"), "diameter of a bar across the wheel studs", r => r.StudBarDiameter, (r, v) => r with { StudBarDiameter = v }, needs: [HeldBy, OnStands]);
+        "hold-bar", Kinds.Length("30mm"), "diameter of a bar across the wheel studs",
+        r => r.StudBarDiameter, (r, v) => r with { StudBarDiameter = v }, needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Side> Side = F.Of(
         "side", Kinds.Choice(("left", Holding.Side.Left), ("right", Holding.Side.Right)), "of the vehicle, from the driver's seat",

@@ -34,7 +34,7 @@ public readonly record struct BoltedGrip(double PitchMm, double GripMm, double B
         {
             throw new InputException(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{l:0.##} mm is no grip for {thread.Printed}: it clamps {0.2 * d:0.#} to {50 * d:0.#} mm. Write for example {3 * d:0}mm."));
+                $"{l:0.##} mm is no grip for {thread.Printed}: it clamps {0.2 * d:0.#} to {50 * d:0.#} mm. Write: {3 * d:0}mm"));
         }
 
         return new BoltedGrip(

@@ -36,6 +36,6 @@ public static class RowLookup
     {
         var near = NearestNames.Of(name.Trim(), known, 4);
         string cure = near.Count > 0 ? $"Nearest: {string.Join(", ", near)}. " : "";
-        return new InputException($"'{name}' is not {what} known here. {cure}All of them: leverage table {table}.");
+        return new InputException($"'{name}' is not {what} known here. {cure}All of them: table {table}.");
     }
 }

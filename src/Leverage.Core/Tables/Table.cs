@@ -44,7 +44,7 @@ public sealed class Table
     /// <returns>True when it has.</returns>
     public bool Has(string column) => IndexOf(column) >= 0;
 
-    /// <summary>The rows in which any cell equals the text or whose first cell starts with it; case is ignored.</summary>
+    /// <summary>The rows whose first cell starts with a text, and those that say it as a cell or as a word of one, sources aside; case is ignored.</summary>
     /// <param name="text">What to look for, such as <c>M24</c>.</param>
     /// <returns>The rows, in the order of the file.</returns>
     public IEnumerable<TableRow> Where(string text)
@@ -99,7 +99,20 @@ public sealed class Table
     {
         for (int i = 0; i < row.Table._columns.Length; i++)
         {
-            if (row.Part(i).Equals(text, StringComparison.OrdinalIgnoreCase))
+            if (row.Part(i).Equals(text, StringComparison.OrdinalIgnoreCase) || i != row.Table.SourceColumn && HasWord(row.Part(i), text))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool HasWord(ReadOnlySpan<char> cell, string text)
+    {
+        foreach (Range word in cell.SplitAny(" ,;()/"))
+        {
+            if (cell[word].Equals(text, StringComparison.OrdinalIgnoreCase))
             {
                 return true;
             }

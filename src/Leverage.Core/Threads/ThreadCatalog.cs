@@ -36,7 +36,7 @@ public static class ThreadCatalog
             }
         }
 
-        throw Unknown(text, name, table);
+        throw Unknown(text, table);
     }
 
     private static ScrewThread Unified(string text, string name)
@@ -50,7 +50,7 @@ public static class ThreadCatalog
             }
         }
 
-        throw Unknown(text, name, table);
+        throw Unknown(text, table);
     }
 
     private static ScrewThread Metric(TableRow row) => new(
@@ -69,14 +69,14 @@ public static class ThreadCatalog
         name.Length == size.Length + by.Length + pitch.Length && name.StartsWith(size) && name.EndsWith(pitch)
             && name[size.Length..].StartsWith(by);
 
-    private static InputException Unknown(string text, string name, Table table)
+    private static InputException Unknown(string text, Table table)
     {
         if (text.Contains(',', StringComparison.Ordinal))
         {
             return new InputException($"cannot read '{text}' as a thread: write a decimal point, as in M24x1.5.");
         }
 
-        return RowLookup.Unknown(name.Length > 0 ? name : text, "a thread", table.Rows.Select(row => row.Key), "threads");
+        return RowLookup.Unknown(text.Trim(), "a thread", table.Rows.Select(row => row.Key), "threads");
     }
 
     private static string Plain(string text)

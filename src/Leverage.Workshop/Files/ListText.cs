@@ -20,7 +20,7 @@ internal static class ListText
     {
         if (bytes.StartsWith("PK\u0003\u0004"u8) || bytes.StartsWith((ReadOnlySpan<byte>)[0xD0, 0xCF, 0x11, 0xE0]))
         {
-            throw new InputException(path, "is a spreadsheet's own file. Save the sheet as CSV, and name that.");
+            throw InputException.At(path, "is a spreadsheet's own file. Save the sheet as CSV, and name that.");
         }
 
         return Lines(Decoded(path, bytes));
@@ -39,7 +39,7 @@ internal static class ListText
 
         if (bytes.Contains((byte)0))
         {
-            throw new InputException(path, "is no text. Save the sheet as CSV, and name that.");
+            throw InputException.At(path, "is no text. Save the sheet as CSV, and name that.");
         }
 
         try
@@ -70,7 +70,7 @@ internal static class ListText
         foreach (byte each in bytes)
         {
             char letter = each is >= 0x80 and < 0xA0 ? Western[each - 0x80] : (char)each;
-            text.Append(letter != '\0' ? letter : throw new InputException(
+            text.Append(letter != '\0' ? letter : throw InputException.At(
                 path, "is text in a code page unknown here. Save it as CSV UTF-8."));
         }
 

@@ -25,7 +25,7 @@ public static class TextFile
         }
         catch (DecoderFallbackException)
         {
-            throw new InputException(path, $"is not UTF-8 text (line {BadLine(text)}). Save it as UTF-8.");
+            throw InputException.At(path, $"is not UTF-8 text (line {BadLine(text)}). Save it as UTF-8.");
         }
     }
 
@@ -43,7 +43,7 @@ public static class TextFile
             using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read);
             if (stream.Length > mostBytes)
             {
-                throw new InputException(path, string.Create(
+                throw InputException.At(path, string.Create(
                     CultureInfo.InvariantCulture,
                     $"is {stream.Length / 1e6:0.#} MB; at most {mostBytes / 1e6:0.#} MB are read here. Is it the right file?"));
             }
@@ -54,7 +54,7 @@ public static class TextFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            throw new InputException(path, $"cannot be read: {Reason(e, path)}.");
+            throw InputException.At(path, $"cannot be read: {Reason(e, path)}.");
         }
     }
 

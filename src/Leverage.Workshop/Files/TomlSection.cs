@@ -98,10 +98,10 @@ public sealed class TomlSection
         string? meant = _values.Keys.FirstOrDefault(there => !_asked.Contains(there) && NearestNames.Distance(there, key) <= (key.Length < 6 ? 1 : 2));
         if (meant is not null)
         {
-            return _values[meant].Key.Error(meant, $"is no key known {Here}. Nearest: {key}. Write for example {key} = \"{example}\".");
+            return _values[meant].Key.Error(meant, $"is no key known {Here}. Nearest: {key}. Write: {key} = \"{example}\"");
         }
 
-        string message = $"{key} is missing. Write for example {key} = \"{example}\".";
+        string message = $"{key} is missing. Write: {key} = \"{example}\"";
         return Name.Length > 0 ? Place.Error(Name, message) : Place.Error(message);
     }
 
@@ -166,7 +166,7 @@ public sealed class TomlSection
         {
             return read(PlainText.Checked(text));
         }
-        catch (InputException e)
+        catch (InputException e) when (!e.IsPlaced)
         {
             throw value.Place.Error(key, FilePlace.Told(e));
         }

@@ -1,3 +1,5 @@
+using Leverage.Requests;
+
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>How the value of a key is written.</summary>
@@ -37,25 +39,25 @@ public sealed record FastenerKey(string Name, KeyKind Kind, string Help, string?
     [
         new("name", KeyKind.Words, "its name, unlike any other's"),
         new("place", KeyKind.Words, "where it is"),
-        new("thread", KeyKind.Designation, "its thread, such as M12x1.25 or 1/2-20"),
-        new("grade", KeyKind.Designation, "its grade or property class"),
-        new("hex", KeyKind.Quantity, "width of its hexagon", "mm"),
-        new("torque", KeyKind.Quantity, "the torque the maker's manual gives", "Nm"),
-        new("condition", KeyKind.Names, "the state of the joint now: leverage table conditions"),
-        new("prevailing", KeyKind.Quantity, "a locknut's own grip", "Nm"),
+        Of(LooseningFields.Thread, KeyKind.Designation),
+        Of(LooseningFields.Grade, KeyKind.Designation),
+        Of(LooseningFields.Hex),
+        Of(LooseningFields.Torque),
+        Of(LooseningFields.Condition),
+        Of(LooseningFields.Prevailing),
         new("count", KeyKind.Count, "how many alike, in one place"),
         new("new_part", KeyKind.Words, "what to fit new"),
         new("new_part_count", KeyKind.Count, "how many of it"),
-        new("lubrication", KeyKind.Names, "on refitting: leverage table friction"),
-        new("left_hand", KeyKind.Flag, "left-hand thread"),
-        new("soaked", KeyKind.Flag, "soaked since yesterday"),
-        new("tool", KeyKind.Names, "what turns it where only one will do: socket, ring, open, key"),
-        new("stances", KeyKind.Names, "ways to stand there is room for: leverage table stances"),
+        Of(TighteningFields.Lubrication),
+        Of(LooseningFields.LeftHand),
+        Of(LooseningFields.Soaked),
+        Of(LooseningFields.Tool),
+        new("stances", KeyKind.Names, "ways to stand there is room for: table stances"),
         new("recess", KeyKind.Quantity, "how far it sits back", "mm"),
         new("room", KeyKind.Quantity, "the longest lever there is room for", "mm"),
         new("wheel", KeyKind.Names, "the wheel its torque turns: rear left, …"),
         new("held_by", KeyKind.Words, "what holds the other end"),
-        new("adapter", KeyKind.Quantity, "torque-wrench square to nut, with an adapter", "mm"),
+        Of(TighteningFields.Adapter),
         new("pattern", KeyKind.Names, "how several alike stand: circle, row, two-rows, none"),
         new("castle", KeyKind.Flag, "a castle nut with a split pin"),
         new("staked", KeyKind.Flag, "a nut whose collar is staked into a groove"),
@@ -69,6 +71,13 @@ public sealed record FastenerKey(string Name, KeyKind Kind, string Help, string?
         new("rounded", KeyKind.Flag, "its corners are rounded off"),
         new("sheared", KeyKind.Flag, "it has twisted off"),
     ];
+
+    /// <summary>The key of a field that is asked at every door.</summary>
+    private static FastenerKey Of(Field field, KeyKind? kind = null) => new(
+        field.Key,
+        kind ?? (field.Kind.IsFlag ? KeyKind.Flag : field.Kind.Range is null ? KeyKind.Names : KeyKind.Quantity),
+        field.Help,
+        field.Kind.Range?.Unit);
 
     /// <summary>The key of a name, or null.</summary>
     /// <param name="name">The name, as a key is written.</param>

@@ -100,7 +100,7 @@ public sealed class JobReader
         {
             if (states.Contains(state) && !job.Chest.Holds.Any(hold => hold.Kind == kind))
             {
-                throw new InputException(_path, $"the state \"{state}\" holds by a thing in the chest, and there is none. "
+                throw InputException.At(_path, $"the state \"{state}\" holds by a thing in the chest, and there is none. "
                     + $"Write it below [[holds]] in the chest, with {cure}.");
             }
         }
@@ -116,13 +116,13 @@ public sealed class JobReader
             return chest;
         }
 
-        return file.Value("chest", text => Beside(text, file.PlaceOf("chest"), ToolChest.Read, ToolChest.Parse)) ?? new ToolChest { Path = _path };
+        return file.Value("chest", text => Beside(text, ToolChest.Read, ToolChest.Parse)) ?? new ToolChest { Path = _path };
     }
 
     private List<JobFastener> Fasteners(TomlSection file, Vehicle? vehicle)
     {
         IReadOnlyList<TomlSection> sections = file.Sections("fasteners");
-        if (file.Value("fastener_list", text => Beside(text, file.PlaceOf("fastener_list"), FastenerList.Read, FastenerList.Parse)) is { } list)
+        if (file.Value("fastener_list", text => Beside(text, FastenerList.Read, FastenerList.Parse)) is { } list)
         {
             sections = sections.Count == 0 ? list : throw file.PlaceOf("fastener_list").Error(
                 "fastener_list", "fasteners stand below [[fasteners]] too. Keep them in one of the two.");
@@ -176,16 +176,16 @@ public sealed class JobReader
     }
 
     /// <summary>Reads a file named in this one: its path counts from where this one is.</summary>
-    private T Beside<T>(string name, FilePlace place, Func<string, T> read, Func<string, string, T> parse)
+    private T Beside<T>(string name, Func<string, T> read, Func<string, string, T> parse)
     {
         if (_beside is not null)
         {
             return _beside.TryGetValue(name.Trim(), out string? text)
                 ? parse(name.Trim(), text)
-                : throw place.Error($"names '{name.Trim()}', which was not opened with it. Open both together.");
+                : throw new InputException($"names '{name.Trim()}', which was not opened with it. Open both together.");
         }
 
         string path = Path.Combine(Path.GetDirectoryName(_path) ?? "", name.Trim());
-        return File.Exists(path) ? read(path) : throw place.Error($"there is no file '{path}' beside this one.");
+        return File.Exists(path) ? read(path) : throw new InputException($"there is no file '{path}' beside this one.");
     }
 }

@@ -14,7 +14,7 @@ internal sealed record ListColumn(FastenerKey Key, string? Unit, FilePlace Place
 internal static partial class ListHeader
 {
     /// <summary>The column of a name; null where it has none.</summary>
-    /// <param name="text">The name: <c>Across Flats [mm]</c>.</param>
+    /// <param name="text">The name: <c>Hex [mm]</c>.</param>
     /// <param name="place">Where it stands.</param>
     /// <returns>The column.</returns>
     /// <exception cref="InputException">No fastener has such a key, or the unit is none of its kind.</exception>
@@ -53,7 +53,7 @@ internal static partial class ListHeader
         }
         catch (InputException)
         {
-            throw place.Error(key.Name, $"the column's name gives a unit, {unit}, and it is none of this kind. Write for example {key.Name} [{key.Unit}].");
+            throw place.Error(key.Name, $"the column's name gives a unit, {unit}, and it is none of this kind. Write: {key.Name} [{key.Unit}]");
         }
     }
 

@@ -117,7 +117,7 @@ public sealed class LoosenTests : IDisposable
     [Fact]
     public void Drawing_lots_agrees_with_the_integral_and_a_seed_repeats_itself()
     {
-        JsonElement json = Ran.Here(Ran.Words($"{Whole} --samples 400000 --seed 11 --json")).Json();
+        JsonElement json = Ran.Here(Ran.Words($"{Whole} --draws 400000 --start-number 11 --json")).Json();
         foreach (string outcome in new[] { "comesLoose", "staysTight", "gives" })
         {
             double chance = At(json, "outcomes", outcome);
@@ -125,8 +125,8 @@ public sealed class LoosenTests : IDisposable
             Assert.InRange(At(json, "crossCheck", outcome), chance - 4 * error, chance + 4 * error);
         }
 
-        string again = Ran.Here(Ran.Words($"{Whole} --samples 400000 --seed 11 --json")).Answer;
-        Assert.Equal(again, Ran.Here(Ran.Words($"{Whole} --samples 400000 --seed 11 --json")).Answer);
+        string again = Ran.Here(Ran.Words($"{Whole} --draws 400000 --start-number 11 --json")).Answer;
+        Assert.Equal(again, Ran.Here(Ran.Words($"{Whole} --draws 400000 --start-number 11 --json")).Answer);
     }
 
     [Fact]

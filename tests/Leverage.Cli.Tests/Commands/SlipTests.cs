@@ -55,8 +55,8 @@ public sealed class SlipTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--handle dry", "go")]
-    [InlineData("--handle greasy", "stop")]
+    [InlineData("--surface dry", "go")]
+    [InlineData("--surface greasy", "stop")]
     public void The_state_of_the_handle_decides(string handle, string verdict)
     {
         Ran ran = Ran.Here(Ran.Words($"{Line} {handle} --strict"));

@@ -45,20 +45,20 @@ public sealed class WhatMattersTests : IDisposable
     {
         string line = "loosen 200Nm --thread M16 --hex 24mm --drive 3/4";
         Assert.Contains("give --bar to see", Ran.Here(Ran.Words($"{line} --what-matters")).Answer, StringComparison.Ordinal);
-        Ran ran = Ran.Here([.. Ran.Words(line), "--tornado", Chart]);
+        Ran ran = Ran.Here([.. Ran.Words(line), "--what-matters-chart", Chart]);
         Assert.Equal((2, ""), (ran.Code, ran.Answer));
-        Assert.StartsWith("leverage: --tornado: needs a bar to draw.", ran.Errors, StringComparison.Ordinal);
+        Assert.StartsWith("leverage: --what-matters-chart: needs a bar to draw.", ran.Errors, StringComparison.Ordinal);
         Assert.False(File.Exists(Chart));
     }
 
     [Fact]
     public void A_tornado_names_every_input_in_the_file()
     {
-        Ran ran = Ran.Here([.. Ran.Words(Line), "--tornado", Chart]);
+        Ran ran = Ran.Here([.. Ran.Words(Line), "--what-matters-chart", Chart]);
         Assert.Equal((0, ""), (ran.Code, ran.Errors));
         string svg = File.ReadAllText(Chart);
         Assert.Contains("your own force", svg, StringComparison.Ordinal);
         Assert.Contains("torque it was tightened to", svg, StringComparison.Ordinal);
-        Assert.Equal(2, Ran.Here([.. Ran.Words(Line), "--tornado", Chart]).Code);
+        Assert.Equal(2, Ran.Here([.. Ran.Words(Line), "--what-matters-chart", Chart]).Code);
     }
 }

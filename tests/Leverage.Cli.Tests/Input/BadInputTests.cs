@@ -11,17 +11,16 @@ public sealed class BadInputTests
     private static readonly (string Line, string Subject, string Says)[] Cases =
     [
         ("tighten --thread M12 --torque 85", "--torque", "no unit. Write 85Nm, or 85ft-lb (which is 115 N·m)"),
-        ("loosen 460 --thread M24x1.5", "BOOK_TORQUE", "no unit. Write 460Nm, or 460ft-lb"),
+        ("loosen 460 --thread M24x1.5", "TORQUE", "no unit. Write 460Nm, or 460ft-lb"),
         ("loosen 460Nm --bar 600", "--bar", "no unit. Write 600mm, or 600in (which is 15200 mm)"),
         (Lever + " --tube 26.9x2.6x900", "--tube", "no unit. Write 26.9x2.6x900mm, or 26.9x2.6x900in"),
         ("loosen 460Nm --body 82", "--body", "no unit. Write 82kg, or 82lb"),
         ("loosen 460Nm --force 450", "--force", "no unit. Write 450N, or 450lbf"),
-        ("tighten --thread M12 --torque \"85 kN\"", "--torque", "kN is a force; a torque is force × length. Write for example 85Nm"),
-        ("tighten --thread M12 --torque 85 kN", "--torque", "no unit"),
-        ("loosen 460Nm --bar 82kg", "--bar", "kg is a mass. Write for example 600mm"),
+        ("tighten --thread M12 --torque \"85 kN\"", "--torque", "kN is a force; a torque is force × length. Write: 85Nm"),
+        ("loosen 460Nm --bar 82kg", "--bar", "kg is a mass. Write: 600mm"),
         ("tighten --thread M12 --torque 85mN·m", "--torque", "'mN·m' is no unit known here"),
-        ("tighten --thread M12 --torque 85,5Nm", "--torque", "Write a decimal point, 85.5Nm"),
-        ("tighten --thread M12 --friction 0,14", "--friction", "Write a decimal point, 0.14"),
+        ("tighten --thread M12 --torque 1,500Nm", "--torque", "Write a decimal point, 1.500Nm"),
+        ("tighten --thread M12 --torque 1,500,000Nm", "--torque", "a comma stands in the number"),
         ("tighten --thread M12x1,25", "--thread", "write a decimal point"),
         ("tighten --thread M12 --torque -85Nm", "--torque", "accepted is 0.01Nm to 50000Nm"),
         ("check -85Nm --thread M12", "TORQUE", "accepted is 0.01Nm to 50000Nm"),
@@ -29,7 +28,7 @@ public sealed class BadInputTests
         ("tighten --thread M12 --torque NaNNm", "--torque", "not a finite number"),
         ("tighten --thread M12 --friction infinity", "--friction", "not a finite number"),
         ("tighten --thread M12 --torque 1e400Nm", "--torque", "not a finite number"),
-        ("loosen 460Nm --bar 3km", "--bar", "accepted is 0.1mm to 10m"),
+        ("loosen 460Nm --bar 3km", "--bar", "accepted is 0.1mm to 10000mm"),
         ("tighten --thread M12 --yield-share 150%", "--yield-share", "accepted is 0.1% to 100%"),
         ("tighten --thread M12 --angle 400deg", "--angle", "accepted is 0deg to 180deg"),
         ("tighten --thread M12x1.2", "--thread", "Nearest: M12x1.25"),
@@ -38,13 +37,13 @@ public sealed class BadInputTests
         ("tighten --thread 1/2-20 --grade 8", "--grade", "is written SAE 8"),
         ("tighten --thread M12 --lubrication oil", "--lubrication", "Nearest: oiled"),
         ("tighten --thread M12 --tapped aluminium --engagement 15mm", "--tapped", "Nearest: cast-aluminium"),
-        ("tighten --thread M12 --torsion elastc", "--torsion", "write plastic or elastic"),
+        ("tighten --thread M12 --torsion elastc", "--torsion", "Write: plastic or elastic"),
         ("tighten --thread M12 --dw 10mm", "--dw", "must be larger than the hole"),
-        ("tighten --thread M12 --adapter 60mm", "--wrench", "is needed with --adapter"),
-        ("tighten --thread M12 --wrench 450mm", "--wrench", "says nothing without --adapter"),
+        ("tighten --thread M12 --adapter 60mm", "--adapter", "Write: --wrench 450mm"),
+        ("tighten --thread M12 --wrench 450mm", "--wrench", "says nothing without adapter. Write: --adapter 60mm"),
         ("tighten --thread M12 --adapter 500mm --wrench 450mm --angle 180deg", "--adapter", "no lever is left"),
-        ("tighten --thread M12 --engagement 15mm", "--tapped", "is needed with --engagement"),
-        ("tighten", "--thread", "write for example --thread M12x1.25"),
+        ("tighten --thread M12 --engagement 15mm", "--engagement", "Write: --tapped cast-aluminium"),
+        ("tighten", "--thread", "Write: --thread M12x1.25"),
         ("tighten --thread", "--thread", "its value is missing: write --thread SIZE"),
         ("tighten --thread M12 --thread M14", "--thread", "given more than once (M12, M14)"),
         ("check --thread M12", "TORQUE", "is missing"),
@@ -90,6 +89,7 @@ public sealed class BadInputTests
     [InlineData("tihgten --thread M12", "there is no command 'tihgten'. Nearest: tighten.")]
     [InlineData("tighten --thread M12 --torqe 5Nm", "there is no option '--torqe' here. Nearest: --torque.")]
     [InlineData("check --thread M12 --grad 8.8 96Nm", "there is no option '--grad' here. Nearest: --grade.")]
+    [InlineData("tighten --thread M12 --torque 85 kN", "'kN' is one word too many: an option before it is missing, or a space stands in a value.")]
     [InlineData("tighten --thread M12 stray", "'stray' is one word too many")]
     [InlineData("tighten --thread M12 --json=yes", "'yes' is one word too many")]
     [InlineData("--bogus", "there is no option '--bogus' here.")]

@@ -104,7 +104,7 @@ public sealed class CompletionTests
 
     [Fact]
     public void A_shell_nobody_wrote_a_script_for_is_refused_by_name() => Assert.Equal(
-        new Ran(2, "", "leverage: --completion: 'tcsh' is not accepted here: write bash or zsh or fish or powershell.\n"),
+        new Ran(2, "", "leverage: --completion: 'tcsh' is not accepted here. Write: bash or zsh or fish or powershell\n"),
         Ran.Here("--completion", "tcsh"));
 
     /// <summary>What bash holds after the tab key: the script is sourced, and its function called with what bash gives it.</summary>

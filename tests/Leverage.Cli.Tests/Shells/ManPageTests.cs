@@ -43,7 +43,7 @@ public sealed class ManPageTests
         Shell.Need("groff");
         string said = Shell.Run("man", ["-P", "cat", "-l", "-"], Page()).Said;
         Assert.Contains("  --left-hand\n", said, StringComparison.Ordinal);
-        Assert.Contains("left-hand thread: turn clockwise to undo", said, StringComparison.Ordinal);
+        Assert.Contains("left-hand thread: turn clockwise to loosen", said, StringComparison.Ordinal);
     }
 
     private static string Page()

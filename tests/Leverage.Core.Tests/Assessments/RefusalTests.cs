@@ -85,7 +85,7 @@ public sealed class RefusalTests
             r => r with { HeldBy = [Restraint.Bar] }
         },
         {
-            "condition 'locked-high' needs the thread: a locker's grip grows with the diameter. Give --thread.",
+            "condition: 'locked-high' needs the thread: a locker's grip grows with the diameter. Write: thread M24x1.5",
             r => r with { Condition = "locked-high", Thread = null }
         },
     };

@@ -84,7 +84,7 @@ public sealed class StiffnessLaws
     {
         ScrewThread thread = ThreadCatalog.Named("M16");
         var refusal = Assert.Throws<InputException>(() => BoltedGrip.Of(thread, Length.FromMillimeters(gripMm), null));
-        Assert.EndsWith("clamps 3.2 to 800 mm. Write for example 48mm.", refusal.Message, StringComparison.Ordinal);
+        Assert.EndsWith("clamps 3.2 to 800 mm. Write: 48mm", refusal.Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -110,7 +110,7 @@ internal static class CommandLines
                 return;
             }
 
-            Gen<string> value = option.Name is "--samples" ? Gen.Elements("1", "10", "1000", "0", "1.5", "-3", "many")
+            Gen<string> value = option.Name is "--draws" ? Gen.Elements("1", "10", "1000", "0", "1.5", "-3", "many")
                 : Values.Of(option.HelpName ?? "") ?? Files(option.HelpName) ?? Names(option);
             _values[option.Name] = value;
             _options.Add(value.Select(text => (string[])[option.Name, text]));

@@ -25,7 +25,7 @@ internal static class PageRequests
     internal static Gen<HostileInput> Refused { get; } =
         from path in Gen.Frequency((6, Gen.Constant("/loosen")), (1, Gen.Elements("/lesson-steps", "/choices", "/", "/lesson", "/page.js", "/..", "/open")), (1, AnyText.Any))
         from good in Gen.Choose(0, 3).SelectMany(n => Gen.ArrayOf(Field, n))
-        from bad in from name in Gen.OneOf(Gen.Elements<string>([.. LooseningFields.Names]), AnyText.Any) from text in AnyText.Any select (name, text)
+        from bad in from name in Gen.OneOf(Gen.Elements<string>([.. LooseningFields.All.Select(one => one.Name)]), AnyText.Any) from text in AnyText.Any select (name, text)
         select Get(path, [.. good, bad]);
 
     /// <summary>Files sent to be opened.</summary>
@@ -48,24 +48,24 @@ internal static class PageRequests
         select new HostileInput(Door.Page, ["POST", "/open", ""], body);
 
     private static Gen<(string Name, string Text)> Field { get; } =
-        from name in Gen.Elements<string>([.. LooseningFields.Names])
+        from name in Gen.Elements<string>([.. LooseningFields.All.Select(one => one.Name)])
         from text in Gen.Frequency((4, Value(name)), (1, AnyText.Any))
         select (name, text);
 
     private static Gen<string> Value(string name) => name switch
     {
-        "book-torque" or "prevailing" => Values.Torque,
+        "torque" or "prevailing" => Values.Torque,
         "thread" => Values.Thread,
         "grade" => Values.Grade,
         "tube" => Values.Tube,
-        "friction" or "grip-friction" => Values.Of("NUMBER")!,
-        "by" => Values.Of("KELVIN")!,
+        "friction" or "surface-friction" => Values.Of("NUMBER")!,
+        "by" => Values.Of("WARMING")!,
         "bar-yield" or "tube-yield" => Values.Of("STRESS")!,
-        "below-level" or "bar-taper" => Values.Of("ANGLE")!,
+        "past-square" or "bar-taper" => Values.Of("ANGLE")!,
         "body" or "mass" => Values.Of("MASS")!,
         "force" or "wheel-load" => Values.Of("FORCE")!,
         "held-by" => Values.Of("LIST")!,
-        "condition" or "stance" or "handle" or "ground" or "drive" or "person" or "tool" or "side" or "heat" or "half-shafts"
+        "condition" or "stance" or "surface" or "ground" or "drive" or "person" or "tool" or "side" or "heat" or "half-shafts"
             => Values.Name(["used", "rusted", "stand-push", "dry", "oily", "dry-concrete", "1/2", "3/4", "man", "woman", "socket", "key", "left", "nut", "one"]),
         _ => Values.Length,
     };

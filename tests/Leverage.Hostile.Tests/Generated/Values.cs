@@ -44,13 +44,13 @@ internal static class Values
     /// <summary>The value an option's help calls so.</summary>
     internal static Gen<string>? Of(string help) => help switch
     {
-        "TORQUE" or "BOOK_TORQUE" => Torque,
+        "TORQUE" => Torque,
         "LENGTH" => Length,
         "FORCE" => Quantity(1, 100_000, "N", "N", "kN", "lbf", "kgf"),
         "MASS" => Quantity(1, 3000, "kg", "kg", "lb", "t"),
         "STRESS" => Quantity(1, 5000, "MPa", "MPa", "ksi", "N/mm2", "psi"),
         "ANGLE" => Quantity(1, 90, "deg", "deg", "°", "rad"),
-        "KELVIN" => Quantity(1, 1000, "K", "K", "C", "F"),
+        "WARMING" => Quantity(1, 1000, "K", "K", "C", "F"),
         "SHARE" => Mostly(Gen.OneOf(Plain(1, 100).Select(n => $"{n}%"), Gen.Elements("0.5", "0.9", "1", "100%"))),
         "NUMBER" => Mostly(Gen.Elements("0.02", "0.05", "0.08", "0.1", "0.12", "0.14", "0.2", "0.35", "0.6", "1", "1.0", "2", "100")),
         "SIZE" => Thread,

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Json.Schema;
-using Leverage.Cli.Output;
+using Leverage.Cli.About;
 
 namespace Leverage.Hostile.Tests.Schemas;
 

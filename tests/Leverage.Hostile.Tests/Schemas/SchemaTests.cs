@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Leverage.Cli;
+using Leverage.Cli.About;
 using Leverage.Cli.Output;
 
 namespace Leverage.Hostile.Tests.Schemas;
@@ -21,7 +22,7 @@ public sealed class SchemaTests
     }
 
     [Theory]
-    [InlineData("loosen", "460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm --what-matters --samples 100")]
+    [InlineData("loosen", "460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm --what-matters --draws 100")]
     [InlineData("loosen", "460Nm --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --held-by brake,chock --mass 1400kg --chock 100mm")]
     [InlineData("loosen", "460Nm")]
     [InlineData("tighten", "--thread M12 --torque 60Nm --by-weight 82kg --adapter 60mm --wrench 450mm --engagement 12mm --tapped cast-aluminium")]

@@ -1,4 +1,5 @@
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Files;
 
 namespace Leverage.Workshop.Tests.Files;
@@ -9,7 +10,7 @@ public sealed class TomlSectionTests
     public void A_value_that_cannot_be_read_says_file_line_column_and_key()
     {
         TomlSection file = TomlFile.Parse("chest.toml", "[[bars]]\nlength = 600\n");
-        var error = Assert.Throws<InputException>(() => file.Sections("bars")[0].Length("length"));
+        var error = Assert.Throws<InputException>(() => file.Sections("bars")[0].Quantity(LooseningFields.Bar, "length"));
         Assert.StartsWith("chest.toml(2,10): length: cannot read '600': it has no unit.", error.Line, StringComparison.Ordinal);
     }
 
@@ -18,7 +19,7 @@ public sealed class TomlSectionTests
     {
         TomlSection file = TomlFile.Parse("chest.toml", "drive = \"1/2\"\nlenght = \"600mm\"\n");
         file.Text("drive");
-        file.Length("length");
+        file.Quantity(LooseningFields.Bar, "length");
         var error = Assert.Throws<InputException>(file.Done);
         Assert.Equal("chest.toml(2,1): lenght: is no key known here. Nearest: length. Known: drive, length.", error.Line);
     }

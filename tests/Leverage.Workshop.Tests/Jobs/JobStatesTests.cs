@@ -12,11 +12,11 @@ public static class JobStatesTests
 
     [Fact]
     public static void Gear_and_brake_hold_the_driven_and_braked_wheel_with_both_half_shafts_in() =>
-        Assert.Equal([Restraint.Brake, Restraint.Gear], Of(Left, All).Request.By);
+        Assert.Equal([Restraint.Brake, Restraint.Gear], Of(Left, All).Request.HeldBy!);
 
     [Fact]
     public static void Nothing_of_gear_or_brake_holds_a_front_wheel_of_a_rear_drive() =>
-        Assert.Empty(Of(new Wheel(Axle.Front, Side.Left), All).Request.By);
+        Assert.Empty(Of(new Wheel(Axle.Front, Side.Left), All).Request.HeldBy!);
 
     [Theory]
     [InlineData("left half shaft in")]
@@ -25,7 +25,7 @@ public static class JobStatesTests
     {
         WheelHold hold = Of(Left, All.Except([gone]));
 
-        Assert.DoesNotContain(Restraint.Gear, hold.Request.By);
+        Assert.DoesNotContain(Restraint.Gear, hold.Request.HeldBy!);
         Assert.Contains(hold.Lost, words => words.Contains(gone, StringComparison.Ordinal));
     }
 
@@ -35,7 +35,7 @@ public static class JobStatesTests
         WheelHold hold = Of(Left, All.Except(["wheels down"]));
 
         Assert.True(hold.Request.OnStands);
-        Assert.Equal([Restraint.Brake], hold.Request.By);
+        Assert.Equal([Restraint.Brake], hold.Request.HeldBy!);
     }
 
     [Fact]
@@ -47,14 +47,14 @@ public static class JobStatesTests
     {
         WheelHold hold = Of(Left, ["wheels down", "chocked", "foot brake"]);
 
-        Assert.Equal([Restraint.Chock, Restraint.Helper], hold.Request.By);
+        Assert.Equal([Restraint.Chock, Restraint.Helper], hold.Request.HeldBy!);
         Assert.Equal(110, hold.Request.ChockHeight?.Millimeters);
         Assert.Equal(3100, hold.Request.WheelLoad?.Newtons);
     }
 
     [Fact]
     public static void A_thing_of_the_chest_holds_under_its_own_name() =>
-        Assert.Contains(Restraint.Chock, Of(Left, ["wheels down", "oak chocks"]).Request.By);
+        Assert.Contains(Restraint.Chock, Of(Left, ["wheels down", "oak chocks"]).Request.HeldBy!);
 
     private static WheelHold Of(Wheel wheel, IEnumerable<string> states) => new JobStates(Job).Of(wheel, states);
 }

@@ -75,7 +75,7 @@ public static class ListDialectTests
     [InlineData("name;torque;recess\nnut;1.500 Nm;2,5mm\n", "f.csv(2,5): torque: '1.500 Nm' has two meanings")]
     [InlineData("name,torque\nnut,22,5 Nm\n", "f.csv(2,1): 3 cells where there are 2 columns.")]
     [InlineData("name;torque;\nnut;10Nm;why\n", "f.csv(2,10): something stands below a column without a name.")]
-    [InlineData("name;torque [mm]\nnut;10\n", "f.csv(1,6): torque: the column's name gives a unit, mm, and it is none of this kind. Write for example torque [Nm].")]
+    [InlineData("name;torque [mm]\nnut;10\n", "f.csv(1,6): torque: the column's name gives a unit, mm, and it is none of this kind. Write: torque [Nm]")]
     [InlineData("name [mm];torque\nnut;10Nm\n", "f.csv(1,1): name: the column's name gives a unit, mm, and it has none.")]
     [InlineData("name;torque\nnut;#REF!\n", "f.csv(2,5): torque: '#REF!' is an error of the spreadsheet's.")]
     [InlineData("name;torque;grade;thread\nnut;10Nm;09.Okt;M12\n", "f.csv(2,10): grade: '09.Okt' is a date")]

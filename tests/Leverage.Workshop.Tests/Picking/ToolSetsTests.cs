@@ -29,10 +29,12 @@ public sealed class ToolSetsTests
         ToolChest chest = Nuts.Chest(
             "[[spanners]]\nname = \"ring\"\nkind = \"ring\"\nsize = [\"32mm\", \"36mm\"]\nlength = \"400mm\"\n" + Nuts.Tube("wide", 60, 3, 1000));
         Assert.Equal("ring", Sets(Nuts.Request(chest)));
-        Assert.Equal("", Sets(Nuts.Request(chest) with { Tool = ToolKind.Socket }));
+        Assert.Equal("", Sets(With(Nuts.Request(chest), ToolKind.Socket)));
         Assert.Equal("", Sets(Nuts.Request(chest), Length.FromMillimeters(35.8)));
         Assert.Equal("ring", Sets(Nuts.Request(chest), Length.FromMillimeters(36.05)));
     }
+
+    private static PickRequest With(PickRequest request, ToolKind tool) => request with { Nut = request.Nut with { Tool = tool } };
 
     [Fact]
     public void Keys_are_for_hexagon_sockets_only()
@@ -42,7 +44,7 @@ public sealed class ToolSetsTests
             + "[[keys]]\nname = \"bent\"\nsize = \"17mm\"\nlength = \"200mm\"\n");
         var size = Length.FromMillimeters(17);
         Assert.Equal("", Sets(Nuts.Request(chest), size));
-        Assert.Equal("driven bar | bent", Sets(Nuts.Request(chest) with { Tool = ToolKind.Key }, size));
+        Assert.Equal("driven bar | bent", Sets(With(Nuts.Request(chest), ToolKind.Key), size));
     }
 
     [Fact]
