@@ -134,7 +134,7 @@ public sealed class BreakLooseTests
     public void A_thread_locker_needs_the_thread(string condition)
     {
         string line = Assert.Throws<InputException>(() => BreakLooseSpread.Torque(Nuts.Of(condition, 100, null))).Line;
-        Assert.Equal($"condition '{condition}' needs the thread: a locker's grip grows with the diameter. Give --thread.", line);
+        Assert.Equal($"condition: '{condition}' needs the thread: a locker's grip grows with the diameter. Write: thread M24x1.5", line);
         Assert.Throws<InputException>(() => new BreakLooseSampler(Nuts.Of(condition, 100, null)));
     }
 
