@@ -31,6 +31,7 @@ internal sealed class ProveWords
         Failures(page);
         Disagreements(page);
         EvidenceWords.Write(page, _report.Evidence);
+        Situations(page);
         page.Space();
         page.Line(Counts());
     }
@@ -106,6 +107,22 @@ internal sealed class ProveWords
             string range = most == least ? most : $"{least} to {most}";
             string rows = known.Outcomes.Count == 1 ? known.Outcomes[0].Row.Id : $"{Number(known.Outcomes.Count)} rows";
             page.Entry("·", $"{known.Formula}, {rows}, {range}: {known.Reason}");
+        }
+    }
+
+    /// <summary>Whole situations, judged as a mechanic would: common practice, no published figures.</summary>
+    private void Situations(Page page)
+    {
+        if (_report.Situations.Count == 0)
+        {
+            return;
+        }
+
+        page.Space();
+        page.Line($"Situations a mechanic would agree on: {Number(_report.Situations.Count(one => one.Agrees))} of {Number(_report.Situations.Count)}");
+        foreach (SituationProof one in _report.Situations.Where(one => _all || !one.Agrees))
+        {
+            page.Entry("·", $"{one.Situation.Key}: {one.Verdict}. {one.Situation.Why} {string.Join("; ", one.Faults)}".TrimEnd());
         }
     }
 

@@ -48,6 +48,10 @@ public sealed record TopicAnswer(
 /// <summary>Published rows that do not agree for one reason, and by how much.</summary>
 public sealed record DisagreementAnswer(string Formula, int Rows, double LeastPercent, double MostPercent, string Reason);
 
+/// <summary>A situation a mechanic would agree on, asked of the program.</summary>
+public sealed record SituationAnswer(
+    string Key, string Arguments, string Verdict, bool Agrees, IReadOnlyList<string> Faults, string Why);
+
 /// <summary>The answer to "do the published checks hold on this machine", as a script reads it.</summary>
 public sealed record ProofAnswer(
     bool Holds,
@@ -56,7 +60,8 @@ public sealed record ProofAnswer(
     ProofCounts Counts,
     IReadOnlyList<TopicAnswer> Topics,
     IReadOnlyList<DisagreementAnswer> KnownDisagreements,
-    IReadOnlyList<EvidenceAnswer> Evidence)
+    IReadOnlyList<EvidenceAnswer> Evidence,
+    IReadOnlyList<SituationAnswer> Situations)
 {
     /// <summary>The answer of a report.</summary>
     /// <param name="report">The report.</param>
@@ -73,7 +78,9 @@ public sealed record ProofAnswer(
             [.. report.Topics.Select(topic => Topic(topic, all))],
             [.. report.Disagreements.Select(d => new DisagreementAnswer(
                 d.Formula, d.Outcomes.Count, d.LeastPercent, d.MostPercent, d.Reason))],
-            [.. report.Evidence.Select(EvidenceAnswer.Of)]);
+            [.. report.Evidence.Select(EvidenceAnswer.Of)],
+            [.. report.Situations.Select(one => new SituationAnswer(
+                one.Situation.Key, one.Situation.Arguments, one.Verdict, one.Agrees, one.Faults, one.Situation.Why))]);
     }
 
     /// <summary>The answer as JSON, fields in camel case.</summary>

@@ -8,8 +8,11 @@ public static class Prover
     /// <summary>The file of published rows that do not agree; shown, never counted as held.</summary>
     public const string DisagreementsFile = "disagreements";
 
+    /// <summary>The file of situations a mechanic would agree on; asked apart, never counted among published figures.</summary>
+    public const string SituationsFile = "verdicts";
+
     /// <summary>Names of the topics, in alphabetical order; each is a file of <c>shared/checks</c>.</summary>
-    public static IEnumerable<string> Topics => TableCatalog.Checks.Names.Where(n => n != DisagreementsFile);
+    public static IEnumerable<string> Topics => TableCatalog.Checks.Names.Where(n => n is not (DisagreementsFile or SituationsFile));
 
     /// <summary>Everything: all topics, and the rows known not to agree.</summary>
     /// <returns>The report.</returns>
@@ -17,7 +20,11 @@ public static class Prover
     public static ProofReport Report()
     {
         TopicProof[] proofs = Run([.. Topics, DisagreementsFile]);
-        return new(proofs[..^1], KnownDisagreement.Gather(proofs[^1].Outcomes)) { Evidence = ConditionEvidence.All() };
+        return new(proofs[..^1], KnownDisagreement.Gather(proofs[^1].Outcomes)) 
+        {
+            Evidence = ConditionEvidence.All(),
+            Situations = [.. Situation.All().Select(SituationProof.Of)],
+        };
     }
 
     /// <summary>All topics worked out.</summary>

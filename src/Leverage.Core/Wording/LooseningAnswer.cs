@@ -83,6 +83,9 @@ public sealed record OutcomeAnswer(double ComesLoose, double StaysTight)
     public double? SlidesAsItTurns { get; init; }
 }
 
+/// <summary>One move, with the chances after it; null where no figure is known.</summary>
+public sealed record MoveAnswer(string Key, string Words, double? ComesLooseBy, double? BreaksBy);
+
 /// <summary>For several alike: the chance that one of them breaks and that all come, independent and wholly alike.</summary>
 public sealed record AlikeAnswer(int Count, double OneBreaksLow, double OneBreaksHigh, double AllComeLow, double AllComeHigh);
 
@@ -110,6 +113,7 @@ public sealed record LooseningAnswer(
     string Safe,
     string Comes,
     string Verdict,
+    IReadOnlyList<MoveAnswer> Moves,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<string> Watch,
     IReadOnlyList<string> Assumed)

@@ -37,6 +37,7 @@ public static class LooseningAnswers
             VerdictWords.Word(judged.Ruling.Safe),
             VerdictWords.Word(judged.Ruling.Comes),
             VerdictWords.Word(assessment.Verdict),
+            [],
             Reasons.Of(assessment, style),
             WatchWords.Of(assessment, style),
             AssumedWords.Of(assessment.Setup.Assumed, style))
