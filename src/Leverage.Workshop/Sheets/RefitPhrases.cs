@@ -97,9 +97,9 @@ public static class RefitPhrases
     /// <summary>Why a book's torque may be a misreading; nothing where it fits, or seats a hub.</summary>
     private static IEnumerable<string> Doubt(PlannedTightening planned)
     {
-        if (planned is { Check: { Quote: not (QuoteVerdict.Fits or QuoteVerdict.Low) } check })
+        if (planned is { Check: { Quote: TorqueVerdict.High or TorqueVerdict.Yields } check })
         {
-            yield return $"{CheckingAnswer.Word(check.Quote)} for the bolt: {UnitStyle.Percent(check.Buys.YieldShare.Likely)} of yield";
+            yield return $"{CheckingAnswer.Word(check.Quote!.Value)} for the bolt: {UnitStyle.Percent(check.End.YieldShare.Likely)} of yield";
         }
 
         if (planned is { Fastener.Wheel: null, Check: { ReadsBetterAs: { } unit } })
