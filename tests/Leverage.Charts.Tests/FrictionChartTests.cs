@@ -38,8 +38,8 @@ public sealed class FrictionChartTests
     {
         FrictionCurve curve = Curve("M12x1.25", "10.9", FrictionRange.About(0.12), null);
         string words = Cases.Words(FrictionChart.Draw(curve, "case", UnitStyle.Metric));
-        Assert.Contains("133 N·m makes 70.5 kN at friction 0.12", words, StringComparison.Ordinal);
-        Assert.Contains("Where friction is below 0.10 it yields the bolt", words, StringComparison.Ordinal);
+        Assert.Contains("114 N·m makes 60.5 kN at friction 0.12", words, StringComparison.Ordinal);
+        Assert.Contains("Where friction is below 0.09 it yields the bolt", words, StringComparison.Ordinal);
         Assert.Contains("torque, N·m", words, StringComparison.Ordinal);
     }
 
