@@ -57,6 +57,7 @@ public sealed record JointAssessment
     /// </summary>
     public Verdict Verdict =>
         Strip is { Safety: < 1 } || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
+        : Quote is null ? Verdict.NotJudged
         : Quote != TorqueVerdict.Fits || Strip is { } strip && strip.StripLoad < strip.BreakLoad ? Verdict.Care
         : Verdict.Go;
 }

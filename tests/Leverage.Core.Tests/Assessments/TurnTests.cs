@@ -109,7 +109,7 @@ public sealed class TurnTests
     {
         JointAssessment result = TighteningAssessor.Assess(Assess(20, null).Setup with { AdjustableBearing = true }).Result;
         Assert.Null(result.Quote);
-        Assert.Equal(Verdict.Care, result.Verdict);
+        Assert.Equal(Verdict.NotJudged, result.Verdict);
     }
 
     [Theory]
