@@ -92,10 +92,10 @@ public sealed class FrictionChart
             return $"{_units.Torque(_curve.Chosen)} yields the bolt at friction {Friction(_curve.Range.Likely)}: too much.";
         }
 
-        string buys = $"{_units.Torque(_curve.Chosen)} buys {_units.Preload(_curve.Preload)} at friction {Friction(_curve.Range.Likely)}";
+        string makes = $"{_units.Torque(_curve.Chosen)} makes {_units.Preload(_curve.Preload)} at friction {Friction(_curve.Range.Likely)}";
         return _curve.YieldsBelow is { } edge
-            ? $"{buys}. Where friction is below {Friction(edge)} it yields the bolt."
-            : $"{buys} and yields the bolt at none of these frictions.";
+            ? $"{makes}. Where friction is below {Friction(edge)} it yields the bolt."
+            : $"{makes} and yields the bolt at none of these frictions.";
     }
 
     private void Point(double friction, Torque torque, string name, bool bold)

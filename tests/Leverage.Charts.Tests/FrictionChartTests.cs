@@ -34,12 +34,12 @@ public sealed class FrictionChartTests
     }
 
     [Fact]
-    public void It_says_what_the_torque_buys_and_below_which_friction_it_yields_the_bolt()
+    public void It_says_what_the_torque_makes_and_below_which_friction_it_yields_the_bolt()
     {
         FrictionCurve curve = Curve("M12x1.25", "10.9", FrictionRange.About(0.12), null);
         string words = Cases.Words(FrictionChart.Draw(curve, "case", UnitStyle.Metric));
-        Assert.Contains("133 N·m buys 70.5 kN at friction 0.12", words, StringComparison.Ordinal);
-        Assert.Contains("Where friction is below 0.10 it yields the bolt", words, StringComparison.Ordinal);
+        Assert.Contains("114 N·m makes 60.5 kN at friction 0.12", words, StringComparison.Ordinal);
+        Assert.Contains("Where friction is below 0.09 it yields the bolt", words, StringComparison.Ordinal);
         Assert.Contains("torque, N·m", words, StringComparison.Ordinal);
     }
 
@@ -49,7 +49,7 @@ public sealed class FrictionChartTests
         FrictionCurve curve = Curve("M12", "8.8", FrictionRange.About(0.14), 300);
         string words = Cases.Words(FrictionChart.Draw(curve, "case", UnitStyle.Metric));
         Assert.Contains("300 N·m yields the bolt at friction 0.14: too much.", words, StringComparison.Ordinal);
-        Assert.DoesNotContain("buys", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("makes", words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -22,8 +22,8 @@ internal sealed class CheckCommand : LeverageCommand
     /// <inheritdoc/>
     internal override string Remarks =>
         """
-        It fits when the likely share of yield is 45 to 90 % and the bolt does not yield
-        at the low friction. With --strict: past yield exits 3, else not fitting 4.
+        It fits when the likely share of yield is 45 to 95 % and at the low friction at
+        most 105 %. With --strict: past yield exits 3, else not fitting 4.
         """;
 
     /// <inheritdoc/>

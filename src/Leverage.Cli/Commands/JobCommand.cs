@@ -73,7 +73,7 @@ internal sealed class JobCommand : LeverageCommand
             plan.Verdict,
             () => JobAnswers.Of(plan, given.Units).ToJson(),
             given.Get(_csv)
-                ? page => page.Raw(text => JobCsv.Write(plan, text))
+                ? page => page.Raw(text => JobCsv.Write(plan, text, given.Units))
                 : page => new JobWords(plan, given.Units, sheet).Write(page));
     }
 

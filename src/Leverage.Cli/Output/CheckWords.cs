@@ -1,6 +1,5 @@
-using Leverage.Wording;
 using Leverage.Assessments;
-using Leverage.Grades;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Cli.Output;
@@ -15,17 +14,24 @@ internal sealed class CheckWords
     /// <summary>Words for an assessment.</summary>
     internal CheckWords(CheckingAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
 
-    private string Quoted => _units.Torque(_a.Setup.Quoted);
-
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title($"{Quoted} on {_a.Setup.Thread.Printed}, grade {_a.Grade.Name}: {Headline()}");
-        Table(page);
+        JointAssessment result = _a.Result;
+        string then = result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";
+        page.Title($"{_units.Torque(_a.Setup.Quoted)}{then} on {_a.Setup.Thread.Printed}, grade {_a.Grade.Name}: "
+            + (_a.Quote is { } quote ? CheckingAnswer.Word(quote) : "not judged"));
+        JointWords.First(page, result, _units);
+        JointWords.Table(page, result, _units);
         page.Space();
-        page.Verdict(_a.Verdict, Why());
-        page.Figure("Usual here", _units.Torque(_a.Usual), $"90 % of yield at friction {Number(_a.Friction.Likely)}");
-        page.Note("Yields", Yields());
+        page.Verdict(_a.Verdict, JointLines.Why(result, _units));
+        page.Figure("Usual here", _units.Torque(_a.Usual), "what tighten sets for the same joint");
+        JointWords.Rest(page, result, _units);
+        if (result.Angle is null)
+        {
+            page.Note("Yields", Yields());
+        }
+
         if (_a.ReadsBetterAs is { } unit)
         {
             double value = _a.Setup.Quoted.Value;
@@ -35,40 +41,10 @@ internal sealed class CheckWords
         }
 
         page.Note("It would suit", Suits());
-        page.Note("Assumed", UnconfirmedWords.Explained(JointWords.Assumed(
-            _a.Setup.Grade is null ? _a.Grade : null, _a.Setup.Friction is null ? _a.Friction : null, _a.Bearing, _units),
-            UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
+        page.Note("Assumed", UnconfirmedWords.Explained(
+            JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
         page.Note("Before you pull", "a believable torque is not the right one: the maker's manual comes first.");
     }
-
-    private void Table(Page page)
-    {
-        InverseTightening buys = _a.Buys;
-        page.Table(new Columns("lrrr")
-            .Row("", "low", "likely", "high")
-            .Row($"friction{UnconfirmedWords.Mark}", Number(_a.Friction.High), Number(_a.Friction.Likely), Number(_a.Friction.Low))
-            .Row("share of yield", Share(buys.YieldShare.Low), Share(buys.YieldShare.Likely), Share(buys.YieldShare.High))
-            .Row($"preload, {_units.PreloadUnit}", Preload(buys.PreloadLow), Preload(buys.PreloadLikely), Preload(buys.PreloadHigh)));
-    }
-
-    private string Preload(Force preload) => UnitStyle.Fixed(_units.PreloadValue(preload), _units.IsUs ? 0 : 1);
-
-    private string Headline() => _a.Quote switch
-    {
-        QuoteVerdict.Fits => "fits",
-        QuoteVerdict.Low => "low",
-        _ => "high",
-    };
-
-    private string Why() => _a.Quote switch
-    {
-        QuoteVerdict.Fits => "It tightens the bolt well and does not yield it over this range of friction.",
-        QuoteVerdict.Low => $"It uses only {Share(_a.Buys.YieldShare.Likely)} of yield where 45 to 90 % is usual: the joint may "
-            + "work loose.",
-        _ when _a.Buys.YieldShare.Likely > QuoteRule.MostShare =>
-            $"It takes the bolt to {Share(_a.Buys.YieldShare.Likely)} of yield at the likely friction; 90 % is the usual most.",
-        _ => $"It is believable at the likely friction, but yields the bolt where friction is as low as {Number(_a.Friction.Low)}.",
-    };
 
     private string Yields()
     {
@@ -77,9 +53,9 @@ internal sealed class CheckWords
             return $"if friction is below {UnitStyle.Fixed(friction, 3)}";
         }
 
-        return _a.Buys.YieldShare.Likely > 1
+        return _a.End.YieldShare.Likely > 1
             ? "at any friction a bolt has"
-            : $"at no friction a bolt has, down to {Number(QuoteRule.LeastFriction)}";
+            : $"at no friction a bolt has, down to {JointWords.Friction(TighteningRule.LeastFriction)}";
     }
 
     private string Suits()
@@ -95,8 +71,4 @@ internal sealed class CheckWords
         string[] all = [.. names.Distinct(StringComparer.Ordinal)];
         return string.Join(", ", all.Take(MostNames)) + (all.Length > MostNames ? " and others" : "");
     }
-
-    private static string Share(double share) => UnitStyle.Percent(share);
-
-    private static string Number(double friction) => JointWords.Friction(friction);
 }

@@ -1,33 +1,88 @@
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Friction;
-using Leverage.Grades;
+using Leverage.Wording;
+using UnitsNet;
 
 namespace Leverage.Cli.Output;
 
-/// <summary>What was assumed about a joint, for every answer about one.</summary>
+/// <summary>The parts that every answer about a tightened joint has.</summary>
 internal static class JointWords
 {
+    /// <summary>What changes the way of working, each on its own line.</summary>
+    internal static void First(Page page, JointAssessment result, UnitStyle units)
+    {
+        foreach (LabelledWords line in JointLines.First(result, units))
+        {
+            page.Note(line.Label, line.Words);
+        }
+    }
+
+    /// <summary>Friction, preload and share of yield; one column where friction is one stated figure.</summary>
+    internal static void Table(Page page, JointAssessment result, UnitStyle units)
+    {
+        FrictionRange friction = result.Friction;
+        PreloadFigures end = result.End;
+        string Number(Force preload) => UnitStyle.Fixed(units.PreloadValue(preload), units.IsUs ? 0 : 1);
+        if (friction.Low == friction.High && !result.Setup.SnugByHand)
+        {
+            page.Table(new Columns("lr")
+                .Row("friction, as stated", Friction(friction.Likely))
+                .Row($"preload, {units.PreloadUnit}", Number(end.Likely))
+                .Row("share of yield", Share(end.YieldShare.Likely)));
+            return;
+        }
+
+        page.Table(new Columns("lrrr")
+            .Row("", "low", "likely", "high")
+            .Row($"friction{UnconfirmedWords.Mark}", Friction(friction.High), Friction(friction.Likely), Friction(friction.Low))
+            .Row($"preload, {units.PreloadUnit}", Number(end.Low), Number(end.Likely), Number(end.High))
+            .Row("share of yield", Share(end.YieldShare.Low), Share(end.YieldShare.Likely), Share(end.YieldShare.High)));
+    }
+
+    /// <summary>Turn, thread, way of tightening and settling.</summary>
+    internal static void Rest(Page page, JointAssessment result, UnitStyle units)
+    {
+        if (result.Angle is { } angle)
+        {
+            page.Note($"The {UnitStyle.Angle(angle.Turn)}", JointLines.Turn(angle, result, units));
+        }
+
+        if (result is { Strip: { } strip, Setup.Tapped: { } hole })
+        {
+            page.Figure("Strips at", units.Preload(strip.StripLoad), JointLines.Strip(strip, hole, result, units));
+            page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"before the thread strips from {units.Length(strip.EngagementToBreak)} engaged");
+        }
+
+        page.Note("Scatter", JointLines.Scatter(result.Method));
+        page.Note("It keeps", JointLines.Settled(result, units));
+    }
+
     /// <summary>The assumptions as one phrase.</summary>
-    /// <param name="grade">The grade, if it was assumed.</param>
-    /// <param name="friction">The friction, if it was assumed.</param>
-    /// <param name="bearing">The bearing face.</param>
-    /// <param name="units">Units.</param>
-    internal static string Assumed(Grade? grade, FrictionRange? friction, BearingBasis bearing, UnitStyle units)
+    internal static string Assumed(JointAssessment result, UnitStyle units)
     {
         var assumed = new List<string>();
-        if (grade is not null)
+        if (result.Setup.Grade is null)
         {
-            assumed.Add($"grade {grade.Name}");
+            assumed.Add($"grade {result.Grade.Name}");
         }
 
-        if (friction is { } range)
+        if (result.Setup.Friction is null)
         {
-            assumed.Add($"friction {Friction(range.Likely)}, {Range(range)}");
+            assumed.Add($"friction {Friction(result.Friction.Likely)}, {Range(result.Friction)}");
         }
 
-        string db = units.Length(bearing.Diameter);
-        assumed.Add(bearing.Source switch
+        if (result is { Angle: { } angle, Setup.Grip: null })
+        {
+            assumed.Add($"grip {units.Length(angle.Grip)}{UnconfirmedWords.Mark}, three diameters");
+        }
+
+        if (result.Angle is not null && result.Setup.Clamped is null)
+        {
+            assumed.Add("clamping steel");
+        }
+
+        string db = units.Length(result.Bearing.Diameter);
+        assumed.Add(result.Bearing.Source switch
         {
             BearingSource.Given => $"bearing face {db} mean, as given",
             BearingSource.Tables => $"bearing face {db} mean (ISO 4014 head, ISO 273 hole)",
@@ -46,4 +101,6 @@ internal static class JointWords
         string text = UnitStyle.Fixed(friction, 3);
         return text.EndsWith('0') ? text[..^1] : text;
     }
+
+    private static string Share(double share) => UnitStyle.Percent(share);
 }

@@ -1,4 +1,5 @@
 using Leverage.Friction;
+using Leverage.Preload;
 using Leverage.Grades;
 using Leverage.Threads;
 using MathNet.Numerics.RootFinding;
@@ -20,24 +21,16 @@ public static class CheckingAssessor
     public static CheckingAssessment Assess(CheckingSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        Grade grade = setup.Grade ?? TighteningSetup.UsualGrade(setup.Thread);
-        FrictionRange friction = setup.Friction ?? FrictionRange.About(FrictionRange.Default);
-        BearingBasis bearing = TighteningAssessor.Bearing(setup.Thread, setup.Face);
-        var joint = BoltedJoint.Of(setup.Thread, bearing.Diameter.Millimeters, grade.YieldMpa);
-        InverseTightening buys = TighteningAssessor.Inverse(joint, setup.Quoted, friction);
-        QuoteVerdict quote = QuoteRule.Judge(buys.YieldShare);
-        double usualNmm = joint.AtYieldShare(TighteningSetup.UsualYieldShare, friction.Likely).TorqueNmm;
+        var (grade, friction, _, joint) = JointAssessor.Basis(setup);
+        JointAssessment result = JointAssessor.Of(setup, setup.Quoted);
+        bool unfit = setup.Then is null && result.Quote is { } quote && quote != TorqueVerdict.Fits;
         return new CheckingAssessment
         {
             Setup = setup,
-            Grade = grade,
-            Friction = friction,
-            Bearing = bearing,
-            Buys = buys,
-            Quote = quote,
-            Usual = Torque.FromNewtonMeters(usualNmm / 1000),
+            Result = result,
+            Usual = Torque.FromNewtonMeters(TighteningRule.Set(joint, friction, TighteningSetup.UsualYieldShare).TorqueNmm / 1000),
             YieldsBelowFriction = FrictionAtYield(joint, setup.Quoted.NewtonMillimeters),
-            ReadsBetterAs = quote == QuoteVerdict.Fits ? null : BetterUnit(joint, setup.Quoted, friction),
+            ReadsBetterAs = unfit ? BetterUnit(joint, setup.Quoted, friction) : null,
             SuitsGrades = [.. GradeCatalog.BoltsFor(setup.Thread).Where(other => Fits(setup, setup.Thread, other, friction))],
             SuitsThreads = [.. ThreadCatalog.Family(setup.Thread.Family).Where(other => Suits(setup, other, grade, friction))],
         };
@@ -50,8 +43,8 @@ public static class CheckingAssessor
     private static double? FrictionAtYield(BoltedJoint joint, double torqueNmm)
     {
         double Excess(double friction) => joint.AtTorque(torqueNmm, friction).YieldShare - 1;
-        return Excess(QuoteRule.LeastFriction) > 0 && Excess(QuoteRule.MostFriction) < 0
-            ? Brent.FindRoot(Excess, QuoteRule.LeastFriction, QuoteRule.MostFriction, 1e-9)
+        return Excess(TighteningRule.LeastFriction) > 0 && Excess(TighteningRule.MostFriction) < 0
+            ? Brent.FindRoot(Excess, TighteningRule.LeastFriction, TighteningRule.MostFriction, 1e-9)
             : null;
     }
 
@@ -60,7 +53,7 @@ public static class CheckingAssessor
         foreach (TorqueUnit unit in Readings)
         {
             Torque read = Torque.From(quoted.Value, unit);
-            if (unit != quoted.Unit && QuoteRule.Judge(Shares(joint, read, friction)) == QuoteVerdict.Fits)
+            if (unit != quoted.Unit && TighteningRule.Judge(Shares(joint, read, friction)) == TorqueVerdict.Fits)
             {
                 return unit;
             }
@@ -76,10 +69,10 @@ public static class CheckingAssessor
     private static bool Fits(CheckingSetup setup, ScrewThread thread, Grade grade, FrictionRange friction)
     {
         FaceRing? face = thread == setup.Thread ? setup.Face : null;
-        var joint = BoltedJoint.Of(thread, TighteningAssessor.Bearing(thread, face).Diameter.Millimeters, grade.YieldMpa);
-        return QuoteRule.Judge(Shares(joint, setup.Quoted, friction)) == QuoteVerdict.Fits;
+        var joint = BoltedJoint.Of(thread, JointAssessor.Bearing(thread, face).Diameter.Millimeters, grade.YieldMpa);
+        return TighteningRule.Judge(Shares(joint, setup.Quoted, friction)) == TorqueVerdict.Fits;
     }
 
     private static ShareRange Shares(BoltedJoint joint, Torque torque, FrictionRange friction) =>
-        TighteningAssessor.Inverse(joint, torque, friction).YieldShare;
+        JointAssessor.Preloads(joint, torque, friction).YieldShare;
 }

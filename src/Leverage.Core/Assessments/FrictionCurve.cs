@@ -1,5 +1,6 @@
 using Leverage.Probability;
 using Leverage.Friction;
+using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -10,7 +11,7 @@ public sealed record FrictionCurve
     /// <summary>Frictions, rising.</summary>
     public required IReadOnlyList<double> Friction { get; init; }
 
-    /// <summary>Torque that buys the preload at each friction, N·mm.</summary>
+    /// <summary>Torque that makes the preload at each friction, N·mm.</summary>
     public required IReadOnlyList<double> TorqueNmm { get; init; }
 
     /// <summary>Torque at which the bolt yields at each friction, tension and torsion together, N·mm.</summary>
@@ -19,10 +20,10 @@ public sealed record FrictionCurve
     /// <summary>The preload.</summary>
     public required Force Preload { get; init; }
 
-    /// <summary>The torque chosen: what buys the preload at the likely friction.</summary>
+    /// <summary>The torque chosen: what makes the preload at the likely friction.</summary>
     public required Torque Chosen { get; init; }
 
-    /// <summary>Torques that buy the preload at the low and the high friction.</summary>
+    /// <summary>Torques that make the preload at the low and the high friction.</summary>
     public required (Torque Low, Torque High) Spread { get; init; }
 
     /// <summary>The friction and how far it scatters.</summary>
@@ -46,7 +47,7 @@ public static class FrictionCurveMaker
         ArgumentNullException.ThrowIfNull(assessment);
         var joint = BoltedJoint.Of(
             assessment.Setup.Thread, assessment.Bearing.Diameter.Millimeters, assessment.Grade.YieldMpa, assessment.Setup.TorsionFactor);
-        double preloadN = (assessment.Inverse?.PreloadLikely ?? assessment.Preload).Newtons;
+        double preloadN = assessment.Result.FirstStage.Likely.Newtons;
         FrictionRange range = assessment.Friction;
         double chosenNmm = joint.AtPreload(preloadN, range.Likely).TorqueNmm;
         double[] friction = Frictions(range);

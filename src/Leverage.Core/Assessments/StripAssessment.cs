@@ -12,11 +12,36 @@ namespace Leverage.Assessments;
 /// <param name="Shear">Ultimate shear strength.</param>
 public sealed record TappedMaterial(string Name, string Words, Pressure Shear)
 {
+    /// <summary>What a plain name stands for: of its usual kinds the one that strips first, or the usual casting.</summary>
+    private static readonly (string[] Names, string Key, string Else)[] Plain =
+    [
+        (["aluminium", "aluminum", "alloy", "alu"], "cast-aluminium", "6061-t6"),
+        (["iron", "cast-iron"], "grey-iron-soft", "grey-iron"),
+        (["steel"], "mild-steel", "medium-steel"),
+    ];
+
+    /// <summary>Another kind the plain name could have meant, which holds more; null where the name said which.</summary>
+    public TappedMaterial? Else { get; private init; }
+
     /// <summary>The material of a name.</summary>
-    /// <param name="name">Its key.</param>
+    /// <param name="name">Its key, or plainly aluminium, iron or steel.</param>
     /// <returns>The material.</returns>
     /// <exception cref="Reading.InputException">No such material; the message gives the nearest names.</exception>
     public static TappedMaterial Named(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        foreach (var (names, key, other) in Plain)
+        {
+            if (names.Contains(name.Trim(), StringComparer.OrdinalIgnoreCase))
+            {
+                return Row(key) with { Else = Row(other) };
+            }
+        }
+
+        return Row(name);
+    }
+
+    private static TappedMaterial Row(string name)
     {
         TableRow row = RowLookup.Named("tapped-materials", name, "a tapped material");
         return new TappedMaterial(row.Key, row.Text("words"), Pressure.FromMegapascals(row.Number("shear_mpa")));
@@ -35,7 +60,7 @@ public sealed record TappedHole(Length Engagement, TappedMaterial Material);
 /// <param name="HoleStrips">Whether the hole's thread is the weaker one.</param>
 /// <param name="BreakLoad">Load at which the bolt breaks.</param>
 /// <param name="EngagementToBreak">Engagement from which on the bolt breaks first.</param>
-/// <param name="Safety">Strip load over the preload aimed at.</param>
+/// <param name="Safety">Strip load over the largest preload the torque can make.</param>
 public sealed record StripAssessment(
     Area InternalShearArea,
     Area ExternalShearArea,
@@ -52,7 +77,7 @@ public sealed record StripAssessment(
     /// <param name="thread">The thread.</param>
     /// <param name="grade">The bolt's grade.</param>
     /// <param name="hole">The hole.</param>
-    /// <param name="preload">The preload aimed at.</param>
+    /// <param name="preload">The largest preload the torque can make: at the low friction.</param>
     /// <returns>The assessment.</returns>
     public static StripAssessment Of(ScrewThread thread, Grade grade, TappedHole hole, Force preload)
     {

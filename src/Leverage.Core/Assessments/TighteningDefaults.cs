@@ -65,7 +65,7 @@ internal static class TighteningDefaults
         return (request.Friction, range) switch
         {
             (null, _) => range,
-            ({ } likely, null) => FrictionRange.About(likely),
+            ({ } stated, null) => FrictionRange.Stated(stated),
             ({ } likely, { } lubricated) => new FrictionRange(
                 Math.Min(likely, lubricated.Low), likely, Math.Max(likely, lubricated.High)),
         };

@@ -65,7 +65,7 @@ public static class WhatMatters
             }),
             Nut("torque it was tightened to", "look it up in the maker's manual", assessment, share => setup.Fastener with
             {
-                BookTorque = setup.Fastener.BookTorque * (share < 0.5 ? 1 - BookShare : 1 + BookShare),
+                BookTorque = Book(setup.Fastener, share < 0.5 ? 1 - BookShare : 1 + BookShare),
             }),
             Hand(assessment, lever),
             Strength(assessment, lever),
@@ -91,6 +91,10 @@ public static class WhatMatters
     private static Swing[] Ordered(List<Swing> swings) => swings.Max(s => s.ComesLooseWidth) >= LeastWidth
         ? [.. swings.OrderByDescending(s => s.ComesLooseWidth).ThenByDescending(s => s.ReachWidthMm)]
         : [.. swings.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.ComesLooseWidth)];
+
+    /// <summary>The book torque times a share, no more than any friction explains.</summary>
+    private static Torque Book(Fastener fastener, double share) => Torque.FromNewtonMillimeters(
+        Math.Min(fastener.BookTorque.NewtonMillimeters * share, new JointAssembly(fastener).MostNmm));
 
     private static FrictionRange Fixed(double friction) => new(friction * (1 - Held), friction, friction * (1 + Held));
 

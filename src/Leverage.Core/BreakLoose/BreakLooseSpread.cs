@@ -9,9 +9,6 @@ public static class BreakLooseSpread
     /// <summary>Most a joint loses of its preload by settling and relaxation: 10 %, evenly spread from 0 (judgement, within published losses).</summary>
     public const double MostPreloadLost = 0.10;
 
-    /// <summary>Of the variance of ln G, the share from nut to nut; the rest is the machine's and common to like nuts (judgement).</summary>
-    public const double Within = 0.5;
-
     /// <summary>Gauss–Legendre rule on 0 to 1, 3 points (Abramowitz and Stegun, Table 25.4).</summary>
     internal static readonly (double Share, double Weight)[] EvenRule =
     [

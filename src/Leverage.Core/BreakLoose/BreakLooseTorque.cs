@@ -102,7 +102,7 @@ public sealed class BreakLooseTorque
         double median = _growth.LogMedian;
         LogNormalPart[] after = LikeNuts.After(
             [.. _cases.Select(one => new LogNormalPart(one.LogScale + median, _growth.Sigma, one.Weight))],
-            BreakLooseSpread.Within,
+            Shown.Within,
             [.. cameNmm.Select(came => Math.Log(Require.Positive(came - shift, nameof(cameNmm))))],
             []);
         NutCase[] cases = [.. _cases.Zip(after, (one, part) => one with { LogScale = part.LogMedian - median, Weight = part.Weight })];

@@ -23,6 +23,19 @@ public readonly record struct FrictionRange(double Low, double Likely, double Hi
     /// <returns>The range.</returns>
     public static FrictionRange About(double likely) => new(likely / Scatter, likely, likely * Scatter);
 
+    /// <summary>What is taken when neither a figure nor a lubricant is named: 0.14 with its usual scatter.</summary>
+    public static FrictionRange Unknown => About(Default);
+
+    /// <summary>A single figure taken as stated: low, likely and high alike, as published tables are worked out.</summary>
+    /// <param name="friction">The figure, above 0.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">It is not a finite number above 0.</exception>
+    public static FrictionRange Stated(double friction)
+    {
+        Require.Positive(friction, nameof(friction));
+        return new FrictionRange(friction, friction, friction);
+    }
+
     /// <summary>Friction of a joint as lubricated, from the table <c>friction</c>.</summary>
     /// <param name="name">Its key, such as <c>oiled</c>.</param>
     /// <returns>The range.</returns>

@@ -6,6 +6,9 @@ namespace Leverage.Outcomes;
 /// <summary>The stud, case by case of its nut: what it stands depends on the tension still there, what twists it on the clamp.</summary>
 internal sealed class StudCurve
 {
+    /// <summary>Cases up to which each one's jump is looked for: of many, none weighs enough to be seen in the sum.</summary>
+    private const int Few = 3;
+
     private readonly LogNormalCurve _plastic;
 
     internal StudCurve(BreakLooseTorque nut, Strength plastic)
@@ -17,19 +20,21 @@ internal sealed class StudCurve
         {
             Low = Math.Min(Low, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.Low))));
             High = Math.Max(High, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.High))));
-            breaks.Add(Math.Log(one.Shank.ExtraNmm + one.Shank.LooseningNmm));
-            if (one.Shank.ExtraNmm > 0)
+            if (nut.Cases.Length <= Few)
             {
-                breaks.Add(Math.Log(one.Shank.ExtraNmm));
+                breaks.Add(Math.Log(one.Shank.ExtraNmm + one.Shank.LooseningNmm));
             }
 
             Sigma = Math.Min(Sigma, plastic.Sigma * Math.Min(1, one.Shank.ThreadShare / one.Shank.GrownShare));
         }
 
-        // Where a start torque is scattered over many cases, no single one of them can be seen in the sum.
-        const int Few = 3;
+        if (nut.Cases[0].Shank.ExtraNmm is > 0 and var extra)
+        {
+            breaks.Add(Math.Log(extra));
+        }
+
         breaks.Sort();
-        Breaks = nut.Cases.Length <= Few ? breaks : nut.Breaks;
+        Breaks = breaks;
     }
 
     /// <summary>Log torques at which a density jumps: the nut's, and where the shank begins to take another share of the torque.</summary>

@@ -46,6 +46,7 @@ public static partial class CheckedFormulas
         new("ProofLoad.Force", "N", i => ProofLoad.Force(i["stress"], i["area"])),
         new("NutFactor.Torque", "Nmm", i => NutFactor.Torque(i["nutFactor"], i["preload"], i["diameter"])),
         new("NutFactor.FromTorque", "", i => NutFactor.FromTorque(i["torque"], i["preload"], i["diameter"])),
+        new("ClampScatter.LargestOverSmallest", "", i => ClampScatter.LargestOverSmallest(i["scatter"])),
         new("WrenchAdapter.Setting", "Nmm", i => WrenchAdapter.Setting(
             i["torque"], i["wrench"], i["adapter"], i["angle"])),
         new("HangingWeight.Distance", "mm", i => HangingWeight.Distance(i["torque"], i["mass"])),

@@ -5,34 +5,34 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>The answer of <c>leverage tighten --json</c>; the unit stands at the end of each name, shares are 0 to 1.</summary>
-/// <param name="PreloadN">Preload at the wanted share of yield.</param>
-/// <param name="TorqueNm">Torque that buys it at the likely friction.</param>
-/// <param name="TorqueLowNm">Torque for the same preload at the low friction.</param>
-/// <param name="TorqueHighNm">Torque for the same preload at the high friction.</param>
+/// <param name="TorqueNm">Torque to set by the rule.</param>
+/// <param name="TargetNm">The torque the rest is about: the one asked about, else the one set.</param>
+/// <param name="PreloadN">Preload it makes, with the turn where one follows; low is at high friction.</param>
+/// <param name="YieldShare">Share of yield; low is at high friction, high at low friction.</param>
+/// <param name="Angle">What the turn does; null for none.</param>
+/// <param name="AlphaA">Largest over smallest clamp by the way of tightening.</param>
+/// <param name="Verdict"><c>low</c>, <c>fits</c>, <c>high</c> or <c>yields</c>; null for the nut of an adjustable bearing.</param>
 /// <param name="Split">Where the torque goes.</param>
 /// <param name="NutFactor">K = T/(F·d).</param>
-/// <param name="YieldShare">The share of yield aimed at.</param>
-/// <param name="LoosenNm">Torque that undoes it at the same preload and friction.</param>
+/// <param name="LoosenNm">Torque that loosens it at the same friction.</param>
 /// <param name="StressAreaMm2">Stress area.</param>
 /// <param name="PitchDiameterMm">Pitch diameter.</param>
 /// <param name="Unconfirmed">What the figures rest on that is recalled or judged.</param>
 public sealed record TighteningAnswer(
-    double PreloadN,
     double TorqueNm,
-    double TorqueLowNm,
-    double TorqueHighNm,
+    double TargetNm,
+    RangeAnswer PreloadN,
+    RangeAnswer YieldShare,
+    AngleAnswer? Angle,
+    double AlphaA,
+    string? Verdict,
     SplitAnswer Split,
     double NutFactor,
-    double YieldShare,
     double LoosenNm,
     double StressAreaMm2,
     double PitchDiameterMm,
     IReadOnlyList<string> Unconfirmed)
 {
-    /// <summary>What the torque asked about buys; absent unless asked.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public InverseAnswer? Inverse { get; init; }
-
     /// <summary>Where to hang the mass; absent unless asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ByWeightAnswer? ByWeight { get; init; }
@@ -40,6 +40,10 @@ public sealed record TighteningAnswer(
     /// <summary>What to set on the wrench; absent unless asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public AdapterAnswer? Adapter { get; init; }
+
+    /// <summary>What the way to a castle nut's next slot adds; absent unless it is one.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CastleAnswer? Castle { get; init; }
 
     /// <summary>Whether the tapped hole stands it; absent unless asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -51,28 +55,52 @@ public sealed record TighteningAnswer(
     public static TighteningAnswer Of(TighteningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
+        JointAssessment result = assessment.Result;
         return new TighteningAnswer(
-            assessment.Preload.Newtons,
             assessment.Torque.NewtonMeters,
-            assessment.TorqueLow.NewtonMeters,
-            assessment.TorqueHigh.NewtonMeters,
+            assessment.Target.NewtonMeters,
+            RangeAnswer.Of(result.End),
+            RangeAnswer.Of(result.End.YieldShare),
+            AngleAnswer.Of(result.Angle),
+            result.Method.AlphaA,
+            result.Quote is { } quote ? CheckingAnswer.Word(quote) : null,
             SplitAnswer.Of(assessment.Split),
             assessment.NutFactor,
-            assessment.Setup.YieldShare,
-            assessment.Loosening.NewtonMeters,
+            result.Loosening.NewtonMeters,
             assessment.StressArea.SquareMillimeters,
             assessment.PitchDiameter.Millimeters,
             UnconfirmedWords.Of(assessment.Setup.Thread, assessment.Grade, assessment.Friction))
         {
-            Inverse = InverseAnswer.Of(assessment.Inverse),
             ByWeight = assessment is { HangAt: { } at, Setup.HungMass: { } mass }
                 ? new ByWeightAnswer(assessment.Target.NewtonMeters, mass.Kilograms, at.Millimeters)
                 : null,
             Adapter = AdapterAnswer.Of(assessment),
-            Strip = StripAnswer.Of(assessment),
+            Castle = result.Castle is { } castle
+                ? new CastleAnswer(castle.Slots, castle.Step.Degrees, castle.Adds.Newtons, castle.YieldShare)
+                : null,
+            Strip = StripAnswer.Of(result),
         };
     }
 }
+
+/// <summary>What the turn after a first torque does, at the likely snug.</summary>
+/// <param name="ElasticDeg">The part of the turn before yield.</param>
+/// <param name="PreloadN">Preload at its end.</param>
+/// <param name="Yields">Whether the bolt yields.</param>
+/// <param name="StretchMm">Lasting stretch; 0 while elastic.</param>
+public sealed record AngleAnswer(double ElasticDeg, double PreloadN, bool Yields, double StretchMm)
+{
+    internal static AngleAnswer? Of(AngleFigures? angle) => angle is null
+        ? null
+        : new AngleAnswer(angle.Elastic.Degrees, angle.Preload.Newtons, angle.Yields, angle.Stretch.Millimeters);
+}
+
+/// <summary>The way from one slot of a castle nut to the next.</summary>
+/// <param name="Slots">How many slots.</param>
+/// <param name="StepDeg">The turn from one to the next.</param>
+/// <param name="AddsN">The most preload that way adds.</param>
+/// <param name="YieldShare">Share of yield at the likely friction with all of it.</param>
+public sealed record CastleAnswer(int Slots, double StepDeg, double AddsN, double YieldShare);
 
 /// <summary>Where a tightening torque goes.</summary>
 /// <param name="PitchNm">What stretches the bolt.</param>
@@ -84,24 +112,15 @@ public sealed record SplitAnswer(double PitchNm, double ThreadNm, double FaceNm)
         new(split.Pitch.NewtonMeters, split.Thread.NewtonMeters, split.Face.NewtonMeters);
 }
 
-/// <summary>What a torque buys; low is at high friction, high at low friction.</summary>
-/// <param name="TorqueNm">The torque asked about.</param>
-/// <param name="PreloadN">Preload.</param>
-/// <param name="YieldShare">Share of yield.</param>
-public sealed record InverseAnswer(double TorqueNm, RangeAnswer PreloadN, RangeAnswer YieldShare)
-{
-    internal static InverseAnswer? Of(InverseTightening? inverse) => inverse is null ? null : new InverseAnswer(
-        inverse.Torque.NewtonMeters,
-        new RangeAnswer(inverse.PreloadLow.Newtons, inverse.PreloadLikely.Newtons, inverse.PreloadHigh.Newtons),
-        RangeAnswer.Of(inverse.YieldShare));
-}
-
 /// <summary>A figure that scatters.</summary>
 /// <param name="Low">Low figure.</param>
 /// <param name="Likely">Likely figure.</param>
 /// <param name="High">High figure.</param>
 public sealed record RangeAnswer(double Low, double Likely, double High)
 {
+    internal static RangeAnswer Of(PreloadFigures preloads) =>
+        new(preloads.Low.Newtons, preloads.Likely.Newtons, preloads.High.Newtons);
+
     internal static RangeAnswer Of(ShareRange range) => new(range.Low, range.Likely, range.High);
 }
 
@@ -140,7 +159,7 @@ public sealed record AdapterAnswer(
 /// <param name="Strips">Which one: <c>hole</c> or <c>bolt</c>.</param>
 /// <param name="BreakLoadN">Load at which the bolt breaks.</param>
 /// <param name="EngagementToBreakMm">Engagement from which on the bolt breaks first.</param>
-/// <param name="Safety">Strip load over the preload aimed at.</param>
+/// <param name="Safety">Strip load over the largest preload the torque can make.</param>
 public sealed record StripAnswer(
     double EngagementMm,
     string Tapped,
@@ -152,8 +171,8 @@ public sealed record StripAnswer(
     double EngagementToBreakMm,
     double Safety)
 {
-    internal static StripAnswer? Of(TighteningAssessment assessment) =>
-        assessment is { Strip: { } strip, Setup.Tapped: { } hole }
+    internal static StripAnswer? Of(JointAssessment result) =>
+        result is { Strip: { } strip, Setup.Tapped: { } hole }
             ? new StripAnswer(
                 hole.Engagement.Millimeters,
                 hole.Material.Name,

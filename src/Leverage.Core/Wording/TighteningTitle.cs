@@ -2,7 +2,7 @@ using Leverage.Assessments;
 
 namespace Leverage.Wording;
 
-/// <summary>The case in one line: what is tightened, and how far.</summary>
+/// <summary>The case in one line: what is tightened; no torque stands before the one asked for.</summary>
 public static class TighteningTitle
 {
     /// <summary>The title of an assessment.</summary>
@@ -11,7 +11,6 @@ public static class TighteningTitle
     public static string Of(TighteningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
-        return $"Tighten {assessment.Setup.Thread.Printed}, grade {assessment.Grade.Name}, "
-            + $"to {UnitStyle.Percent(assessment.Setup.YieldShare)} of yield";
+        return $"Tighten {assessment.Setup.Thread.Printed}, grade {assessment.Grade.Name}";
     }
 }

@@ -23,6 +23,7 @@ public static class UnconfirmedWords
     /// <returns>The words with the meaning of the mark.</returns>
     public static string Explained(string words, IReadOnlyList<string>? rests = null) => rests is null
         ? $"{words}; {Mark} {Meaning}"
+        : rests.Count == 0 ? words
         : $"{words}; {Mark} unconfirmed: {string.Join(", ", rests.Select(one => one[..one.LastIndexOf(" (", StringComparison.Ordinal)]))}";
 
     /// <summary>What a slip answer rests on.</summary>
@@ -49,7 +50,12 @@ public static class UnconfirmedWords
     {
         ArgumentNullException.ThrowIfNull(thread);
         string range = UnitStyle.Trim(friction.Low, 3) + " to " + UnitStyle.Trim(friction.High, 3);
-        var found = new List<string> { $"friction {range} (judgement)" };
+        var found = new List<string>();
+        if (friction.Low < friction.High)
+        {
+            found.Add($"friction {range} (judgement)");
+        }
+
         Joint(found, thread, grade);
         return found;
     }

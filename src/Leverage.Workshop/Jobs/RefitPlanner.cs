@@ -30,8 +30,8 @@ internal sealed class RefitPlanner
     {
         FrictionRange friction = fastener.Lubricant is { } lubricant
             ? FrictionRange.Lubricated(lubricant)
-            : FrictionRange.About(FrictionRange.Default);
-        Torque torque = fastener.BookTorque ?? WorkedOut(fastener.Thread!, GradeOf(fastener), friction.Likely);
+            : FrictionRange.Unknown;
+        Torque torque = fastener.BookTorque ?? WorkedOut(fastener.Thread!, GradeOf(fastener), friction);
         WrenchChoice? wrench = WrenchFor(torque, fastener.Adapter);
         bool group = fastener is { Count: > 1, Pattern: not TighteningPattern.None };
         return new PlannedTightening
@@ -48,20 +48,13 @@ internal sealed class RefitPlanner
         };
     }
 
-    /// <summary>Share of proof load a joint of unknown torque is set to (common practice).</summary>
-    private const double ProofShare = 0.75;
-
-    /// <summary>Torque that makes 75 % of proof load at the likely friction: the share taken for a joint of unknown torque.</summary>
-    private static Torque WorkedOut(ScrewThread thread, Grade grade, double friction)
-    {
-        double preload = ProofShare * ProofLoad.Force(grade.UsableProofMpa, thread.StressAreaMm2);
-        double bearing = TighteningAssessor.Bearing(thread, null).Diameter.Millimeters;
-        return Torque.FromNewtonMeters(BoltedJoint.Of(thread, bearing, grade.YieldMpa).AtPreload(preload, friction).TorqueNmm / 1000);
-    }
+    /// <summary>The torque that tighten would set.</summary>
+    private static Torque WorkedOut(ScrewThread thread, Grade grade, FrictionRange friction) => TighteningAssessor.Assess(
+        new TighteningSetup { Thread = thread, Grade = grade, Friction = friction }).Torque;
 
     private static Grade GradeOf(JobFastener fastener) => fastener.Grade is { } grade
         ? GradeCatalog.Bolt(grade, fastener.Thread!)
-        : TighteningSetup.UsualGrade(fastener.Thread!);
+        : JointSetup.UsualGrade(fastener.Thread!);
 
     private static CheckingAssessment? Check(JobFastener fastener, FrictionRange friction) =>
         fastener is { BookTorque: { } book, Thread: { } thread }

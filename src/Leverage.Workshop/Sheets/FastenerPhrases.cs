@@ -16,8 +16,8 @@ public static class FastenerPhrases
     /// <summary>Force of the hands above which a pull on a vehicle on stands is a strong one, N (judgement).</summary>
     public const double StrongPullN = 250;
 
-    /// <summary>Pieces of advice on a sheet, best first.</summary>
-    private const int Advices = 2;
+    /// <summary>Changes told on a sheet, best first: the row has one line for them.</summary>
+    private const int Advices = 1;
 
     /// <summary>What it is: "M10, 17 mm hex".</summary>
     public static string Kind(JobFastener fastener, UnitStyle units)

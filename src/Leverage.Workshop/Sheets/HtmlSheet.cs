@@ -145,7 +145,7 @@ public static class HtmlSheet
 
             for (int c = 0; c < row.Cells.Count; c++)
             {
-                Cell(html, row.Cells[c], columns[c + 1].Name, row.Cells.Count == 1 ? across : "");
+                Cell(html, row.Cells[c], columns[c + 1].Name);
             }
 
             if (row.Note.Length > 0)
@@ -157,9 +157,9 @@ public static class HtmlSheet
         html.Close().CloseLine();
     }
 
-    private static void Cell(HtmlWriter html, SheetCell cell, string column, string across)
+    private static void Cell(HtmlWriter html, SheetCell cell, string column)
     {
-        html.Open("td", [("data-label", column), ("class", cell.Kind.ToString().ToLowerInvariant()), .. across.Length > 0 ? [("colspan", across)] : Array.Empty<(string, string)>()]);
+        html.Open("td", ("data-label", column), ("class", cell.Kind.ToString().ToLowerInvariant()));
         Lines(html, cell);
         html.Close();
     }

@@ -15,6 +15,8 @@ public sealed record TaskAnswer(
     IReadOnlyList<string> Gives,
     IReadOnlyList<string> Loosens,
     IReadOnlyList<string> TakesOff,
+    string? Photograph,
+    string? Note,
     string? MovedBecause);
 
 /// <summary>How one kind of fastener is broken loose; set-up and outcomes are absent where the chest has no tool for it.</summary>
@@ -33,7 +35,11 @@ public sealed record FastenerLooseningAnswer(
     IReadOnlyList<string> HoldsNothing,
     string Verdict,
     IReadOnlyList<string> Reasons,
-    IReadOnlyList<string> Advice);
+    IReadOnlyList<string> Advice,
+    double? HeldNm,
+    IReadOnlyList<double> LikeCameLooseNm,
+    string? Note,
+    IReadOnlyList<string> Assumed);
 
 /// <summary>How one kind of fastener goes back.</summary>
 public sealed record FastenerRefitAnswer(
@@ -51,7 +57,18 @@ public sealed record FastenerRefitAnswer(
     double? ScatterNm,
     double? HangKg,
     double? HangAtMm,
-    string? NewPart);
+    string? NewPart,
+    string? RetorqueAfter,
+    string? Note);
+
+/// <summary>A fastener in a step of the refit: "full" or "snug".</summary>
+public sealed record RefitFitAnswer(string Fastener, string Stage);
+
+/// <summary>A step of the refit; it puts back a task, or is one of its own.</summary>
+public sealed record RefitStepAnswer(int Number, string Title, string? PutsBack, IReadOnlyList<RefitFitAnswer> Fasteners, IReadOnlyList<string> Then);
+
+/// <summary>What to see to before the work begins.</summary>
+public sealed record PreparationAnswer(string What, string Words);
 
 /// <summary>New parts of one kind.</summary>
 public sealed record PartAnswer(string Part, int Count, IReadOnlyList<string> For);
@@ -63,7 +80,10 @@ public sealed record JobAnswer(
     IReadOnlyList<TaskAnswer> Order,
     IReadOnlyList<FastenerLooseningAnswer> Loosening,
     IReadOnlyList<FastenerRefitAnswer> Refit,
+    IReadOnlyList<RefitStepAnswer> RefitOrder,
     IReadOnlyList<PartAnswer> Parts,
+    IReadOnlyList<PreparationAnswer> Before,
+    IReadOnlyList<string> Watch,
     string Verdict)
 {
     /// <summary>The answer as JSON, fields in camel case.</summary>

@@ -21,11 +21,14 @@ public static class JobAnswers
         IReadOnlyList<TaskRules> rules = plan.Left.Rules;
         return new JobAnswer(
             plan.Job.Title,
-            plan.Job.AtStart,
+            plan.Left.AtStart,
             [.. plan.Tasks.Select(task => Task(task, plan.Job, rules))],
             [.. plan.Loosening.Select(planned => Loosening(planned, style))],
             [.. plan.Refit.Select(Refit)],
+            [.. plan.RefitSteps.Select(Step)],
             [.. plan.Parts.Select(part => new PartAnswer(part.Part, part.Count, part.For))],
+            [.. Preparation.Lines(plan, style).Select(line => new PreparationAnswer(line.Label, line.Words))],
+            plan.Gaps.Watch,
             VerdictWords.Word(plan.Verdict));
     }
 
@@ -38,7 +41,16 @@ public static class JobAnswers
         task.Task.Rules.Gives,
         [.. task.Task.Loosens.Select(i => job.Fasteners[i].Name)],
         [.. task.Task.TakesOff.Select(i => job.Fasteners[i].Name)],
-        task.Moved is { } rule ? OrderWords.Of(rule, rules) : null);
+        task.Task.Photograph,
+        task.Task.Note,
+        task.Moved is { } rule ? OrderWords.WhyMoved(rule, rules) : null);
+
+    private static RefitStepAnswer Step(RefitStep step) => new(
+        step.Number,
+        step.Title,
+        step.Reverses?.Name,
+        [.. step.Fits.Select(fit => new RefitFitAnswer(fit.Tightening.Fastener.Name, fit.Stage == RefitStage.Snug ? "snug" : "full"))],
+        step.Then);
 
     private static FastenerLooseningAnswer Loosening(PlannedLoosening planned, UnitStyle style)
     {
@@ -59,7 +71,11 @@ public static class JobAnswers
             planned.Hold?.Lost ?? [],
             VerdictWords.Word(planned.Verdict),
             chosen ? Reasons.Of(a, style) : ["Nothing in the chest fits it."],
-            chosen ? WatchWords.Of(a, style) : []);
+            chosen ? WatchWords.Of(a, style) : [],
+            planned.History.Held?.NewtonMeters,
+            [.. planned.History.Came.Select(torque => torque.NewtonMeters)],
+            planned.Fastener.Note,
+            [.. a.Setup.Assumed.Select(assumption => AssumedWords.Brief([assumption], style))]);
     }
 
     /// <summary>The pieces by their names in the chest, from the nut outwards.</summary>
@@ -77,14 +93,16 @@ public static class JobAnswers
         planned.Fastener.Lubricant,
         [.. planned.Stages.Select(stage => stage.NewtonMeters)],
         planned.Sequence,
-        planned.Check is { } check ? CheckingAnswer.Word(check.Quote) : null,
-        planned.Check is { } quoted ? Range(quoted.Buys.YieldShare) : null,
+        planned.Check is { } check ? CheckingAnswer.Word(check.Quote!.Value) : null,
+        planned.Check is { } quoted ? Range(quoted.End.YieldShare) : null,
         planned.Wrench?.Wrench.Name,
         planned.Wrench?.Setting.NewtonMeters,
         planned.Wrench?.Scatter.NewtonMeters,
         planned.Hang?.Mass.Kilograms,
         planned.Hang?.Distance.Millimeters,
-        planned.Fastener.NewPart);
+        planned.Fastener.NewPart,
+        planned.Fastener.RetorqueAfter,
+        planned.Fastener.RefitNote);
 
     private static RangeAnswer Range(ShareRange share) => new(share.Low, share.Likely, share.High);
 }

@@ -5,51 +5,75 @@ using nietras.SeparatedValues;
 
 namespace Leverage.Workshop.Sheets;
 
-/// <summary>A planned job as a list for a spreadsheet: one line a fastener, in the order of the file; numbers metric.</summary>
+/// <summary>A planned job as a list for a spreadsheet: one line a fastener, in the order of work; with a mark of UTF-8 in front, and units in the columns' names.</summary>
 public static class JobCsv
 {
     /// <summary>Writes the list.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="text">Where to.</param>
-    public static void Write(JobPlan plan, TextWriter text)
+    /// <param name="units">Units.</param>
+    public static void Write(JobPlan plan, TextWriter text, UnitStyle units)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(text);
-        Dictionary<string, PlannedTightening> refit = plan.Refit.ToDictionary(planned => planned.Fastener.Name, StringComparer.OrdinalIgnoreCase);
+        ArgumentNullException.ThrowIfNull(units);
+        text.Write('\uFEFF');
+        Dictionary<string, PlannedLoosening> loosening = plan.Loosening.ToDictionary(planned => planned.Fastener.Name, StringComparer.OrdinalIgnoreCase);
+        Dictionary<string, int> back = plan.RefitSteps.SelectMany(step => step.Fits.Where(fit => fit.IsFitted).Select(fit => (fit.Tightening.Fastener.Name, step.Number)))
+            .ToDictionary(each => each.Name, each => each.Number, StringComparer.OrdinalIgnoreCase);
         using var writer = Sep.New(',').Writer(o => o with { Escape = true, CultureInfo = CultureInfo.InvariantCulture }).To(text, leaveOpen: true);
-        foreach (PlannedLoosening planned in plan.Loosening.OrderBy(planned => planned.Task?.Number ?? int.MaxValue))
+        foreach (PlannedTightening planned in plan.Refit.OrderBy(planned => loosening.GetValueOrDefault(planned.Fastener.Name)?.Task?.Number ?? int.MaxValue))
         {
             using SepWriter.Row row = writer.NewRow();
-            Loosening(row, planned);
-            Refit(row, refit[planned.Fastener.Name]);
+            Fastener(row, planned.Fastener, units);
+            Loosening(row, loosening.GetValueOrDefault(planned.Fastener.Name), units);
+            Refit(row, planned, back[planned.Fastener.Name], units);
         }
     }
 
-    private static void Loosening(SepWriter.Row row, PlannedLoosening planned)
+    private static void Fastener(SepWriter.Row row, JobFastener fastener, UnitStyle units)
     {
-        row["step"].Set(planned.Task is { } task ? Whole(task.Number) : "");
-        row["fastener"].Set(Said(planned.Fastener.Name));
-        row["place"].Set(Said(planned.Fastener.Place ?? ""));
-        row["thread"].Set(planned.Fastener.Thread?.Designation ?? "");
-        row["count"].Set(Whole(planned.Fastener.Count));
-        row["takes_likely_nm"].Set(Number(planned.Assessment.Nut.LikelyNmm / 1000));
-        row["takes_hard_nm"].Set(Number(planned.Assessment.Nut.HighNmm / 1000));
-        row["set_up"].Set(planned.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.Place.Set))) : "");
-        row["person"].Set(Said(planned.Choice?.Person ?? ""));
-        row["stance"].Set(planned.Choice is null ? "" : planned.Assessment.Setup.Hands.Stance.Key);
-        row["verdict"].Set(VerdictWords.Word(planned.Verdict));
-        row["comes_loose"].Set(planned.Choice is null ? "" : UnitStyle.Fixed(planned.Assessment.Judgement.ComesLoose, 3));
+        row["fastener"].Set(Said(fastener.Name));
+        row["place"].Set(Said(fastener.Place ?? ""));
+        row["thread"].Set(fastener.Thread?.Designation ?? "");
+        row["hex"].Set(FastenerPhrases.Kind(fastener with { Thread = null }, units));
+        row["count"].Set(Whole(fastener.Count));
+        row["left_hand"].Set(fastener.LeftHand ? "yes" : "");
+        row["note"].Set(Said(fastener.Note ?? ""));
     }
 
-    private static void Refit(SepWriter.Row row, PlannedTightening planned)
+    /// <summary>How it comes loose; of one that is loose already only that.</summary>
+    private static void Loosening(SepWriter.Row row, PlannedLoosening? planned, UnitStyle units)
     {
-        row["refit_nm"].Set(Number(planned.Torque.NewtonMeters));
+        bool chosen = planned?.Choice is not null;
+        row["step"].Set(planned?.Task is { } task ? Whole(task.Number) : "");
+        row[$"takes_likely [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.LikelyNmm, units));
+        row[$"takes_hard [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.HighNmm, units));
+        row["set_up"].Set(planned?.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.Place.Set))) : "");
+        row["person"].Set(Said(planned?.Choice?.Person ?? ""));
+        row["stance"].Set(chosen ? planned!.Assessment.Setup.Hands.Stance.Key : "");
+        row["held_by"].Set(planned is null ? "" : Said(string.Join("; ", FastenerPhrases.Held(planned, units).Skip(1))));
+        row["verdict"].Set(planned is null ? "loose" : VerdictWords.Word(planned.Verdict));
+        row["comes_loose"].Set(chosen ? UnitStyle.Fixed(planned!.Assessment.Judgement.ComesLoose, 3) : "");
+        row["reason"].Set(planned is null ? "" : Said(FastenerPhrases.Note(planned, units)));
+        row[$"held [{units.TorqueUnit}]"].Set(planned?.History.Held is { } held ? units.TorqueNumber(held) : "");
+        row[$"came_loose [{units.TorqueUnit}]"].Set("");
+    }
+
+    private static void Refit(SepWriter.Row row, PlannedTightening planned, int step, UnitStyle units)
+    {
+        JobFastener fastener = planned.Fastener;
+        row["refit_step"].Set(Whole(step));
+        row[$"refit [{units.TorqueUnit}]"].Set(units.TorqueNumber(planned.Torque));
         row["refit_from"].Set(planned.Basis == TorqueBasis.Book ? "book" : "thread and grade");
-        row["lubricant"].Set(planned.Fastener.Lubricant ?? "");
+        row[$"stages [{units.TorqueUnit}]"].Set(planned.Stages.Count > 1 ? string.Join(' ', planned.Stages.Select(units.TorqueNumber)) : "");
+        row["order"].Set(string.Join(' ', planned.Sequence.Select(Whole)));
+        row["lubricant"].Set(fastener.Lubricant ?? "");
         row["torque_wrench"].Set(Said(planned.Wrench?.Wrench.Name ?? ""));
-        row["setting_nm"].Set(planned.Wrench is { } choice ? Number(choice.Setting.NewtonMeters) : "");
-        row["new_part"].Set(Said(planned.Fastener.NewPart ?? ""));
-        row["note"].Set(Said(planned.Fastener.Note ?? ""));
+        row[$"setting [{units.TorqueUnit}]"].Set(planned.Wrench is { } choice ? units.TorqueNumber(choice.Setting) : "");
+        row["new_part"].Set(Said(fastener.NewPart ?? ""));
+        row["retorque_after"].Set(Said(fastener.RetorqueAfter ?? ""));
+        row["refit_note"].Set(Said(fastener.RefitNote ?? ""));
     }
 
     /// <summary>What a person wrote, as text: a spreadsheet would work out what begins like a formula, so an apostrophe goes first.</summary>
@@ -57,5 +81,5 @@ public static class JobCsv
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static string Number(double value) => UnitStyle.Figures(value);
+    private static string Torque(double torqueNmm, UnitStyle units) => units.TorqueNumber(UnitsNet.Torque.FromNewtonMillimeters(torqueNmm));
 }

@@ -64,8 +64,7 @@ public static class MarkdownSheet
             string lead = Cell(group.Lead);
             foreach (SheetRow row in group.Rows)
             {
-                Row(text, [lead, .. row.Cells.Select((cell, i) => i == 0 && row.Note.Length > 0 ? $"{Cell(cell)}<br>{Plain(row.Note)}" : Cell(cell)),
-                    .. Enumerable.Repeat("", table.Columns.Count - 1 - row.Cells.Count)]);
+                Row(text, [lead, .. row.Cells.Select((cell, i) => i == 0 && row.Note.Length > 0 ? $"{Cell(cell)}<br>{Plain(row.Note)}" : Cell(cell))]);
                 lead = "";
             }
 

@@ -47,21 +47,23 @@ public static class RefitPhrases
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(units);
         PlannedTightening planned = fit.Tightening;
+        string size = FastenerPhrases.Kind(planned.Fastener with { Thread = null }, units);
+        string[] hex = size.Length > 0 ? [size] : [];
         if (fit.Stage == RefitStage.Snug)
         {
-            return ["spanner"];
+            return ["spanner", .. hex];
         }
 
         if (planned.Wrench is { } choice)
         {
             return planned.Fastener.Adapter is { } adapter
-                ? [choice.Wrench.Name, $"set {units.Torque(choice.Setting)}, {units.Length(adapter)} adapter straight out"]
-                : [choice.Wrench.Name];
+                ? [choice.Wrench.Name, .. hex, $"set {units.Torque(choice.Setting)}, {units.Length(adapter)} adapter straight out"]
+                : [choice.Wrench.Name, .. hex];
         }
 
         return planned.Hang is { } hang
             ? [$"hang {units.Mass(hang.Mass)}{(hang.Person is { } person ? $" ({person})" : "")}", $"{units.Reach(hang.Distance)} out on a level bar"]
-            : [planned.IsByHand ? "by feel" : "borrow a wrench"];
+            : [planned.IsByHand ? "by feel" : "borrow a wrench", .. hex];
     }
 
     /// <summary>What is new, what goes on it, and what to remember.</summary>
@@ -82,7 +84,7 @@ public static class RefitPhrases
 
         if (fit.Stage == RefitStage.Full)
         {
-            lines.AddRange(fastener.Castle ? ["castle nut: on to the next slot, never back; new split pin"] : []);
+            lines.AddRange(fastener.Castle ? ["castle nut: on to the next slot, never back; split pin"] : []);
             lines.AddRange(fastener.Staked ? ["new nut: stake its collar into the groove"] : []);
         }
 
@@ -95,9 +97,9 @@ public static class RefitPhrases
     /// <summary>Why a book's torque may be a misreading; nothing where it fits, or seats a hub.</summary>
     private static IEnumerable<string> Doubt(PlannedTightening planned)
     {
-        if (planned is { Check: { Quote: not (QuoteVerdict.Fits or QuoteVerdict.Low) } check })
+        if (planned is { Check: { Quote: TorqueVerdict.High or TorqueVerdict.Yields } check })
         {
-            yield return $"{CheckingAnswer.Word(check.Quote)} for the bolt: {UnitStyle.Percent(check.Buys.YieldShare.Likely)} of yield";
+            yield return $"{CheckingAnswer.Word(check.Quote!.Value)} for the bolt: {UnitStyle.Percent(check.End.YieldShare.Likely)} of yield";
         }
 
         if (planned is { Fastener.Wheel: null, Check: { ReadsBetterAs: { } unit } })

@@ -12,18 +12,13 @@ internal sealed class RefitTable
     internal RefitTable(JobPlan plan, UnitStyle units) => (_plan, _units) = (plan, units);
 
     internal SheetTable Table() => new(
-        [new("step: the reverse of", 25), new("fasteners", 28), new("torque", 17), new("torque wrench", 13), new("new, and to remember", 17)],
+        [new("step: the reverse of", 25), new("fasteners", 28), new("torque", 18), new("torque wrench", 13), new("new, and to remember", 16)],
         [.. _plan.RefitSteps.Select(Step)]);
 
     private SheetGroup Step(RefitStep step)
     {
         string title = $"{FastenerPhrases.Whole(step.Number)} {step.Title}";
-        string change = step.Reverses is { } reversed
-            ? string.Join("; ", reversed.Rules.Ends.Select(state => $"{state} again").Concat(reversed.Rules.Gives.Select(state => $"no longer {state}")))
-            : "";
-        return new SheetGroup(
-            new SheetCell(CellKind.Ticked, [title, .. change.Length > 0 ? (string[])[change] : []]) { Loud = step.Then },
-            Merged(step.Fits));
+        return new SheetGroup(new SheetCell(CellKind.Ticked, title) { Loud = step.Then }, Merged(step.Fits));
     }
 
     /// <summary>Fits that read alike become one row.</summary>
@@ -51,11 +46,10 @@ internal sealed class RefitTable
         },
     };
 
-    private SheetCell Name(IReadOnlyList<JobFastener> alike)
+    private static SheetCell Name(IReadOnlyList<JobFastener> alike)
     {
         int count = alike.Sum(fastener => fastener.Count);
         string name = FastenerPhrases.Together([.. alike.Select(fastener => fastener.Name)]);
-        string kind = FastenerPhrases.Kind(alike[0] with { Thread = null }, _units);
-        return new SheetCell(CellKind.Ticked, [count > 1 ? $"{FastenerPhrases.Whole(count)} × {name}" : name, .. kind.Length > 0 ? (string[])[kind] : []]);
+        return new SheetCell(CellKind.Ticked, count > 1 ? $"{FastenerPhrases.Whole(count)} × {name}" : name);
     }
 }

@@ -55,7 +55,7 @@ public readonly record struct SheetColumn(string Name, int Width);
 public sealed record SheetGroup(SheetCell Lead, IReadOnlyList<SheetRow> Rows);
 
 /// <summary>A row.</summary>
-/// <param name="Cells">Its cells; a single one stands across all columns.</param>
+/// <param name="Cells">Its cells.</param>
 /// <param name="Note">What stands below it across the columns; empty for nothing.</param>
 public sealed record SheetRow(IReadOnlyList<SheetCell> Cells, string Note = "");
 

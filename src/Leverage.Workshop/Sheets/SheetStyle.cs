@@ -46,12 +46,14 @@ internal static class SheetStyle
         tr.note td { padding-top: 0; }
         tbody:last-child { break-before: avoid; }
         td b, th b { font-size: 12pt; line-height: 1.1; font-weight: 700; }
-        td.words b { font-weight: 400; font-size: 10pt; }
+        td.words b { font-weight: 400; font-size: 9.5pt; }
         td b, td span, td strong, th b, th span, th strong { display: block; }
         td span, th span { color: var(--soft); }
         td.ticked b, td.ticked b + span, td.words b, td.words b + span { display: inline; }
-        tbody th b { font-size: 11pt; }
+        tbody th b { font-size: 10pt; }
+        h1, h1 + p { display: inline; margin-right: .6rem; }
         td.figure b, td.verdict b { white-space: nowrap; }
+        td.figure b, td.figure b + span { display: inline; }
         td.verdict b { display: inline-block; margin-right: .3em; }
         td.blank b { border-bottom: 1px solid var(--line); height: 6mm; }
         td em { display: inline-block; font-style: normal; font-weight: 700; font-size: 10.5pt; line-height: 1.1; padding: 0 .2em;
@@ -62,7 +64,7 @@ internal static class SheetStyle
         .drawing svg { display: block; width: 100%; height: auto; max-height: 75vh; }
         figcaption { color: var(--soft); font-size: .87rem; }
         @media print {
-          html { font-size: 9pt; }
+          html { font-size: 8.5pt; }
           main { max-width: none; padding: 0; }
           .drawing svg { max-height: 62mm; }
         }
@@ -84,7 +86,7 @@ internal static class SheetStyle
 
     /// <summary>The rules of a page, with its title running on every sheet of paper.</summary>
     internal static string For(string title) =>
-        $"\n@page {{ size: landscape; margin: 11mm 8mm 7mm;\n  @top-left {{ content: \"{Text(title)}\"; font: 8pt sans-serif; }}\n"
+        $"\n@page {{ size: landscape; margin: 10mm 8mm 6mm;\n  @top-left {{ content: \"{Text(title)}\"; font: 8pt sans-serif; }}\n"
         + "  @top-right { content: counter(page) \" / \" counter(pages); font: 8pt sans-serif; } }\n" + Rules;
 
     /// <summary>Text as a style's string: all but plain letters, digits and spaces by their numbers.</summary>

@@ -20,7 +20,7 @@ internal sealed class WorkTable
     }
 
     internal SheetTable Table() => new(
-        [new("task", 22), new("fasteners", 25), new("with", 16), new($"loosens at, {_units.TorqueUnit}", 11), new("who, and what holds", 14), new("came loose, held", 7), new("refit", 5)],
+        [new("task", 23), new("fasteners", 25), new("with", 18), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 13), new("came loose, held", 6), new("refit", 5)],
         [.. _plan.Tasks.Select(Task), .. InNoTask()]);
 
     private SheetGroup Task(PlannedTask planned)
@@ -40,8 +40,11 @@ internal sealed class WorkTable
         }
 
         _loosened.UnionWith(rows.Select(row => row.Fastener));
-        var lead = new SheetCell(CellKind.Ticked, [$"{FastenerPhrases.Whole(planned.Number)} {planned.Task.Name}", .. TaskPhrases.Lines(planned, _numbers)]);
-        return new SheetGroup(lead, [.. Merged(rows), .. off.Count > 0 ? (SheetRow[])[Off(off)] : []]);
+        var lead = new SheetCell(CellKind.Ticked, [$"{FastenerPhrases.Whole(planned.Number)} {planned.Task.Name}", .. TaskPhrases.Lines(planned, _numbers)])
+        {
+            Loud = off.Count > 0 ? [Off(off)] : [],
+        };
+        return new SheetGroup(lead, Merged(rows));
     }
 
     private IEnumerable<SheetGroup> InNoTask()
@@ -57,13 +60,10 @@ internal sealed class WorkTable
     private bool IsLoose(int i) => _loosened.Contains(i)
         || !_plan.Job.Fasteners[i].Sheared && !_loosening.ContainsKey(_plan.Job.Fasteners[i].Name);
 
-    /// <summary>What is loose already and only comes off: one row.</summary>
-    private SheetRow Off(List<int> loose) => new(
-    [
-        new SheetCell(CellKind.Ticked, string.Join("; ", loose.Select(i => _plan.Job.Fasteners[i])
-            .GroupBy(fastener => (fastener.Count, Kind: FastenerPhrases.Kind(fastener, _units)))
-            .Select(group => Counted(group.Sum(fastener => fastener.Count), FastenerPhrases.Together([.. group.Select(fastener => fastener.Name)])))), "loose already: take off, bag and tag"),
-    ]);
+    /// <summary>What is loose already and only comes off.</summary>
+    private string Off(List<int> loose) => "take off, loose already: " + string.Join("; ", loose.Select(i => _plan.Job.Fasteners[i])
+        .GroupBy(fastener => (fastener.Count, Kind: FastenerPhrases.Kind(fastener, _units)))
+        .Select(group => Counted(group.Sum(fastener => fastener.Count), FastenerPhrases.Together([.. group.Select(fastener => fastener.Name)]))));
 
     private static string Counted(int count, string name) => count > 1 ? $"{FastenerPhrases.Whole(count)} × {name}" : name;
 

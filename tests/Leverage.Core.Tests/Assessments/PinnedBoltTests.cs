@@ -20,7 +20,7 @@ public sealed class PinnedBoltTests
     public static TheoryData<string, double> BoltFigures => new()
     {
         // M12x1.25: d2 11.1881, d0 10.8272, As 92.072; dw 16.63, dh 13.5; class 10.9, 940 MPa, friction 0.12, 90 % of yield.
-        { "preload", 70500.4 }, { "torque", 132.738 }, { "torque low", 98.765 }, { "torque high", 180.376 },
+        { "preload", 70500.4 }, { "torque", 132.738 },
         { "pitch", 14.0256 }, { "thread", 54.9874 }, { "face", 63.7253 }, { "nut factor", 0.156900 }, { "loosening", 104.148 },
         { "stress area", 92.0717 }, { "pitch diameter", 11.1881 },
 
@@ -36,7 +36,7 @@ public sealed class PinnedBoltTests
         {
             Thread = Thread,
             Grade = Grade,
-            Friction = FrictionRange.About(0.12),
+            Friction = FrictionRange.Stated(0.12),
             HungMass = Mass.FromKilograms(82),
             Adapter = new AdapterFitting(Length.FromMillimeters(60), Length.FromMillimeters(450), Angle.FromDegrees(45)),
         });
@@ -50,10 +50,10 @@ public sealed class PinnedBoltTests
         {
             Thread = Thread,
             Grade = Grade,
-            Friction = FrictionRange.About(0.12),
+            Friction = FrictionRange.Stated(0.12),
             TorsionFactor = 2,
         });
-        Near.Equal(66_011.7, bolt.Preload.Newtons, Share);
+        Near.Equal(66_011.7, bolt.Result.End.Likely.Newtons, Share);
     }
 
     [Fact]
@@ -66,10 +66,10 @@ public sealed class PinnedBoltTests
             Thread = Thread,
             Grade = Grade,
         });
-        Near.Equal(0.62341, check.Buys.YieldShare.Low, Share);
-        Near.Equal(0.78633, check.Buys.YieldShare.Likely, Share);
-        Near.Equal(1.01259, check.Buys.YieldShare.High, Share);
-        Assert.Equal(QuoteVerdict.High, check.Quote);
+        Near.Equal(0.62341, check.End.YieldShare.Low, Share);
+        Near.Equal(0.78633, check.End.YieldShare.Likely, Share);
+        Near.Equal(1.01259, check.End.YieldShare.High, Share);
+        Assert.Equal(TorqueVerdict.Fits, check.Quote);
     }
 
     [Fact]
@@ -82,15 +82,13 @@ public sealed class PinnedBoltTests
 
     private static double BoltFigure(TighteningAssessment bolt, string figure) => figure switch
     {
-        "preload" => bolt.Preload.Newtons,
+        "preload" => bolt.Result.End.Likely.Newtons,
         "torque" => bolt.Torque.NewtonMeters,
-        "torque low" => bolt.TorqueLow.NewtonMeters,
-        "torque high" => bolt.TorqueHigh.NewtonMeters,
         "pitch" => bolt.Split.Pitch.NewtonMeters,
         "thread" => bolt.Split.Thread.NewtonMeters,
         "face" => bolt.Split.Face.NewtonMeters,
         "nut factor" => bolt.NutFactor,
-        "loosening" => bolt.Loosening.NewtonMeters,
+        "loosening" => bolt.Result.Loosening.NewtonMeters,
         "stress area" => bolt.StressArea.SquareMillimeters,
         "pitch diameter" => bolt.PitchDiameter.Millimeters,
         "adapter" => bolt.AdapterSetting!.Value.NewtonMeters,

@@ -79,7 +79,7 @@ public static class RefitOrderTests
         Assert.Equal(["new: bolt M12", "oiled", "head to the rear"], RefitPhrases.Remember(bush[0], UnitStyle.Metric).Lines);
         Assert.Equal(["–"], RefitPhrases.Remember(bush[1], UnitStyle.Metric).Lines);
         Assert.Equal(["LEFT-HAND: tighten anticlockwise"], RefitPhrases.Remember(cover, UnitStyle.Metric).Loud);
-        Assert.Contains("castle nut: on to the next slot, never back; new split pin", RefitPhrases.Remember(cover, UnitStyle.Metric).Lines);
+        Assert.Contains("castle nut: on to the next slot, never back; split pin", RefitPhrases.Remember(cover, UnitStyle.Metric).Lines);
     }
 
     [Fact]

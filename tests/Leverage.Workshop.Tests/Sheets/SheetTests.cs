@@ -162,10 +162,12 @@ public static partial class SheetTests
     public static void The_list_for_a_spreadsheet_has_a_line_for_every_fastener()
     {
         var text = new StringWriter();
-        JobCsv.Write(Demo, text);
+        JobCsv.Write(Demo, text, UnitStyle.Us);
 
         Assert.Equal(Demo.Job.Fasteners.Count + 1, text.ToString().TrimEnd().Split('\n').Length);
-        Assert.StartsWith("step,fastener,place,", text.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("\uFEFFfastener,place,", text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(",refit [lbf·ft],", text.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("N·m", text.ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>How many columns each row of a table fills, cells of rows above that reach into it counted.</summary>

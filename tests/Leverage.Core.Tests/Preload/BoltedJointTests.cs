@@ -1,7 +1,7 @@
-using Leverage.Assessments;
+using Leverage.Preload;
 using Leverage.Threads;
 
-namespace Leverage.Tests.Assessments;
+namespace Leverage.Tests.Preload;
 
 public sealed class BoltedJointTests
 {

@@ -1,7 +1,6 @@
 using Leverage.Threads;
-using Leverage.Preload;
 
-namespace Leverage.Assessments;
+namespace Leverage.Preload;
 
 /// <summary>A bolt or stud with its nut, as the numbers of tightening need it; no allocation, for use in loops.</summary>
 /// <param name="Joint">Thread and bearing face, mm.</param>
@@ -65,7 +64,7 @@ public readonly record struct BoltedJoint(Joint Joint, double StressDiameterMm, 
 /// <param name="TorqueNmm">T, N·mm.</param>
 /// <param name="PitchPartNmm">F·P/2π, what stretches the bolt, N·mm.</param>
 /// <param name="FacePartNmm">Friction under the head or nut, N·mm.</param>
-/// <param name="LooseningNmm">Torque that undoes it at the same preload and friction, N·mm.</param>
+/// <param name="LooseningNmm">Torque that loosens it at the same preload and friction, N·mm.</param>
 /// <param name="YieldShare">Share of yield, tension and torsion together.</param>
 public readonly record struct TighteningPoint(
     double Friction,

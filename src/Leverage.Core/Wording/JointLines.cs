@@ -1,0 +1,140 @@
+using Leverage.Assessments;
+using Leverage.Preload;
+
+namespace Leverage.Wording;
+
+/// <summary>A label and what is said under it.</summary>
+/// <param name="Label">The label.</param>
+/// <param name="Words">One or two sentences.</param>
+public readonly record struct LabelledWords(string Label, string Words);
+
+/// <summary>What is said of a joint that is tightened, by <c>tighten</c> and <c>check</c> alike.</summary>
+public static class JointLines
+{
+    private const double RoughNutFactor = 0.35;
+
+    /// <summary>What changes the way of working, before any figure.</summary>
+    /// <param name="result">The assessment.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>Lines; none for an ordinary joint.</returns>
+    public static IReadOnlyList<LabelledWords> First(JointAssessment result, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(units);
+        JointSetup setup = result.Setup;
+        var lines = new List<LabelledWords>();
+        Add(setup.AdjustableBearing, "Bearing nut", "it sets the play of a bearing: turn the wheel while tightening, back off as its maker says. No preload is judged.");
+        Add(setup.LeftHand, "Left-hand", "turn anticlockwise to tighten. The torque is the same.");
+        Add(IsStainless(result), "Stainless", "it galls and seizes: paste on thread and face, turn slowly, no impact wrench.");
+        Add(result.Castle is not null, "Castle nut", result.Castle is { } castle ? Castle(castle, units) : "");
+        Add(setup.Staked, "Staked", "fit a new nut, tighten, then press its collar into the slot. Never stake one place twice.");
+        Add(setup.Locker, "Locker", "clean both threads of oil first. Wet locker oils the thread about like oil; tighten before it sets.");
+        Add(setup.RoughThread, "Rough thread", $"clean or recut it first. Dirty or rusty, the same torque leaves about {units.Preload(Rough(result))}.");
+        return lines;
+
+        void Add(bool holds, string label, string words)
+        {
+            if (holds)
+            {
+                lines.Add(new LabelledWords(label, words));
+            }
+        }
+    }
+
+    /// <summary>The verdict in a sentence.</summary>
+    /// <param name="result">The assessment.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>The sentence, with the thread's where it strips.</returns>
+    public static string Why(JointAssessment result, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(units);
+        string strips = result.Strip is not { } strip || strip.StripLoad >= strip.BreakLoad ? ""
+            : strip.Safety < 1 ? " The thread strips before the bolt has its preload."
+            : " The thread strips before the bolt breaks: too much torque ruins the hole.";
+        return Bolt(result) + strips;
+    }
+
+    /// <summary>What the turn after the first torque does.</summary>
+    /// <param name="angle">The turn.</param>
+    /// <param name="result">The assessment.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>Its sentences.</returns>
+    public static string Turn(AngleFigures angle, JointAssessment result, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(angle);
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(units);
+        string to = $"from {units.Preload(result.FirstStage.Likely)} to {units.Preload(angle.Preload)} likely";
+        return angle.Yields
+            ? $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}° and stays {units.Fine(angle.Stretch)} longer, "
+                + $"{UnitStyle.Fixed(100 * angle.StretchShare, 1)} % of its grip: renew the bolt each time."
+            : $"{to}. The bolt does not yield.";
+    }
+
+    /// <summary>How far the clamp misses by the way of tightening.</summary>
+    /// <param name="method">The way.</param>
+    /// <returns>Its sentence.</returns>
+    public static string Scatter(TighteningMethod method)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        string from = method.Low < method.High ? $"{UnitStyle.Fixed(100 * method.Low, 0)} to " : "";
+        string click = method.Name == "wrench"
+            ? $" Pull a clicking wrench once: pulled again it gets about {UnitStyle.Percent(TighteningMethod.SecondClick)} over."
+            : "";
+        return $"{method.Words}: the clamp misses by {from}{UnitStyle.Percent(method.High)}, largest {UnitStyle.Fixed(method.AlphaA, 1)} times the smallest.{click}";
+    }
+
+    /// <summary>What is left of the likely preload once the joint has settled.</summary>
+    /// <param name="result">The assessment.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>Its words.</returns>
+    public static string Settled(JointAssessment result, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(units);
+        var (least, most) = result.Settled;
+        return $"{UnitStyle.Figures(units.PreloadValue(least))} to {units.Preload(most)} of the likely preload, days later";
+    }
+
+    /// <summary>When the thread of the hole or bolt strips.</summary>
+    /// <param name="strip">The strip.</param>
+    /// <param name="hole">The hole.</param>
+    /// <param name="result">The assessment.</param>
+    /// <param name="units">Units.</param>
+    /// <returns>Its words.</returns>
+    public static string Strip(StripAssessment strip, TappedHole hole, JointAssessment result, UnitStyle units)
+    {
+        ArgumentNullException.ThrowIfNull(strip);
+        ArgumentNullException.ThrowIfNull(hole);
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(units);
+        string other = hole.Material.Else is { } more ? $" Taken for the plain name; {more.Words} shears at {units.Stress(more.Shear)}, this at {units.Stress(hole.Material.Shear)}." : "";
+        return $"the {(strip.HoleStrips ? "hole's" : "bolt's")} thread, {units.Length(hole.Engagement)} in {hole.Material.Words}; "
+            + $"preload up to {units.Preload(result.End.High)}: margin {UnitStyle.Fixed(strip.Safety, 1)}.{other}";
+    }
+
+    private static string Bolt(JointAssessment result) => result.Quote switch
+    {
+        null => "The bearing's play decides, not the preload.",
+        TorqueVerdict.Fits => "The bolt clamps well and does not yield.",
+        TorqueVerdict.Low => $"It uses {Share(result.End.YieldShare.Likely)} of yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
+            + "For a plug or a union it can be right.",
+        TorqueVerdict.Yields when result.Angle is not null && result.FirstStage.YieldShare.Likely <= 1 => "The turn takes the bolt past yield, as such bolts are meant to be.",
+        TorqueVerdict.Yields => "It yields the bolt at the likely friction.",
+        _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"It takes the bolt to {Share(result.End.YieldShare.Likely)} of yield at the likely friction.",
+        _ => $"It yields the bolt if friction is as low as {UnitStyle.Trim(result.Friction.Low, 3)}: know your lubricant.",
+    };
+
+    private static string Castle(CastleFigures castle, UnitStyle units) =>
+        $"start at the low end of its range, then on to the next slot, never back. A whole slot is {UnitStyle.Angle(castle.Step)} and adds up to "
+        + $"{units.Preload(castle.Adds)}: {Share(castle.YieldShare)} of yield{(castle.YieldShare > 1 ? ", past it" : "")}.";
+
+    private static bool IsStainless(JointAssessment result) => result.Grade.Standard.StartsWith("ISO 3506", StringComparison.Ordinal);
+
+    /// <summary>Preload of a dirty or rusty thread: nut factor 0.35 (engineers' mail archive, seaintarchive.org).</summary>
+    private static UnitsNet.Force Rough(JointAssessment result) => UnitsNet.Force.FromNewtons(
+        result.Torque.NewtonMillimeters / (RoughNutFactor * result.Setup.Thread.DiameterMm));
+
+    private static string Share(double share) => UnitStyle.Percent(share);
+}

@@ -1,0 +1,32 @@
+using Leverage.Assessments;
+using Leverage.LoadPath;
+
+namespace Leverage.Tests.Assessments;
+
+public sealed class JudgementEdgeTests
+{
+    [Fact]
+    public void With_no_link_nothing_is_weakest_and_safety_has_no_end()
+    {
+        NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
+        var judged = Judgement.Of(nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), null, [], Surroundings.None, []);
+        Assert.Equal((-1, double.PositiveInfinity), (judged.Weakest, judged.Safety));
+        Assert.Equal(nut.HighNmm, judged.DemandHighNmm);
+        Assert.Equal((0, 0, 0), (judged.ComesLoose, judged.StaysTight, judged.Gives));
+    }
+
+    [Fact]
+    public void Of_two_links_as_weak_the_first_is_named()
+    {
+        NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
+        var link = LinkLimit.Least(LinkKind.Square, 300e3, LimitSource.TestTorque, true);
+        var judged = Judgement.Of(
+            nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
+        Assert.Equal(1, judged.Weakest);
+        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Gives, 1e-6);
+    }
+
+    [Fact]
+    public void Safety_is_the_lowest_limit_over_the_hard_demand() =>
+        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, default, VerdictRules.None).Safety);
+}
