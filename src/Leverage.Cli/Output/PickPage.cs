@@ -29,7 +29,7 @@ internal sealed class PickPage
         PickTally tally = _pick.Tally;
         page.Note("Tried", string.Create(
             CultureInfo.InvariantCulture,
-            $"{tally.Sets} sets of tools in {tally.Setups} ways: {tally.Go} go, {tally.Care} care, {tally.Stop} stop; {Who()}"));
+            $"{tally.Sets} sets of tools in {tally.Setups} ways: {tally.Go} go, {tally.Care} care, {tally.Short} short, {tally.Stop} stop; {Who()}"));
         page.Space();
         Places(page);
         Better(page);

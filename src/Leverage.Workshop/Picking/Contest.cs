@@ -21,7 +21,7 @@ internal sealed class Contest
     private readonly PickRequest _request;
     private readonly NutFigures _nut;
     private readonly StanceHands[] _stances;
-    private readonly int[] _verdicts = new int[3];
+    private readonly int[] _verdicts = new int[(int)Verdict.Stop + 1];
     private readonly List<Entrant> _entrants = [];
     private int _sets;
 
@@ -30,7 +30,8 @@ internal sealed class Contest
 
     /// <summary>What was tried.</summary>
     internal PickTally Tally => new(
-        _sets, _verdicts[(int)Verdict.Go], _verdicts[(int)Verdict.Care], _verdicts[(int)Verdict.Stop]);
+        _sets, _verdicts[(int)Verdict.Go], _verdicts[(int)Verdict.Care], _verdicts[(int)Verdict.Short],
+        _verdicts[(int)Verdict.NotJudged], _verdicts[(int)Verdict.Stop]);
 
     /// <summary>The best use of the best set, with its full assessment; null where nothing fits.</summary>
     internal Place? Best => _entrants.Count > 0 ? Seat(Ranked(1)[0], null) : null;

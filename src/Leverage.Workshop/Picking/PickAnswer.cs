@@ -6,7 +6,7 @@ using Leverage.Wording;
 namespace Leverage.Workshop.Picking;
 
 /// <summary>What was tried.</summary>
-public sealed record TriedAnswer(int ToolSets, int Setups, int Go, int Care, int Stop);
+public sealed record TriedAnswer(int ToolSets, int Setups, int Go, int Care, int Short, int NotJudged, int Stop);
 
 /// <summary>A set of tools in its best use. Overlap is null with no tube, safety with no link that can be judged.</summary>
 public sealed record PlaceAnswer(

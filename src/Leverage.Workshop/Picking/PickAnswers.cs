@@ -19,7 +19,7 @@ public static class PickAnswers
             pick.Nut.Setup.Fastener.BookTorque.NewtonMeters,
             new TorqueSpread(nut.LowNmm / 1000, nut.LikelyNmm / 1000, nut.HighNmm / 1000),
             pick.Request.Person?.Name,
-            new TriedAnswer(tally.Sets, tally.Setups, tally.Go, tally.Care, tally.Stop),
+            new TriedAnswer(tally.Sets, tally.Setups, tally.Go, tally.Care, tally.Short, tally.NotJudged, tally.Stop),
             VerdictWords.Word(pick.Verdict),
             [.. pick.Places.Select((place, i) => Place(pick, i, style))],
             [.. pick.Changes.Select(change => PickWords.Change(change, style))],

@@ -19,11 +19,13 @@ public sealed record Place(
 /// <param name="Sets">Sets of tools that fit together on the nut.</param>
 /// <param name="Go">Set-ups judged go: sets at every overlap in every stance.</param>
 /// <param name="Care">Set-ups judged care.</param>
+/// <param name="Short">Set-ups judged short.</param>
+/// <param name="NotJudged">Set-ups of which nothing that could break was judged.</param>
 /// <param name="Stop">Set-ups judged stop.</param>
-public readonly record struct PickTally(int Sets, int Go, int Care, int Stop)
+public readonly record struct PickTally(int Sets, int Go, int Care, int Short, int NotJudged, int Stop)
 {
     /// <summary>All set-ups.</summary>
-    public int Setups => Go + Care + Stop;
+    public int Setups => Go + Care + Short + NotJudged + Stop;
 }
 
 /// <summary>A change that needs no other tools, and the best that can then be done with the chest.</summary>
