@@ -57,12 +57,13 @@ internal sealed class PreparedPull
     internal double Reaches(double deviate) => Math.Min(_hand.CapNmm, _hand.MedianNmm * Math.Exp(_hand.Sigma * deviate));
 
     /// <summary>Whether anything could break at a torque that has not stood as much before.</summary>
-    internal bool IsLoaded(int which, double torqueNmm, ReadOnlySpan<double> stood)
+    internal bool IsLoaded(int which, double torqueNmm, ReadOnlySpan<Stood> stood)
     {
+        double log = Math.Log(torqueNmm);
         foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
         {
-            double load = Load(risk, which, torqueNmm);
-            if (load > risk.LowNmm && load > stood[risk.Key])
+            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            if (load > risk.LogLow && !(stood[risk.Key].Happened && load <= stood[risk.Key].LogNmm))
             {
                 return true;
             }
@@ -74,35 +75,37 @@ internal sealed class PreparedPull
     /// <summary>Chance that everything stands a torque, given what it has stood before.</summary>
     /// <param name="which">Case of the first pull's nut.</param>
     /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
-    /// <param name="stood">The most each thing has stood, N·mm.</param>
+    /// <param name="stood">The most each thing has stood.</param>
     /// <param name="keep">Whether that is raised to what it stands now.</param>
-    internal double Survives(int which, double torqueNmm, Span<double> stood, bool keep)
+    internal double Survives(int which, double torqueNmm, Span<Stood> stood, bool keep)
     {
         double all = 1;
+        double log = Math.Log(torqueNmm);
         foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
         {
-            double load = Load(risk, which, torqueNmm);
-            double before = stood[risk.Key];
-            if (load > before && load > risk.LowNmm)
+            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            ref Stood before = ref stood[risk.Key];
+            if (load <= risk.LogLow || before.Happened && load <= before.LogNmm)
             {
-                double had = risk.Survival(before);
-                all *= had > 0 ? risk.Survival(load) / had : 0;
-                stood[risk.Key] = keep ? load : before;
+                continue;
+            }
+
+            double survival = risk.Survival(load);
+            all *= !before.Happened ? survival : before.Chance > 0 ? survival / before.Chance : 0;
+            if (keep)
+            {
+                before = new Stood(true, load, survival);
             }
         }
 
         return all;
     }
 
-    private double Load(in PreparedRisk risk, int which, double torqueNmm)
+    /// <summary>Log of the shank's torque, as if it had no tension.</summary>
+    private double Twist(int which, double torqueNmm)
     {
-        if (!risk.IsStud)
-        {
-            return torqueNmm;
-        }
-
         ShankState shank = _nut.Cases[CaseOf(which)].Shank;
-        return shank.Torque(torqueNmm) / shank.StandsShare;
+        return Math.Log(shank.Torque(torqueNmm) / shank.StandsShare);
     }
 
     private int CaseOf(int which) => _cases is null ? which : _cases[which];
@@ -144,16 +147,18 @@ internal sealed class PreparedPull
     }
 }
 
+/// <summary>The most a thing has stood, if it was loaded at all.</summary>
+/// <param name="Happened">Whether it was.</param>
+/// <param name="LogNmm">The log torque.</param>
+/// <param name="Chance">Chance that such a thing stands so much.</param>
+internal readonly record struct Stood(bool Happened, double LogNmm, double Chance);
+
 /// <summary>A risk of a prepared pull.</summary>
 internal readonly struct PreparedRisk
 {
     private readonly RiskCurve _curve;
 
-    internal PreparedRisk(int key, Risk risk)
-    {
-        _curve = new RiskCurve(risk);
-        (Key, IsStud, LowNmm) = (key, risk.Kind == RiskKind.StudTwistsOff, Math.Exp(_curve.Low));
-    }
+    internal PreparedRisk(int key, Risk risk) => (Key, IsStud, _curve) = (key, risk.Kind == RiskKind.StudTwistsOff, new RiskCurve(risk));
 
     /// <summary>Number of the thing it happens to.</summary>
     internal int Key { get; }
@@ -161,9 +166,9 @@ internal readonly struct PreparedRisk
     /// <summary>Whether it is the bolt or stud, whose load is the torque in its shank.</summary>
     internal bool IsStud { get; }
 
-    /// <summary>Torque it certainly stands, N·mm.</summary>
-    internal double LowNmm { get; }
+    /// <summary>Log torque it certainly stands.</summary>
+    internal double LogLow => _curve.Low;
 
-    /// <summary>Chance that it stands a torque, N·mm.</summary>
-    internal double Survival(double torqueNmm) => torqueNmm > LowNmm ? _curve.At(Math.Log(torqueNmm)).Survival : 1;
+    /// <summary>Chance that it stands a log torque.</summary>
+    internal double Survival(double logTorque) => _curve.At(logTorque).Survival;
 }

@@ -29,12 +29,12 @@ public static class PullSequence
     private const double Strongest = 4.2;
 
     /// <summary>Steps of strength for a nut of few cases, and of many, which smooth each other.</summary>
-    private const int Fine = 64;
+    private const int Fine = 36;
     private const int Coarse = 24;
     private const int FewCases = 9;
 
     /// <summary>Gauss–Legendre rule over the growths of a nut that comes at one pull.</summary>
-    private static readonly GaussLegendreRule Even = new(0, 1, 8);
+    private static readonly GaussLegendreRule Even = new(0, 1, 5);
 
     /// <summary>The chances after each pull: the first as <see cref="CompetingRisks"/> has it, what follows in proportion.</summary>
     /// <param name="pulls">The pulls, in order.</param>
@@ -49,12 +49,12 @@ public static class PullSequence
 
         OutcomeShares first = First(pulls[0]);
         var states = new ByThen[pulls.Count];
-        states[0] = new ByThen(first.ComesLoose, first.Gives + first.SlidesOff + first.WheelTurns);
+        states[0] = new ByThen(first.ComesLoose, Math.Max(0, first.Gives + first.SlidesOff + first.WheelTurns));
         if (pulls.Count > 1)
         {
             var (loose, breaks) = Sum(pulls);
             double left = 1 - loose[0] - breaks[0];
-            double scale = left > 0 ? first.StaysTight / left : 0;
+            double scale = left > 0 ? Math.Max(0, first.StaysTight) / left : 0;
             for (int i = 1; i < states.Length; i++)
             {
                 states[i] = new ByThen(states[i - 1].ComesLoose + scale * loose[i], states[i - 1].Breaks + scale * breaks[i]);
@@ -75,7 +75,7 @@ public static class PullSequence
     {
         var (keys, prepared) = PreparedPull.Of(pulls);
         var (loose, breaks) = (new double[pulls.Count], new double[pulls.Count]);
-        Span<double> stood = stackalloc double[keys];
+        Span<Stood> stood = stackalloc Stood[keys];
         BreakLooseTorque nut = pulls[0].Nut;
         int steps = nut.Cases.Length <= FewCases ? Fine : Coarse;
         for (int which = 0; which < nut.Cases.Length; which++)
@@ -94,7 +94,7 @@ public static class PullSequence
 
     /// <summary>One case of the nut and one person. The nuts still tight at a pull are those of more growth than any pull has moved.</summary>
     private static void Fight(
-        PreparedPull[] pulls, int which, double tightFrom, double strength, double weight, Span<double> stood, double[] loose, double[] breaks)
+        PreparedPull[] pulls, int which, double tightFrom, double strength, double weight, Span<Stood> stood, double[] loose, double[] breaks)
     {
         for (int i = 0; i < pulls.Length && weight > 0 && tightFrom < 1; i++)
         {
@@ -111,7 +111,7 @@ public static class PullSequence
     }
 
     /// <summary>Share of growths between two that turn with everything standing what they take.</summary>
-    private static double Coming(PreparedPull pull, int which, double from, double to, double reaches, Span<double> stood)
+    private static double Coming(PreparedPull pull, int which, double from, double to, double reaches, Span<Stood> stood)
     {
         if (!(to > from) || !pull.IsLoaded(which, reaches, stood))
         {
