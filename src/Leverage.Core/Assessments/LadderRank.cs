@@ -6,16 +6,16 @@ using MathNet.Numerics.Distributions;
 
 namespace Leverage.Assessments;
 
-/// <summary>Which of two set-ups to take first. Every threshold is a judgement.</summary>
+/// <summary>Which of two set-ups to take first.</summary>
 public static class LadderRank
 {
-    /// <summary>Chances this near count as alike, and less is no gain.</summary>
+    /// <summary>Chances this near count as alike, and less is no gain (judgement).</summary>
     public const double Alike = 0.05;
 
-    /// <summary>A set-up that comes less often than this never outranks one that comes more often.</summary>
+    /// <summary>A set-up that comes less often than this never outranks one that comes more often (judgement).</summary>
     public const double LeastWorth = 0.20;
 
-    /// <summary>A longer lever may add this much to what breaks, as a share of what it adds to what comes loose.</summary>
+    /// <summary>A longer lever may add this much to what breaks, as a share of what it adds to what comes loose (judgement).</summary>
     public const double MostHarm = 0.25;
 
     /// <summary>Of set-ups with a chance each the one to take: of those within five points of the likeliest, the fewest pieces, no tube or the shortest, the shortest lever.</summary>
