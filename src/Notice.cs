@@ -9,7 +9,7 @@ using System.Text;
 using System.Text.Json;
 using System.Xml.Linq;
 
-string[] shipped = ["Leverage.Cli", "Leverage.Page"];
+string[] shipped = ["Leverage.Cli", "Leverage.Page", "Leverage.Page.Server"];
 string cache = Environment.GetEnvironmentVariable("NUGET_PACKAGES")
     ?? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages");
 const string Notices = "src/Leverage.Package/notices";

@@ -9,12 +9,21 @@ export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1
 version=$(sed -n 's|.*<Version>\(.*\)</Version>.*|\1|p' Directory.Build.props)
 [ $# -gt 0 ] || set -- linux-x64 win-x64 osx-arm64
 
+# The page: a folder to put on any web server, and the single file that opens from anywhere.
+page() {
+  dotnet build src/Leverage.Page.Server -c Release -v q -nologo >artifacts/publish/page.log || { cat artifacts/publish/page.log; exit 1; }
+  rm -rf artifacts/publish/page artifacts/publish/leverage.html
+  cp -r artifacts/page artifacts/leverage.html artifacts/publish/
+  echo "artifacts/publish/page: a folder to upload, $(du -sm artifacts/publish/page | cut -f1) MB with its compressed forms"
+  echo "artifacts/publish/leverage.html: $(wc -c <artifacts/publish/leverage.html | awk '{ printf "%.1f", $1 / 1e6 }') MB"
+}
+
 native() { [ "$1" = linux-x64 ] && [ "$(uname -sm)" = 'Linux x86_64' ]; }
 
 programs() {
   local how=(-p:PublishAot=false -p:SelfContained=true -p:PublishSingleFile=true -p:PublishTrimmed=true -p:PublishReadyToRun=true)
   native "$1" && how=(-p:PublishAot=true)
-  for project in Leverage.Cli Leverage.Page; do
+  for project in Leverage.Cli Leverage.Page.Server; do
     dotnet publish "src/$project" -c Release -r "$1" -v q -o "$2" "${how[@]}" \
       >"artifacts/publish/$1.log" || { cat "artifacts/publish/$1.log"; exit 1; }
   done
@@ -22,6 +31,7 @@ programs() {
 }
 
 papers() {
+  cp -r artifacts/publish/page artifacts/publish/leverage.html "$1"
   cp LICENSE NOTICE CHANGELOG.md SECURITY.md README.md "$1"
   mkdir -p "$1/notices" "$1/completion"
   cp src/Leverage.Package/notices/* "$1/notices"
@@ -40,6 +50,8 @@ try() {
   "$2/leverage-page" --help | grep -q -i page
 }
 
+mkdir -p artifacts/publish
+page
 for machine in "$@"; do
   folder=artifacts/publish/leverage-$version-$machine
   rm -rf "$folder" && mkdir -p "$folder"

@@ -299,4 +299,5 @@ def main(output, draws="10000000"):
     rows.write(output)
 
 
-main(*sys.argv[1:])
+if __name__ == "__main__":
+    main(*sys.argv[1:])

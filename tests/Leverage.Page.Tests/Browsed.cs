@@ -1,10 +1,11 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;
 
-/// <summary>A real browser on the real server; whatever it complains of or asks of another machine is kept.</summary>
+/// <summary>A real browser on the real page; whatever it complains of or asks of another machine is kept.</summary>
 public sealed class Browsed : IAsyncLifetime
 {
     /// <summary>Debian's Chromium: without a desktop's own windows if it is there, as that is the same engine at half the work.</summary>
@@ -46,8 +47,8 @@ public sealed class Browsed : IAsyncLifetime
         await _page.DisposeAsync();
     }
 
-    /// <summary>A fresh browser window at an address; skips, loudly, on a machine without the browser.</summary>
-    internal async Task<IPage> Open(string path, int width = 1280, int height = 900, BrowserNewContextOptions? options = null)
+    /// <summary>A fresh browser window at a place of the page; skips, loudly, on a machine without the browser.</summary>
+    internal async Task<IPage> Open(string place = "", int width = 1280, int height = 900, BrowserNewContextOptions? options = null, string? address = null)
     {
         Assert.SkipUnless(_browser is not null, "NO BROWSER: nothing of the page was tried in one. Install Debian's chromium-headless-shell or chromium.");
         options ??= new();
@@ -55,42 +56,43 @@ public sealed class Browsed : IAsyncLifetime
         IBrowserContext context = await _browser!.NewContextAsync(options);
         _open.Add(context);
         IPage page = await context.NewPageAsync();
-        page.SetDefaultTimeout(30_000);
-        page.Console += (_, message) => { if (message.Type is "error" or "warning" && !IsRefusal(message)) Complaints.Enqueue(message.Text); };
+        page.SetDefaultTimeout(60_000);
+        string home = address ?? _page.Address;
+        page.Console += (_, message) => { if (message.Type is "error" or "warning") Complaints.Enqueue(message.Text); };
         page.PageError += (_, error) => Complaints.Enqueue(error);
-        page.Request += (_, request) => { if (!request.Url.StartsWith(_page.Address, StringComparison.Ordinal)) Complaints.Enqueue($"asked {request.Url}"); };
-        page.Response += (_, response) => { if (response.Status >= 400 && response.Status != 400) Complaints.Enqueue($"{response.Status.ToString(CultureInfo.InvariantCulture)} {response.Url}"); };
-        await page.GotoAsync(_page.Address + path);
-        await page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
+        page.Request += (_, request) => { if (!request.Url.StartsWith(home, StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal)) Complaints.Enqueue($"asked {request.Url}"); };
+        page.Response += (_, response) => { if (response.Status >= 400) Complaints.Enqueue($"{response.Status.ToString(CultureInfo.InvariantCulture)} {response.Url}"); };
+        await page.GotoAsync(home + (address is null ? "/" : "") + place);
+        await Ready(page);
         return page;
     }
 
-    /// <summary>Chromium's own note that a request was answered by 400, as every unfinished word is.</summary>
-    private static bool IsRefusal(IConsoleMessage message) => message.Text.Contains("status of 400 (Bad Request)", StringComparison.Ordinal);
+    internal static Task Ready(IPage page) => page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
 
-    /// <summary>Types into a field as a person does and waits for the answer to it.</summary>
-    internal static Task Type(IPage page, string field, string text) =>
-        page.RunAndWaitForResponseAsync(() => page.FillAsync($"[name='{field}']", text), response => response.Url.Contains("/loosen?", StringComparison.Ordinal));
-
-    /// <summary>Drags a slider's thumb to a value with the mouse.</summary>
-    internal static async Task Drag(IPage page, string id, double value)
+    /// <summary>Asks the page's core in the browser, by the module its scripts ask through.</summary>
+    internal static async Task<JsonElement> Ask(IPage page, string question, string query)
     {
-        ILocator slider = page.Locator($"#{id}");
-        await slider.ScrollIntoViewIfNeededAsync();
-        LocatorBoundingBoxResult box = (await slider.BoundingBoxAsync())!;
-        float At(double share) => (float)(box.X + 8 + (box.Width - 16) * share);
-        double[] range = await slider.EvaluateAsync<double[]>("each => [Number(each.min), Number(each.max), Number(each.value)]");
-        double Share(double at) => (at - range[0]) / (range[1] - range[0]);
-        float middle = box.Y + box.Height / 2;
-        await page.Mouse.MoveAsync(At(Share(range[2])), middle);
+        string json = await page.EvaluateAsync<string>(
+            "async ([question, query]) => JSON.stringify((await import('/core.js')).ask(question, query))", new[] { question, query });
+        return JsonDocument.Parse(json).RootElement.Clone();
+    }
+
+    /// <summary>Drags a handle of the picture by so many pixels.</summary>
+    internal static async Task Drag(IPage page, string handle, float right, float down)
+    {
+        ILocator grip = page.Locator($"[data-handle='{handle}'] .grip");
+        await grip.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult box = (await grip.BoundingBoxAsync())!;
+        float x = box.X + box.Width / 2;
+        float y = box.Y + box.Height / 2;
+        await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
-        await page.Mouse.MoveAsync(At(Share(value)), middle, new() { Steps = 8 });
+        await page.Mouse.MoveAsync(x + right, y + down, new() { Steps = 6 });
         await page.Mouse.UpAsync();
-        await Assertions.Expect(page.Locator($"#{id}")).ToHaveJSPropertyAsync("value", value.ToString(CultureInfo.InvariantCulture));
     }
 
     /// <summary>The verdict's word as shown.</summary>
-    internal static async Task<string> Verdict(IPage page) => (await page.TextContentAsync("#word"))!.Trim();
+    internal static ILocator Word(IPage page) => page.Locator("#word");
 
     /// <summary>Nothing was complained of and nothing asked of another machine since the last time.</summary>
     internal void NoComplaint()

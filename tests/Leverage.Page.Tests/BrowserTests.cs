@@ -1,187 +1,154 @@
-using System.Text.Json;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;
 
+/// <summary>The page in use: the three questions, the verdict line, the picture, history, phone and keyboard.</summary>
 public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsyncDisposable
 {
+    private static readonly string[] Places =
+        ["", $"#loosen?{PageUnderTest.Example}", "#tighten?thread=M12x1.25&grade=10.9&torque=130Nm", "#chest", "#job", "#tables/large-nuts?find=hub", "#lesson/2", "#lesson/teacher"];
+
+    public static TheoryData<int, int> Sizes => new() { { 390, 844 }, { 768, 1024 }, { 1280, 900 }, { 320, 640 }, { 844, 390 }, { 640, 450 } };
+
     public async ValueTask DisposeAsync() => await browser.Shut();
 
     [Fact]
-    public async Task It_opens_with_a_go_and_a_slider_turns_it_to_stop_with_the_side_view_saying_why()
+    public async Task It_opens_on_three_questions_and_no_answer()
     {
-        IPage page = await browser.Open("/");
-        Assert.Equal("go", await Browsed.Verdict(page));
-        await Browsed.Drag(page, "slide-overlap", 100);
-        await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("stop");
-        Assert.Equal("100mm", await page.InputValueAsync("[name=overlap]"));
-        Assert.Contains("dent", await page.TextContentAsync("#sentence"), StringComparison.Ordinal);
-        await Browsed.Drag(page, "slide-overlap", 400);
-        await Browsed.Drag(page, "slide-below-level", 45);
-        await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("stop");
-        Assert.Contains("it slides off", await page.Locator("#side desc").TextContentAsync(), StringComparison.Ordinal);
+        IPage page = await browser.Open();
+        await Assertions.Expect(Browsed.Word(page)).ToHaveTextAsync("no answer");
+        Assert.Equal(["1 · Which nut?", "2 · Which bar?", "3 · What goes over it?"], await page.Locator("form h2").AllTextContentsAsync());
+        Assert.Equal("", await page.InputValueAsync("#f-hex"));
+        Assert.Empty((await page.Locator(".refusal:visible").AllTextContentsAsync()));
         browser.NoComplaint();
     }
 
     [Fact]
-    public async Task A_typed_set_up_is_answered_as_the_command_line_answers_it_to_the_last_digit()
+    public async Task An_old_verdict_never_stays_beside_a_refusal_which_waits_until_its_field_is_left()
     {
-        IPage page = await browser.Open("/");
-        await Browsed.Type(page, "book-torque", "340ft-lb");
-        await Browsed.Type(page, "thread", "1/2-20");
-        await Browsed.Type(page, "grade", "SAE 8");
-        await Browsed.Type(page, "tube", "42.4mmx3.2mmx1.1m");
-        await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).tube.handToTipMm === 605");
-        string shown = (await page.GetAttributeAsync("#setup", "data-answer"))!;
-        using var answer = JsonDocument.Parse(shown);
-        string query = new Uri(page.Url).Query[1..].Replace('+', ' ');
-        Assert.Equal(CommandLine.Values(CommandLine.Loosen(query)), CommandLine.Values(answer.RootElement));
+        IPage page = await browser.Open("#loosen?torque=100Nm&hex=19mm&bar=600mm&drive=1/2");
+        await Assertions.Expect(Browsed.Word(page)).Not.ToHaveTextAsync("no answer");
+        await page.ClickAsync("#anew");
+        await page.FillAsync("#f-torque", "100");
+        await Assertions.Expect(Browsed.Word(page)).Not.ToHaveTextAsync("no answer");
+        await page.FillAsync("#f-bar", "9x");
+        await Assertions.Expect(Browsed.Word(page)).ToHaveTextAsync("no answer");
+        await Assertions.Expect(page.Locator("#f-bar-error")).ToBeHiddenAsync();
+        await page.PressAsync("#f-bar", "Tab");
+        await Assertions.Expect(page.Locator("#f-bar-error")).ToContainTextAsync("Bar: cannot read '9x'");
+        Assert.Equal("true", await page.GetAttributeAsync("#f-bar", "aria-invalid"));
+        await page.FillAsync("#f-bar", "600");
+        await Assertions.Expect(Browsed.Word(page)).Not.ToHaveTextAsync("no answer");
+        await Assertions.Expect(page.Locator("#f-bar-error")).ToBeHiddenAsync();
         browser.NoComplaint();
     }
 
     [Fact]
-    public async Task A_bookmark_brings_the_whole_set_up_back()
+    public async Task Clearing_a_field_drops_what_hangs_on_it_without_a_word()
     {
-        IPage first = await browser.Open("/");
-        await Browsed.Type(first, "overlap", "150mm");
-        await first.CheckAsync("[data-hold=gear]");
-        await first.ClickAsync("#units");
-        await Assertions.Expect(first.Locator("#case")).ToContainTextAsync("lbf·ft");
-        await Assertions.Expect(first.Locator("#word")).ToHaveTextAsync("care");
-        IPage second = await browser.Open(new Uri(first.Url).PathAndQuery);
-        Assert.Equal(await first.GetAttributeAsync("#setup", "data-answer"), await second.GetAttributeAsync("#setup", "data-answer"));
-        Assert.Equal("150mm", await second.InputValueAsync("[name=overlap]"));
-        Assert.True(await second.IsCheckedAsync("[data-hold=gear]"));
-        Assert.Equal(first.Url, second.Url);
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
+        await page.FillAsync("#f-bar", "");
+        await page.PressAsync("#f-bar", "Tab");
+        await Assertions.Expect(page.Locator("#f-overlap")).ToBeHiddenAsync();
+        await page.WaitForFunctionAsync("() => !location.hash.includes('tube') && !location.hash.includes('overlap') && !location.hash.includes('bar')");
+        Assert.Empty(await page.Locator(".refusal:visible").AllTextContentsAsync());
         browser.NoComplaint();
     }
 
     [Fact]
-    public async Task A_mistake_is_told_beside_its_field_and_goes_when_it_is_mended()
+    public async Task Dragging_tube_swing_and_hands_asks_the_core_and_back_undoes_it()
     {
-        IPage page = await browser.Open("/");
-        await Browsed.Type(page, "overlap", "900mm");
-        await Assertions.Expect(page.Locator("#refusal")).ToContainTextAsync("overlap: 900 mm is longer than the bar");
-        Assert.Equal("true", await page.GetAttributeAsync("[name=overlap]", "aria-invalid"));
-        await Browsed.Type(page, "overlap", "300mm");
-        await Assertions.Expect(page.Locator("#refusal")).ToBeHiddenAsync();
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
+        string start = await page.EvaluateAsync<string>("location.hash");
+        await Browsed.Drag(page, "tube along the bar", 120, 45);
+        await Assertions.Expect(page.Locator(".side svg[data-state]")).ToHaveAttributeAsync("data-state", "dents-mouth");
+        await Assertions.Expect(Browsed.Word(page)).ToHaveTextAsync("stop");
+        Assert.Matches("overlap=1[0-4][0-9]mm", await page.EvaluateAsync<string>("location.hash"));
+        await page.ClickAsync("#undo");
+        await page.WaitForFunctionAsync("start => location.hash === start", start);
+        await Assertions.Expect(page.Locator(".side svg[data-state]")).ToHaveAttributeAsync("data-state", "holds");
+        Assert.Equal("400", await page.InputValueAsync("#f-overlap"));
+        await page.ClickAsync("#redo");
+        await Assertions.Expect(page.Locator(".side svg[data-state]")).ToHaveAttributeAsync("data-state", "dents-mouth");
+        await page.ClickAsync("#undo");
+        await Browsed.Drag(page, "swing of the bar", -170, 260);
+        await Assertions.Expect(page.Locator(".side svg[data-state]")).ToHaveAttributeAsync("data-state", "off");
+        await Assertions.Expect(page.Locator(".side svg .off")).ToHaveCountAsync(1);
         browser.NoComplaint();
     }
 
     [Fact]
-    public async Task A_chest_is_opened_from_disk_and_its_pieces_fill_the_fields()
+    public async Task A_handle_moves_by_keys_and_a_verdict_that_changes_is_announced()
     {
-        IPage page = await browser.Open("/");
-        string chest = Path.Combine(Repository.Root, "shared", "pickup", "chest.toml");
-        await page.SetInputFilesAsync("#file", chest);
-        await page.SelectOptionAsync("[data-group=bar]", new SelectOptionValue { Label = "long bar" });
-        await page.SelectOptionAsync("[data-group=tube]", new SelectOptionValue { Label = "scaffold tube" });
-        await Assertions.Expect(page.Locator("#case")).ToContainTextAsync("M24");
-        await page.WaitForFunctionAsync("() => JSON.parse(document.getElementById('setup').dataset.answer).lever.reachMm > 1600");
-        Assert.Equal("1000mm", await page.InputValueAsync("[name=bar]"));
-        Assert.Equal("48.3mmx3.2mmx1500mm", await page.InputValueAsync("[name=tube]"));
-        Assert.Contains("bar-straight=800mm", page.Url, StringComparison.Ordinal);
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
+        await page.Locator("[data-handle='swing of the bar']").FocusAsync();
+        for (int press = 0; press < 6; press++)
+        {
+            await page.Keyboard.PressAsync("ArrowRight");
+        }
+
+        await Assertions.Expect(page.Locator("#f-past-square")).ToHaveValueAsync("50");
+        await Assertions.Expect(page.Locator("#announce")).ToContainTextAsync("stop");
+        Assert.Equal("swing of the bar", await page.EvaluateAsync<string>("document.activeElement.dataset.handle"));
         browser.NoComplaint();
     }
 
     [Fact]
-    public async Task A_job_is_opened_with_the_chest_it_names_and_a_nut_of_it_fills_the_fields()
+    public async Task An_address_brings_the_whole_set_up_back_in_its_units()
     {
-        IPage page = await browser.Open("/");
-        string folder = Path.Combine(Repository.Root, "shared", "pickup");
-        await page.SetInputFilesAsync("#file", Path.Combine(folder, "job.toml"));
-        await Assertions.Expect(page.Locator("#pieces")).ToContainTextAsync("Open both together");
-        await page.SetInputFilesAsync("#file", [Path.Combine(folder, "job.toml"), Path.Combine(folder, "chest.toml")]);
-        await page.SelectOptionAsync("[data-group=nut]", new SelectOptionValue { Index = 1 });
-        await page.SelectOptionAsync("[data-group=bar]", new SelectOptionValue { Label = "long bar" });
-        Assert.Equal("1000mm", await page.InputValueAsync("[name=bar]"));
-        Assert.NotEqual("460Nm", await page.InputValueAsync("[name='book-torque']"));
+        IPage first = await browser.Open($"#loosen?{PageUnderTest.Example}&units=us");
+        await Assertions.Expect(first.Locator("#details")).ToContainTextAsync("lbf·ft");
+        IPage second = await browser.Open(new Uri(first.Url).Fragment);
+        Assert.Equal(await first.GetAttributeAsync(".tell", "data-answer"), await second.GetAttributeAsync(".tell", "data-answer"));
+        await Assertions.Expect(second.Locator("#units")).ToHaveAttributeAsync("aria-pressed", "true");
+        await second.ClickAsync("#scan");
+        await Assertions.Expect(second.Locator("#code svg")).ToBeVisibleAsync();
         browser.NoComplaint();
     }
 
     [Theory]
-    [InlineData("/", 390)]
-    [InlineData("/", 1280)]
-    [InlineData("/lesson", 390)]
-    [InlineData("/lesson", 1280)]
-    public async Task Nothing_scrolls_sideways_every_target_can_be_hit_and_nothing_shuts_anybody_out(string path, int width)
+    [MemberData(nameof(Sizes))]
+    public async Task No_view_is_wider_than_its_screen_and_the_verdict_stays_in_view(int width, int height)
     {
-        IPage page = await browser.Open(path, width, 844);
-        await page.EvaluateAsync("document.querySelectorAll('details').forEach(each => each.open = true)");
-        Assert.Equal(width, await page.EvaluateAsync<int>("Math.max(document.documentElement.scrollWidth, document.body.scrollWidth)"));
-        string[] small = await page.EvaluateAsync<string[]>("""
-            [...document.querySelectorAll('button, select, input:not([type=hidden]), summary, nav a')]
-              .map(each => each.type === 'checkbox' ? each.closest('label') : each)
-              .filter(each => each.getClientRects().length && each.getBoundingClientRect().height < 43.5)
-              .map(each => each.outerHTML.slice(0, 80))
-            """);
-        Assert.Empty(small);
-        Assert.Empty(await ShutOut(page));
-        browser.NoComplaint();
-    }
-
-    [Fact]
-    public async Task Dark_screens_shut_nobody_out_either()
-    {
-        IPage page = await browser.Open("/", 390, 844, new() { ColorScheme = ColorScheme.Dark });
-        Assert.Empty(await ShutOut(page));
-    }
-
-    [Fact]
-    public async Task The_keyboard_alone_is_enough()
-    {
-        IPage page = await browser.Open("/");
-        for (int i = 0; i < 12 && await Focused(page) != "slide-overlap"; i++)
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}", width, height);
+        foreach (string place in Places)
         {
-            await page.Keyboard.PressAsync("Tab");
+            await page.EvaluateAsync("place => { location.hash = place || '#loosen' }", place);
+            Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"{place} is wider than the screen");
         }
 
-        Assert.Equal("slide-overlap", await Focused(page));
-        await page.Keyboard.PressAsync("Home");
-        await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("stop");
-        await page.Keyboard.PressAsync("End");
-        await Assertions.Expect(page.Locator("#word")).ToHaveTextAsync("go");
-        Assert.Equal("450mm", await page.InputValueAsync("[name=overlap]"));
+        await page.EvaluateAsync($"() => {{ location.hash = '#loosen?{PageUnderTest.Example}' }}");
+        await page.EvaluateAsync("scrollTo(0, document.body.scrollHeight)");
+        LocatorBoundingBoxResult box = (await page.Locator("#verdict").BoundingBoxAsync())!;
+        Assert.InRange(box.Y, -1, 1);
+        Assert.InRange(box.Height, 20, height / 5.0);
         browser.NoComplaint();
+    }
+
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task Axe_finds_nothing_on_any_view(ColorScheme scheme)
+    {
+        IPage page = await browser.Open("", options: new() { ColorScheme = scheme });
+        foreach (string place in Places)
+        {
+            await page.EvaluateAsync("place => { location.hash = place || '#loosen' }", place);
+            await page.WaitForTimeoutAsync(150);
+            var result = await page.RunAxe();
+            Assert.True(result.Violations.Length == 0, $"{place}: {string.Join("; ", result.Violations.Select(v => $"{v.Id} {string.Join(' ', v.Nodes.Take(2).Select(n => n.Html))}"))}");
+        }
     }
 
     [Fact]
-    public async Task It_prints_what_it_shows()
+    public async Task A_set_up_prints_on_one_page()
     {
-        IPage page = await browser.Open("/");
-        byte[] sheet = await page.PdfAsync(new() { Format = "A4" });
-        Assert.True(sheet.Length > 20_000);
-        await page.EmulateMediaAsync(new() { Media = Media.Print });
-        Assert.False(await page.IsVisibleAsync("#sliders"));
-        Assert.True(await page.IsVisibleAsync("#verdict"));
-        IPage lesson = await browser.Open("/lesson");
-        await lesson.EmulateMediaAsync(new() { Media = Media.Print });
-        Assert.True(await lesson.IsVisibleAsync("#sheet .answers"));
-        Assert.True((await lesson.PdfAsync(new() { Format = "A4" })).Length > 20_000);
-        browser.NoComplaint();
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
+        byte[] paper = await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true });
+        Assert.Equal(1, Pages(paper));
     }
 
-    [Fact]
-    public async Task The_lesson_marks_answers_by_the_learners_own_numbers()
-    {
-        IPage page = await browser.Open("/lesson");
-        await page.FillAsync("#guess", "300");
-        await page.ClickAsync("text=Check");
-        await Assertions.Expect(page.Locator("#result")).ToContainTextAsync("Not yet");
-        await page.FillAsync("#guess", "400");
-        await page.ClickAsync("text=Check");
-        await Assertions.Expect(page.Locator("#result")).ToHaveTextAsync("Right.");
-        await page.RunAndWaitForResponseAsync(() => page.FillAsync("[name=overlap]", "200mm"), response => response.Url.Contains("lesson-steps", StringComparison.Ordinal));
-        await page.ClickAsync("#next");
-        await Assertions.Expect(page.Locator("#step h2")).ToContainTextAsync("two places");
-        await Assertions.Expect(page.Locator("#step")).ToContainTextAsync("the overlap is 200 mm");
-        browser.NoComplaint();
-    }
-
-    /// <summary>What shuts somebody out, by the rules of WCAG a program can look at.</summary>
-    private static async Task<string[]> ShutOut(IPage page) =>
-        [.. (await page.RunAxe()).Violations.Select(each => $"{each.Id}: {each.Help} {string.Join(" | ", each.Nodes.Select(node => node.Html))}")];
-
-    private static Task<string> Focused(IPage page) => page.EvaluateAsync<string>("document.activeElement.id");
+    private static int Pages(byte[] pdf) =>
+        System.Text.RegularExpressions.Regex.Count(System.Text.Encoding.Latin1.GetString(pdf), @"/Type\s*/Page[^s]", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5));
 }

@@ -15,7 +15,7 @@ internal static class CommandLine
         foreach (string pair in query.Split('&'))
         {
             (string name, string value) = (pair[..pair.IndexOf('=', StringComparison.Ordinal)], Uri.UnescapeDataString(pair[(pair.IndexOf('=', StringComparison.Ordinal) + 1)..]));
-            string[] words = name == "book-torque" ? [value] : name is "left-hand" or "soaked" or "on-stands" ? [$"--{name}"] : [$"--{name}", value];
+            string[] words = name == "torque" ? [value] : name is "left-hand" or "soaked" or "on-stands" ? [$"--{name}"] : [$"--{name}", value];
             Array.ForEach(words, start.ArgumentList.Add);
         }
 
@@ -33,6 +33,37 @@ internal static class CommandLine
         JsonValueKind.Object => element.EnumerateObject().SelectMany(each => Values(each.Value, $"{path}.{each.Name}")),
         JsonValueKind.Array => element.EnumerateArray().SelectMany((each, i) => Values(each, $"{path}[{i.ToString(System.Globalization.CultureInfo.InvariantCulture)}]")).Append($"{path}: {element.GetArrayLength().ToString(System.Globalization.CultureInfo.InvariantCulture)}"),
         JsonValueKind.String => [$"{path}: {element.GetString()}"],
+        JsonValueKind.Number => [$"{path}: {element.GetDouble().ToString("R", System.Globalization.CultureInfo.InvariantCulture)}"],
         _ => [$"{path}: {element.GetRawText()}"],
     };
+
+    /// <summary>
+    /// Whether two lists of values say the same: words to the letter, numbers to nine digits, as sine and logarithm of browser
+    /// and processor differ in their last digits.
+    /// </summary>
+    internal static string? Difference(IReadOnlyList<string> expected, IReadOnlyList<string> actual)
+    {
+        for (int i = 0; i < Math.Max(expected.Count, actual.Count); i++)
+        {
+            string one = i < expected.Count ? expected[i] : "nothing";
+            string other = i < actual.Count ? actual[i] : "nothing";
+            if (one != other && !Close(one, other))
+            {
+                return $"{one} against {other}";
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Close(string one, string other)
+    {
+        string[] first = one.Split(": ", 2);
+        string[] second = other.Split(": ", 2);
+        return first.Length == 2 && second.Length == 2 && first[0] == second[0] && Number(first[1]) is { } a && Number(second[1]) is { } b
+            && Math.Abs(a - b) <= 1e-9 * Math.Max(Math.Abs(a), 1e-3);
+    }
+
+    private static double? Number(string text) =>
+        double.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, out double number) ? number : null;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Leverage.Assessments;
 using Leverage.Wording;
 
@@ -7,7 +8,24 @@ namespace Leverage.Cli.Output;
 internal static class MoveTable
 {
     /// <summary>Lays the moves out.</summary>
-    internal static void Write(Page page, LooseningAssessment assessment, UnitStyle units)
+    internal static void Write(Page page, LooseningAssessment assessment, UnitStyle units) => Write(page, assessment.Moves, units);
+
+    /// <summary>Lays steps out: each with its number, the pull as asked as "now", what destroys the nut as "last".</summary>
+    internal static void Write(Page page, IReadOnlyList<LadderStep> steps, UnitStyle units)
     {
+        if (steps.Count == 0)
+        {
+            return;
+        }
+
+        page.StepsHead("In this order", "loose by then", "breaks");
+        for (int i = 0, number = 0; i < steps.Count; i++)
+        {
+            LadderStep step = steps[i];
+            string mark = step.Key == "now" ? "now"
+                : i == steps.Count - 1 ? "last"
+                : (++number).ToString(CultureInfo.InvariantCulture);
+            page.Step(mark, MoveWords.Of(step, units), step.ComesLooseBy, step.BreaksBy);
+        }
     }
 }

@@ -13,6 +13,8 @@ internal sealed class Page
     private const int LabelWidth = 15;
     private const int NumberWidth = 6;
     private const int RankWidth = 11;
+    private const int ComesWidth = 15;
+    private const int BreaksWidth = 8;
 
     private readonly TextWriter _text;
     private readonly bool _colour;
@@ -130,6 +132,28 @@ internal sealed class Page
         string start = $"  {Coloured(word, verdict)}   ";
         Wrap(start, word.Length + 5, why, word.Length + 5);
     }
+
+    /// <summary>The head over steps and their chances.</summary>
+    internal void StepsHead(string words, string comes, string breaks) =>
+        _text.Write($"  {words.PadRight(Width - 2 - ComesWidth - BreaksWidth)}{comes.PadLeft(ComesWidth)}{breaks.PadLeft(BreaksWidth)}\n");
+
+    /// <summary>A step: its mark, its words, and how often the nut has come loose and something has broken by then, in 100; no figure for null.</summary>
+    internal void Step(string mark, string words, double? comes, double? breaks)
+    {
+        string start = $"    {mark.PadRight(5)} ";
+        string[] lines = [.. UnitGlue.Lines(words, Width - start.Length - ComesWidth - BreaksWidth)];
+        string figures = comes is { } loose && breaks is { } broken
+            ? Hundreds(loose).PadLeft(ComesWidth) + Hundreds(broken).PadLeft(BreaksWidth)
+            : "no figure".PadLeft(ComesWidth);
+        bool last = comes is null && mark == "last";
+        _text.Write($"{start}{lines[0].PadRight(Width - start.Length - ComesWidth - BreaksWidth)}{(last ? "" : figures)}".TrimEnd() + "\n");
+        foreach (string line in lines.Skip(1))
+        {
+            _text.Write($"{new string(' ', start.Length)}{line}\n");
+        }
+    }
+
+    private static string Hundreds(double share) => Math.Round(100 * share).ToString("0", CultureInfo.InvariantCulture);
 
     /// <summary>Every line of a table, indented.</summary>
     internal void Table(Columns columns)

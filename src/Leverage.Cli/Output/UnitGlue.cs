@@ -35,4 +35,22 @@ internal static class UnitGlue
             yield return held;
         }
     }
+
+    /// <summary>Words in lines no longer than a width.</summary>
+    internal static IEnumerable<string> Lines(string words, int width)
+    {
+        string line = "";
+        foreach (string word in Words(words))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > width)
+            {
+                yield return line;
+                line = "";
+            }
+
+            line = line.Length == 0 ? word : $"{line} {word}";
+        }
+
+        yield return line;
+    }
 }

@@ -9,7 +9,7 @@ namespace Leverage.Assessments;
 internal static class GripDefaults
 {
     /// <summary>Lowest angle of the swing when none is said, degrees (judgement).</summary>
-    private const double BelowLevelDeg = 30;
+    private const double PastSquareDeg = 30;
 
     /// <summary>Low and high friction about a figure the person gives (judgement).</summary>
     private const double GivenLow = 0.75;
@@ -17,7 +17,7 @@ internal static class GripDefaults
 
     internal static Angle Swing(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
-        Angle lowest = request.PastSquare ?? Angle.FromDegrees(BelowLevelDeg);
+        Angle lowest = request.PastSquare ?? Angle.FromDegrees(PastSquareDeg);
         if (tubed && request.PastSquare is null)
         {
             assumed.Add(new Assumption("lowest angle of the swing", lowest));

@@ -97,6 +97,9 @@ public sealed record LooseningAssessment
     /// <summary>What the heat does; null where nothing is heated.</summary>
     public HeatAssessment? Heat { get; init; }
 
+    /// <summary>What to do, one step after another; empty where nobody asked for it.</summary>
+    public IReadOnlyList<LadderStep> Moves { get; init; } = [];
+
     /// <summary>What to change, best first.</summary>
     public IReadOnlyList<Advice> Advice { get; init; } = [];
 

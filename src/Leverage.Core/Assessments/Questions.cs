@@ -5,11 +5,15 @@ namespace Leverage.Assessments;
 /// <summary>Will it come loose, is it safe, and what to do next.</summary>
 public static class Loosening
 {
-    /// <summary>What a nut takes, and what a set-up means for it.</summary>
+    /// <summary>What a nut takes, what a set-up means for it, and what to do one step after another.</summary>
     /// <param name="request">What is known; whatever is left out is assumed, and the assessment says so.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="Reading.InputException">A value is not accepted, or two do not fit together; it names the field and the cure.</exception>
-    public static LooseningAssessment Assess(LooseningRequest request) => LooseningAssessor.Assess(LooseningDefaults.Complete(request));
+    public static LooseningAssessment Assess(LooseningRequest request)
+    {
+        LooseningAssessment plain = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request));
+        return plain with { Moves = Ladder.Of(request, plain) };
+    }
 }
 
 /// <summary>What to set, and what preload that makes.</summary>

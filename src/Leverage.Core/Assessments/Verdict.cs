@@ -171,10 +171,10 @@ public static class VerdictOf
     {
         VerdictRules stops = At(facts, HurtStop, DamageStop) | Where(Safe.No, facts);
         VerdictRules cares = (At(facts, HurtCare, DamageCare) | Where(Safe.Care, facts)
-            | (facts.SlidesAsItTurns > SlidingCare ? VerdictRules.SlidesAsItTurns : 0)
-            | (facts.HandsMs > FastMs ? VerdictRules.FastHands : 0)) & ~stops;
+            | (facts.SlidesAsItTurns > SlidingCare ? VerdictRules.SlidesAsItTurns : VerdictRules.None)
+            | (facts.HandsMs > FastMs ? VerdictRules.FastHands : VerdictRules.None)) & ~stops;
         bool judged = facts is { Pulled: true, ToolJudged: true };
-        Safe safe = stops != 0 ? Safe.No : !judged ? Safe.NotJudged : cares != 0 ? Safe.Care : Safe.Yes;
+        Safe safe = stops != VerdictRules.None ? Safe.No : !judged ? Safe.NotJudged : cares != VerdictRules.None ? Safe.Care : Safe.Yes;
         Comes comes = !facts.Pulled ? Comes.NotJudged
             : facts.ComesLoose >= LikelyShare ? Comes.Likely
             : facts.ComesLoose >= MaybeShare ? Comes.Maybe
@@ -205,5 +205,5 @@ public static class VerdictOf
     }
 
     private static VerdictRules Where(Safe level, VerdictFacts facts) =>
-        (facts.Stands == level ? VerdictRules.OnStands : 0) | (facts.Tube == level ? VerdictRules.TubeBelowPush : 0);
+        (facts.Stands == level ? VerdictRules.OnStands : VerdictRules.None) | (facts.Tube == level ? VerdictRules.TubeBelowPush : VerdictRules.None);
 }

@@ -139,6 +139,17 @@ public sealed class BreakLooseTorque
         return Exact(one, logTorque);
     }
 
+    /// <summary>Share of a case's growths that is cut off because the nut has held.</summary>
+    internal double ShareCutOff(int which) => 1 - At(_cases[which], _logHeld).Survival / _cases[which].Weight;
+
+    /// <summary>Share of a case's growths, none cut off, that a torque moves.</summary>
+    internal double ShareBelow(int which, double torqueNmm) =>
+        1 - Exact(_cases[which], Math.Log(torqueNmm)).Survival / _cases[which].Weight;
+
+    /// <summary>Torque of a case at a share of its growths, none cut off, N·mm.</summary>
+    internal double TorqueAt(int which, double share) =>
+        Shifted(Math.Exp(_cases[which].LogScale + _growth.LogAt(share)), _cases[which].ShiftNmm);
+
     /// <summary>A scaled torque with the fixed part on it.</summary>
     internal static double Shifted(double scaledNmm, double shiftNmm) => Math.Max(LeastShare * scaledNmm, scaledNmm + shiftNmm);
 

@@ -89,6 +89,26 @@ public sealed class GrowthCurve
         return (_survival[cell + 1] + _step * (1 - share) * (density + _density[cell + 1]) / 2, density);
     }
 
+    /// <summary>ln g below which a share lies.</summary>
+    /// <param name="share">The share, between 0 and 1.</param>
+    internal double LogAt(double share)
+    {
+        if (_survival is null)
+        {
+            return Normal.InvCDF(_logMedian, Sigma, share);
+        }
+
+        var (from, to) = (0, _survival.Length - 1);
+        while (to - from > 1)
+        {
+            int middle = (from + to) / 2;
+            (from, to) = _survival[middle] > 1 - share ? (middle, to) : (from, middle);
+        }
+
+        double inCell = _survival[from] - _survival[to];
+        return _low + _step * (from + (inCell > 0 ? (_survival[from] - (1 - share)) / inCell : 0));
+    }
+
     /// <summary>One G, drawn.</summary>
     /// <param name="random">Where chance comes from.</param>
     /// <returns>ln g.</returns>

@@ -34,11 +34,9 @@ internal static class ChanceInputs
             risks.Add(new Risk(RiskKind.StudTwistsOff, stud));
         }
 
-        if (inputs.Find("cornersTight") is { } tight)
+        if (Corners(inputs) is { } corners)
         {
-            double loose = inputs["cornersLoose"];
-            risks.Add(new Risk(
-                RiskKind.CornersRound, new Strength(tight, inputs["cornersSigma"]), play => tight + (loose - tight) * play));
+            risks.Add(corners);
         }
 
         if (inputs.Find("hold") is { } hold)
@@ -49,6 +47,18 @@ internal static class ChanceInputs
         var hand = new Strength(inputs["hand"], inputs["handSigma"], inputs.Find("handCap") ?? double.PositiveInfinity);
         return CompetingRisks.Split(
             BreakLooseSpread.Torque(fastener), hand, risks.ToArray(), Tube(inputs, fastener), new double[risks.Count]);
+    }
+
+    /// <summary>The corners, their median falling straight with the play; null where the row has none.</summary>
+    internal static Risk? Corners(CheckInputs inputs)
+    {
+        if (inputs.Find("cornersTight") is not { } tight)
+        {
+            return null;
+        }
+
+        double loose = inputs["cornersLoose"];
+        return new Risk(RiskKind.CornersRound, new Strength(tight, inputs["cornersSigma"]), play => tight + (loose - tight) * play);
     }
 
     /// <summary>A tube whose least friction grows in step with the torque that is gone by the end of the swing.</summary>
@@ -70,7 +80,8 @@ internal static class ChanceInputs
     private static string Numbered(string name, List<Risk> before) =>
         name + (before.Count + 1).ToString(CultureInfo.InvariantCulture);
 
-    private static Fastener Fastener(CheckInputs inputs)
+    /// <summary>The fastener of a row.</summary>
+    internal static Fastener Fastener(CheckInputs inputs)
     {
         ScrewThread? thread = inputs.Find("diameter") is { } diameter ? Thread(diameter, inputs["pitch"]) : null;
         var growth = new Growth(inputs["growthMedian"], inputs["growthSigma"]);

@@ -54,6 +54,8 @@ public static partial class CheckedFormulas
         new("CompetingRisks.SlidesAsItTurns", "", i => ChanceInputs.Chances(i).SlidesAsItTurns),
         new("ShownTorque.Quantile", "Nmm", i => ShownInputs.Torque(i).Quantile(i["share"])),
         new("ShownTorque.Survival", "", i => ShownInputs.Torque(i).Survival(i["torque"])),
+        new("PullSequence.ComesLoose", "", i => SequenceInputs.By(i).ComesLoose),
+        new("PullSequence.Breaks", "", i => SequenceInputs.By(i).Breaks),
         new("PrintedUnit.Coherent", "", i => i["value"]),
     ];
 }

@@ -92,7 +92,7 @@ public sealed record SituationProof(Situation Situation, string Verdict, IReadOn
         string[] parts = must.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return Find(json, parts[0]) is { } found && (found.ValueKind == JsonValueKind.Number
             ? Compares(found.GetDouble(), parts[1], double.Parse(parts[2], CultureInfo.InvariantCulture))
-            : parts[2].Split('|').Contains(found.GetString()));
+            : parts[2].Split('|').Contains(found.GetString(), StringComparer.Ordinal));
     }
 
     private static bool Compares(double found, string sign, double wanted) => sign switch

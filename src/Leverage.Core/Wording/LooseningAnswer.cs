@@ -83,7 +83,7 @@ public sealed record OutcomeAnswer(double ComesLoose, double StaysTight)
     public double? SlidesAsItTurns { get; init; }
 }
 
-/// <summary>One move, with the chances after it; null where no figure is known.</summary>
+/// <summary>A step, with the chances by then; null where no figure is known.</summary>
 public sealed record MoveAnswer(string Key, string Words, double? ComesLooseBy, double? BreaksBy);
 
 /// <summary>For several alike: the chance that one of them breaks and that all come, independent and wholly alike.</summary>

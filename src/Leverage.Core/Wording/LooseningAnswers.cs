@@ -37,7 +37,7 @@ public static class LooseningAnswers
             VerdictWords.Word(judged.Ruling.Safe),
             VerdictWords.Word(judged.Ruling.Comes),
             VerdictWords.Word(assessment.Verdict),
-            [],
+            MoveWords.Answers(assessment.Moves, style),
             Reasons.Of(assessment, style),
             WatchWords.Of(assessment, style),
             AssumedWords.Of(assessment.Setup.Assumed, style))

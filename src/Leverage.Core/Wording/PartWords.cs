@@ -109,7 +109,7 @@ public static class PartWords
     private static string Diameter(LinkLimit link, UnitStyle style) => style.Length(Length.FromMillimeters(link.SizeMm));
 
     /// <summary>A width across flats: in US units as the inch fraction it is, else in millimetres, as sockets are marked.</summary>
-    private static string Hexagon(double acrossFlatsMm, UnitStyle style)
+    internal static string Hexagon(double acrossFlatsMm, UnitStyle style)
     {
         int parts = (int)Math.Round(acrossFlatsMm * Parts / 25.4);
         if (!style.IsUs || Math.Abs(parts * 25.4 / Parts - acrossFlatsMm) > SameMm)

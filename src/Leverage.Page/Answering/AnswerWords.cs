@@ -1,5 +1,6 @@
-using Leverage.Wording;
 using Leverage.Assessments;
+using Leverage.Outcomes;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Page.Answering;
@@ -8,50 +9,57 @@ namespace Leverage.Page.Answering;
 internal static class AnswerWords
 {
     /// <summary>The words.</summary>
-    internal static PageWords Of(LooseningAssessment assessment, UnitStyle units)
+    internal static PageWords Of(LooseningAssessment a, UnitStyle units)
     {
-        IReadOnlyList<string> reasons = Reasons.Of(assessment, units);
+        IReadOnlyList<string> reasons = Reasons.Of(a, units);
         return new PageWords(
-            LooseningTitle.Of(assessment.Setup, units),
-            VerdictWords.Word(assessment.Verdict),
-            reasons.Count > 0 ? string.Join(' ', reasons) : "Nothing known speaks against it.",
-            LooseningFigures.Takes(assessment, units),
-            LooseningFigures.Tube(assessment, units),
-            LooseningFigures.Around(assessment, units),
-            [.. assessment.Links.Select((link, i) => Link(link, i == assessment.Judgement.Weakest, assessment.Judgement, units))],
-            Chances(assessment),
-            AdviceWords.Of(assessment, units),
-            AssumedWords.Brief(assessment.Setup.Assumed, units),
-            Cautions.Of(assessment));
+            LooseningTitle.Of(a.Setup, units),
+            VerdictWords.Word(a.Verdict),
+            reasons.Count > 0 ? reasons[0] : "Nothing known breaks, and it likely comes.",
+            "",
+            [.. LooseningFigures.Takes(a, units), .. LooseningFigures.Tube(a, units), .. LooseningFigures.Around(a, units)],
+            [.. a.Links.Select((link, i) => Link(a, link, i == a.Judgement.Weakest, units)).OrderBy(link => -link.StrongShare)],
+            Chances(a),
+            reasons,
+            [],
+            WatchWords.Of(a, units),
+            NotJudgedWords.Of(a),
+            AssumedWords.Of(a.Setup.Assumed, units),
+            Cautions.Of(a));
     }
 
-    private static LinkLine Link(JudgedLink link, bool weakest, Judgement judged, UnitStyle units)
+    private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {
+        Judgement judged = a.Judgement;
         double limit = link.Limit.LimitNmm;
         return new LinkLine(
             PartWords.Name(link.Limit, units),
-            Number(judged.DemandLikelyNmm, units),
-            Number(judged.DemandHighNmm, units),
             $"{units.LimitNumber(Torque.FromNewtonMillimeters(limit))} {units.TorqueUnit}",
-            UnitStyle.Fixed(limit / judged.DemandHighNmm, 1),
-            judged.DemandLikelyNmm / limit,
-            judged.DemandHighNmm / limit,
+            units.TorqueNumber(Torque.FromNewtonMillimeters(judged.StrongPullNmm)),
+            UnitStyle.Fixed(limit / judged.StrongPullNmm, 1),
+            Math.Min(a.Nut.LikelyNmm, judged.StrongPullNmm) / limit,
+            judged.StrongPullNmm / limit,
             PartWords.Source(link.Limit),
             link.Limit.Confirmed,
-            weakest && limit < judged.DemandHighNmm);
+            weakest && limit < judged.StrongPullNmm);
     }
 
-    private static ChanceLine? Chances(LooseningAssessment assessment)
+    private static ChanceLine[] Chances(LooseningAssessment a)
     {
-        if (assessment.Lever is null)
+        if (a.Lever is null)
         {
-            return null;
+            return [];
         }
 
-        Judgement judged = assessment.Judgement;
-        var (undone, stuck, gives) = Shares.Percent(judged.ComesLoose, judged.StaysTight, judged.Gives);
-        return new ChanceLine(new OutcomeAnswer(judged.ComesLoose, judged.StaysTight, judged.Gives), undone, stuck, gives);
+        OutcomeShares shares = a.Judgement.Shares;
+        (string Key, string Words, double Share)[] all =
+        [
+            ("comes", "comes loose", shares.ComesLoose), ("stays", "stays tight", shares.StaysTight), ("breaks", "a tool breaks", shares.ToolGives),
+            ("twists", "bolt or stud twists off", shares.StudTwistsOff), ("rounds", "corners round off", shares.CornersRound),
+            ("slides", "tube slides off", shares.SlidesOff), ("turns", "wheel turns", shares.WheelTurns),
+        ];
+        int[] parts = Shares.Hundreds([.. all.Select(one => one.Share)]);
+        return [.. all.Select((one, i) => new ChanceLine(one.Key, one.Words, one.Share, UnitStyle.Trim(parts[i], 0)))
+            .Where((line, i) => i < 2 || parts[i] > 0)];
     }
-
-    private static string Number(double torqueNmm, UnitStyle units) => units.TorqueNumber(Torque.FromNewtonMillimeters(torqueNmm));
 }

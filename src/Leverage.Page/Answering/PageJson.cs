@@ -1,24 +1,34 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Leverage.Page.Asking;
 using Leverage.Page.Lesson;
+using Leverage.Page.Looking;
 using Leverage.Page.Opening;
+using Leverage.Workshop.Picking;
 
 namespace Leverage.Page.Answering;
 
-/// <summary>JSON of everything the page is sent, written without reflection and safe to stand in a page.</summary>
+/// <summary>JSON of everything the page is told, written without reflection.</summary>
 [JsonSerializable(typeof(PageAnswer))]
-[JsonSerializable(typeof(Refusal))]
-[JsonSerializable(typeof(ChoiceLists))]
+[JsonSerializable(typeof(Refused))]
+[JsonSerializable(typeof(PageFields))]
 [JsonSerializable(typeof(OpenedPieces))]
 [JsonSerializable(typeof(OpenedText[]))]
 [JsonSerializable(typeof(LessonAnswer))]
+[JsonSerializable(typeof(TableRows))]
+[JsonSerializable(typeof(JobReply))]
+[JsonSerializable(typeof(PickReply))]
+[JsonSerializable(typeof(SetReply))]
+[JsonSerializable(typeof(Starter))]
+[JsonSerializable(typeof(string[]))]
 internal sealed partial class PageJson : JsonSerializerContext
 {
     /// <summary>The writer every answer goes through.</summary>
     internal static PageJson Shared { get; } = new(new JsonSerializerOptions
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Encoder = JavaScriptEncoder.Create(System.Text.Unicode.UnicodeRanges.All),
+        NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
 }

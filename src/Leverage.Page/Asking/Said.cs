@@ -1,7 +1,5 @@
-using Leverage.Requests;
-using Leverage.Wording;
-using Leverage.Charts;
 using Leverage.Reading;
+using Leverage.Wording;
 
 namespace Leverage.Page.Asking;
 
@@ -9,46 +7,50 @@ namespace Leverage.Page.Asking;
 internal sealed class Said
 {
     private const int MostLetters = 200;
-    private static readonly string[] Own = ["units", "shape"];
+    private const string UnitsField = "units";
     private readonly Dictionary<string, string> _texts;
+    private readonly IReadOnlyList<string> _names;
 
-    private Said(Dictionary<string, string> texts) => _texts = texts;
+    private Said(Dictionary<string, string> texts, IReadOnlyList<string> names) => (_texts, _names) = (texts, names);
 
     /// <summary>Units of the words.</summary>
-    internal UnitStyle Units => Text("units") switch
+    internal UnitStyle Units => Text(UnitsField) switch
     {
         null or "metric" => UnitStyle.Metric,
         "us" => UnitStyle.Us,
-        { } other => throw new InputException("units", $"'{other}' is not accepted here: write metric or us."),
+        { } other => throw new InputException(UnitsField, $"'{other}' is not accepted here: write metric or us."),
     };
 
-    /// <summary>Size of the charts: for a screen, or for a phone held upright.</summary>
-    internal Drawing Drawing => Text("shape") switch
-    {
-        null or "wide" => Drawing.Wide,
-        "tall" => Drawing.Tall,
-        { } other => throw new InputException("shape", $"'{other}' is not accepted here: write wide or tall."),
-    };
-
-    /// <summary>Reads a query.</summary>
+    /// <summary>Reads a query of the fields of a loosening.</summary>
     /// <exception cref="InputException">A field is not known, said twice or far too long.</exception>
-    internal static Said Of(IQueryCollection query)
+    internal static Said Of(string query) => Of(query, Address.Names);
+
+    /// <summary>Reads a query: pairs of name and text, escaped as in an address.</summary>
+    /// <param name="query">The query, with or without its question mark.</param>
+    /// <param name="names">The fields there are.</param>
+    /// <exception cref="InputException">A field is not known, said twice or far too long.</exception>
+    internal static Said Of(string query, IReadOnlyList<string> names)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (name, values) in query)
+        foreach (string pair in query.TrimStart('?').Split('&', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!Address.Names.Contains(name, StringComparer.Ordinal) && !Own.Contains(name, StringComparer.Ordinal))
+            int equals = pair.IndexOf('=', StringComparison.Ordinal);
+            string name = Plain(equals < 0 ? pair : pair[..equals]);
+            string text = equals < 0 ? "" : Plain(pair[(equals + 1)..]);
+            if (name != UnitsField && !names.Contains(name, StringComparer.Ordinal))
             {
-                throw Unknown(name);
+                throw Unknown(name, names);
             }
 
-            string text = values.Count == 1 ? values[0] ?? "" : throw new InputException(name, "given more than once: give one.");
-            texts[name] = text.Length <= MostLetters
-                ? text
-                : throw new InputException(name, $"{text.Length} letters is more than any value has: at most {MostLetters}.");
+            if (text.Length > MostLetters)
+            {
+                throw new InputException(name, $"{text.Length} letters is more than any value has: at most {MostLetters}.");
+            }
+
+            texts[name] = texts.ContainsKey(name) ? throw new InputException(name, "given more than once: give one.") : text;
         }
 
-        return new Said(texts);
+        return new Said(texts, names);
     }
 
     /// <summary>The text of a field; null when it was left out or left empty.</summary>
@@ -56,25 +58,15 @@ internal sealed class Said
 
     /// <summary>The fields that were said, in the order of the table, for the command line that asks the same.</summary>
     internal IEnumerable<(string Name, string Text)> All() =>
-        Address.Names.Where(name => Text(name) is not null).Select(name => (name, Text(name)!));
+        _names.Where(name => Text(name) is not null).Select(name => (name, Text(name)!));
 
-    private static InputException Unknown(string name)
+    private static string Plain(string text) => Uri.UnescapeDataString(text.Replace('+', ' '));
+
+    private static InputException Unknown(string name, IReadOnlyList<string> names)
     {
         string plain = name.Length <= 40 ? name : $"{name[..40]}…";
-        IReadOnlyList<string> near = NearestNames.Of(plain, Address.Names, 3);
+        IReadOnlyList<string> near = NearestNames.Of(plain, names, 3);
         string cure = near.Count > 0 ? $" Nearest: {string.Join(", ", near)}." : "";
         return new InputException($"there is no field '{plain}' here.{cure}");
     }
-}
-
-/// <summary>Sizes of the two charts.</summary>
-/// <param name="Window">Of the window of force against length.</param>
-/// <param name="Side">Of the side view.</param>
-internal sealed record Drawing(ChartPage Window, ChartPage Side)
-{
-    /// <summary>For a screen.</summary>
-    internal static Drawing Wide { get; } = new(ChartPage.Landscape, ChartPage.Landscape);
-
-    /// <summary>For a phone held upright: larger type, and a side view low enough to keep in sight while sliding.</summary>
-    internal static Drawing Tall { get; } = new(ChartPage.Portrait, new ChartPage(800, 780, 30, 27, 24));
 }

@@ -1,8 +1,5 @@
 using Leverage.Wording;
 using Leverage.Assessments;
-using Leverage.Charts;
-using Leverage.Page.Answering;
-using Leverage.Page.Asking;
 
 namespace Leverage.Page.Lesson;
 
@@ -19,13 +16,13 @@ internal static class AngleSteps
         string tangent = UnitStyle.Fixed(angles.Tangent, 2);
         string tilt = LessonNumbers.Degrees(n.Slip.Here.TiltRad);
         return Step(
-            "4  The angle decides, not the force",
+            "The angle decides, not the force",
             [
                 "You push straight down. While the bar is level that is square to the tube. As the bar sinks, part of your push points along the tube, outward, and that part grows with the angle.",
-                $"At {UnitStyle.Angle(n.Slip.Setup.BelowLevel)} below level you pull {n.ForceText(n.Tube.OutwardN)} along the tube, and it holds {n.ForceText(n.Tube.HoldsN)}. "
+                $"At {UnitStyle.Angle(n.Slip.Setup.PastSquare)} below level you pull {n.ForceText(n.Tube.OutwardN)} along the tube, and it holds {n.ForceText(n.Tube.HoldsN)}. "
                     + "Where the two are equal it starts to slide, however strong or weak you are.",
             ],
-            LessonFigures.Dial(n, false),
+            "dial",
             $"Along over across may be {tangent} at most, counted from the tube's own square, and the tube hangs {tilt} below the bar. How many degrees below level may the bar go while the nut holds?",
             "degrees",
             double.RadiansToDegrees(angles.HeldRad),
@@ -40,32 +37,32 @@ internal static class AngleSteps
         string share = UnitStyle.Percent(n.Slip.Setup.RunningShare);
         string tangent = UnitStyle.Fixed(angles.Tangent, 2);
         return Step(
-            "5  It comes off in the moment the nut lets go",
+            "It comes off in the moment the nut lets go",
             [
                 $"A nut that starts to turn needs less than one that sticks: here {share} of it. The jam falls by as much in an instant, but your body leans on as before.",
                 $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the tube. "
                     + "Bouncing does the same at every swing, a little at a time.",
             ],
-            LessonFigures.Dial(n, true),
+            "letting-go",
             $"Only {share} of the torque is left, so along over across may be {share} of {tangent}. How many degrees below level is still safe as it breaks loose?",
             "degrees",
             double.RadiansToDegrees(angles.ReleaseRad),
             WithinDeg,
             $"The tangent falls to {UnitStyle.Fixed(angles.Tangent * n.Slip.Setup.RunningShare, 2)}, less the {LessonNumbers.Degrees(n.Slip.Here.TiltRad)} it hangs: {LessonNumbers.Degrees(angles.ReleaseRad)}. "
-                + $"Your swing goes to {UnitStyle.Angle(n.Slip.Setup.BelowLevel)}: {SlipWords.Verdict(n.Slip)}");
+                + $"Your swing goes to {UnitStyle.Angle(n.Slip.Setup.PastSquare)}: {SlipWords.Verdict(n.Slip)}");
     }
 
     /// <summary>Step 6: what helps.</summary>
-    internal static LessonStep Helps(LessonNumbers n, Drawing drawing)
+    internal static LessonStep Helps(LessonNumbers n)
     {
         SlipRow best = n.Slip.Best;
         return Step(
-            "6  What helps",
+            "What helps",
             [
                 "A short overlap jams harder, but it tilts more and dents the tube; a long one is gentle on the tube, but slides sooner. For each tube there is a best overlap between.",
                 .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(Sentence),
             ],
-            Inline.Svg(SlipChart.Draw(n.Slip, "Your tube", n.Units, drawing.Window), "f"),
+            "overlaps",
             "Read it off the figure: at which overlap does your tube stay on to the widest angle and still stand your force?",
             n.LengthUnit,
             n.LengthValue(best.OverlapMm),

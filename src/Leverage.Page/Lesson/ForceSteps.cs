@@ -1,7 +1,4 @@
 using Leverage.Wording;
-using Leverage.Charts;
-using Leverage.Page.Answering;
-using Leverage.Page.Asking;
 
 namespace Leverage.Page.Lesson;
 
@@ -12,17 +9,17 @@ internal static class ForceSteps
     private const double Rounding = 0.03;
 
     /// <summary>Step 1: what a longer lever buys.</summary>
-    internal static LessonStep Lever(LessonNumbers n, Drawing drawing)
+    internal static LessonStep Lever(LessonNumbers n)
     {
         string torque = n.TorqueText(n.Sketch.TorqueNmm);
         string reach = n.Long(n.Sketch.ReachMm);
         return Step(
-            "1  A lever trades force for length",
+            "A lever trades force for length",
             [
                 $"Your nut is likely to break loose at {torque}. From its middle to the middle of your hands it is {reach}.",
                 "Torque is force times reach, counted square to the lever. Twice the reach, half the force. That is all a tube over the bar does, and it does it well.",
             ],
-            Inline.Svg(SideView.Draw(n.Sketch, "Your lever", n.Units, drawing.Side), "a"),
+            "lever",
             $"How hard must you push, square to the lever, to reach {torque} with a reach of {reach}?",
             n.Units.ForceUnit,
             n.ForceValue(n.Sketch.SquareN),
@@ -36,12 +33,12 @@ internal static class ForceSteps
         string beyond = n.Long(n.Tube.HandToTipMm);
         string overlap = n.Long(n.Tube.OverlapMm);
         return Step(
-            "2  The tube touches the bar at two places",
+            "The tube touches the bar at two places",
             [
                 "There is always some play, so the tube tilts until it bears on the bar's tip, inside, and on the handle at its own mouth. Nowhere else.",
                 $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The tube is a lever of its own, with the tip for a fulcrum.",
             ],
-            LessonFigures.Reactions(n),
+            "reactions",
             $"You push {push} square to the tube, {beyond} beyond the tip; the overlap is {overlap}. How hard does the tip press?",
             n.Units.ForceUnit,
             n.ForceValue(n.Tube.TipN),
@@ -55,13 +52,13 @@ internal static class ForceSteps
         string presses = n.ForceText(n.Tube.TipN + n.Tube.MouthN);
         string friction = UnitStyle.Fixed(n.Slip.Setup.GripFriction.Low, 2);
         return Step(
-            "3  The harder you push, the harder it jams",
+            "The harder you push, the harder it jams",
             [
                 "Nothing but friction at those two places keeps the tube on. Both presses grow with your push, so the grip does too: push twice as hard and it holds twice as much.",
                 "That is why force never tells whether it stays on. A loose tube holds less than a snug one: it leans on the mouth, and a leaning contact pushes outward. Yours is "
                     + $"{LessonNumbers.Degrees(n.Tube.TiltRad)} out of line and holds {n.ForceText(n.Tube.HoldsN)}.",
             ],
-            LessonFigures.Balance(n),
+            "balance",
             $"Tip and mouth press {presses} together, and friction is {friction}. How much pull along the tube would a snug tube hold?",
             n.Units.ForceUnit,
             n.ForceValue(snug),

@@ -1,7 +1,3 @@
-using System.Text.Json;
-using Leverage.Page.Answering;
-using Leverage.Page.Asking;
-
 namespace Leverage.Page.Lesson;
 
 /// <summary>One step of the lesson: words, a figure and a question with the answer of the learner's own numbers.</summary>
@@ -9,9 +5,11 @@ internal sealed record LessonStep(
     string Title, IReadOnlyList<string> Words, string Figure, string Question, string Unit, double Answer, double Within, string Worked);
 
 /// <summary>The lesson for one set-up.</summary>
-internal sealed record LessonAnswer(string Title, string Given, IReadOnlyList<LessonStep> Steps, string Cautions)
-{
-    /// <summary>The lesson as JSON.</summary>
-    /// <exception cref="Reading.InputException">The set-up cannot be, or has no tube.</exception>
-    internal static byte[] Of(Said said) => JsonSerializer.SerializeToUtf8Bytes(LessonText.Of(said), PageJson.Shared.LessonAnswer);
-}
+internal sealed record LessonAnswer(
+    string Title, string Given, IReadOnlyList<LessonStep> Steps, string Cautions, LessonFigures Figures);
+
+/// <summary>What the figures of the lesson are drawn from. Curves are last safe angles over the overlaps, degrees.</summary>
+internal sealed record LessonFigures(
+    double OverlapMm, double HandToTipMm, double SquareN, double TipN, double MouthN, double SnugN, double HoldsN, double OutwardN,
+    double SafeDeg, double SafeAtEndDeg, double PastSquareDeg, double BestOverlapMm, double ForceN,
+    IReadOnlyList<double> OverlapsMm, IReadOnlyList<double> SafeDegs, IReadOnlyList<double?> BreaksAtN);

@@ -24,18 +24,27 @@ internal static class LessonText
             Title,
             Given(numbers),
             [
-                ForceSteps.Lever(numbers, said.Drawing), ForceSteps.Reactions(numbers), ForceSteps.Jam(numbers),
-                AngleSteps.Angle(numbers), AngleSteps.LettingGo(numbers), AngleSteps.Helps(numbers, said.Drawing),
+                ForceSteps.Lever(numbers), ForceSteps.Reactions(numbers), ForceSteps.Jam(numbers),
+                AngleSteps.Angle(numbers), AngleSteps.LettingGo(numbers), AngleSteps.Helps(numbers),
             ],
-            Cautions.Of(loosening));
+            Cautions.Of(loosening),
+            Figures(numbers));
     }
+
+    private static LessonFigures Figures(LessonNumbers n) => new(
+        n.Tube.OverlapMm, n.Tube.HandToTipMm, n.Sketch.SquareN, n.Tube.TipN, n.Tube.MouthN, n.Slip.SnugHoldsN(n.Sketch.SquareN), n.Tube.HoldsN,
+        n.Tube.OutwardN, double.RadiansToDegrees(n.Slip.Here.Checked.HeldRad), double.RadiansToDegrees(n.Slip.Here.Checked.ReleaseRad),
+        n.Slip.Setup.PastSquare.Degrees, n.Slip.Best.OverlapMm, n.Slip.HandN,
+        [.. n.Slip.Rows.Select(row => row.OverlapMm)],
+        [.. n.Slip.Rows.Select(row => double.RadiansToDegrees(row.Checked.HeldRad))],
+        [.. n.Slip.Rows.Select(row => double.IsFinite(row.GivesAtN) ? row.GivesAtN : (double?)null)]);
 
     private static string Given(LessonNumbers n)
     {
         SlipSetup setup = n.Slip.Setup;
         return $"{LooseningTitle.Of(n.Loosening.Setup, n.Units)}. Bar {n.Long(setup.Bar.Length.Millimeters)} of {n.Units.Length(setup.Bar.Diameter!.Value)}, "
             + $"tube {n.Long(setup.Tube.Length.Millimeters)} with a bore of {n.Units.Length(setup.Tube.Bore)}, overlap {n.Long(n.Slip.Here.OverlapMm)}, "
-            + $"{setup.GripWords} handle, friction {UnitStyle.Fixed(setup.GripFriction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.BelowLevel)} below level.";
+            + $"{setup.GripWords} handle, friction {UnitStyle.Fixed(setup.GripFriction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.PastSquare)} below level.";
     }
 }
 

@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
-using Leverage.Page.Answering;
 using Leverage.Reading;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;
@@ -22,14 +20,18 @@ internal static class OpenedFile
     private const int MostFiles = 4;
     private const int MostNameLetters = 100;
 
-    /// <summary>Their pieces as JSON.</summary>
+    /// <summary>Their pieces.</summary>
     /// <param name="texts">The files: a chest, or a job and what it names.</param>
     /// <exception cref="InputException">There is no chest and no job among them; the error says where.</exception>
-    internal static byte[] Json(OpenedText[]? texts)
+    internal static OpenedPieces Read(OpenedText[]? texts) => Read(Named(texts));
+
+    /// <summary>The files under plain names.</summary>
+    /// <exception cref="InputException">There are none, or too many.</exception>
+    internal static (string Name, string Text)[] Named(OpenedText[]? texts)
     {
         (string Name, string Text)[] files = [.. (texts ?? []).Take(MostFiles + 1).Select(file => (Plain(file?.Name ?? ""), file?.Text ?? ""))];
         return files.Length is > 0 and <= MostFiles
-            ? JsonSerializer.SerializeToUtf8Bytes(Read(files), PageJson.Shared.OpenedPieces)
+            ? files
             : throw new InputException("file", string.Create(CultureInfo.InvariantCulture, $"open one file, or a job with what it names: at most {MostFiles}."));
     }
 
@@ -44,7 +46,7 @@ internal static class OpenedFile
     }
 
     /// <summary>The file that holds tasks or fasteners, if one does.</summary>
-    private static (string Name, string Text)? JobAmong((string Name, string Text)[] files)
+    internal static (string Name, string Text)? JobAmong((string Name, string Text)[] files)
     {
         foreach (var file in files)
         {
@@ -58,7 +60,8 @@ internal static class OpenedFile
         return null;
     }
 
-    private static Dictionary<string, string> Others((string Name, string Text)[] files, string job)
+    /// <summary>The files beside the job.</summary>
+    internal static Dictionary<string, string> Others((string Name, string Text)[] files, string job)
     {
         var others = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (name, text) in files)

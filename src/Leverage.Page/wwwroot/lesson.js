@@ -1,111 +1,87 @@
-// The lesson: six steps with the learner's own numbers, one at a time on the screen, all of them on the teacher's sheet.
-import { $, make, draw, ask, latest, isTall } from "./shared.js";
+// The lesson: one idea a step, a guess before anything is shown, then a live figure to move.
+import { make, eachFrame } from "./dom.js";
+import { ask } from "./core.js";
+import * as address from "./address.js";
+import { lessonFigure, moves } from "./lessonfigures.js";
 
-const form = $("own");
-const fields = [...form.querySelectorAll("[name]")];
-let query;
-let lesson;
-let at = 0;
+export function lessonView(lists) {
+  const element = make("div", { className: "view lesson" });
+  let fields = {};
+  let guesses = {};
+  const own = () => fields.tube ? fields : { ...address.pairs(lists.example) };
 
-const load = latest(async () => {
-  const asked = new URLSearchParams(query);
-  if (isTall()) asked.set("shape", "tall");
-  const answer = await ask(`lesson-steps?${asked}`);
-  $("refusal").hidden = !answer.refusal;
-  $("refusal").textContent = answer.refusal?.error ?? "";
-  for (const each of fields) each.toggleAttribute("aria-invalid", false);
-  if (answer.refusal) {
-    fields.find(each => each.name === answer.refusal.field)?.setAttribute("aria-invalid", "true");
-    return;
+  function draw(part) {
+    const lesson = ask("Lesson", address.query(own()));
+    if (lesson.refusal) {
+      element.replaceChildren(make("h1", { text: "Lesson" }), make("p", { className: "refusal", role: "alert", text: lesson.refusal.text }), make("p", { text: "The lesson needs a bar with a tube over it." }));
+      return;
+    }
+    if (part === "teacher") return teacher(lesson);
+    const at = Math.min(lesson.steps.length, Math.max(1, Number.parseInt(part, 10) || 1));
+    const step = lesson.steps[at - 1];
+    const answered = Object.hasOwn(guesses, at);
+    const out = make("div", { "aria-live": "polite" });
+    const guess = make("input", { id: "guess", type: "text", inputmode: "decimal", autocomplete: "off" });
+    const form = make("form", { className: "card" }, make("label", { for: "guess", text: `${step.question} (${step.unit})` }), guess, make("button", { text: "That is my guess" }));
+    form.addEventListener("submit", event => {
+      event.preventDefault();
+      const value = Number(guess.value.trim().replace(",", "."));
+      if (guess.value.trim() === "" || !Number.isFinite(value)) return out.replaceChildren(make("p", { className: "refusal", role: "alert", text: "Write a number: any guess will do." }));
+      guesses[at] = value;
+      reveal();
+    });
+    const shown = make("div", { className: "tell" });
+    const reveal = () => {
+      const right = Math.abs(guesses[at] - step.answer) <= step.within;
+      form.hidden = true;
+      out.replaceChildren(make("p", { className: "card" }, make("b", { text: right ? "Yes. " : `You guessed ${guesses[at]} ${step.unit}. ` }), step.worked));
+      shown.replaceChildren(...step.words.map(text => make("p", { text })), live(step, own()));
+    };
+    const go = to => make("a", { href: address.hash({ view: "lesson", part: String(to), fields }), className: "button", text: to < at ? `← step ${to}` : `step ${to} →` });
+    element.replaceChildren(make("h1", { text: lesson.title }), make("p", { className: "quiet", text: lesson.given }),
+      make("h2", { text: `${at} of ${lesson.steps.length} · ${step.title}` }), lessonFigure(step.figure, lesson.figures, answered ? "shown" : "asked"), form, out, shown,
+      make("nav", { className: "row", "aria-label": "steps" }, at > 1 ? go(at - 1) : "", at < lesson.steps.length ? go(at + 1) : "",
+        make("a", { href: address.hash({ view: "lesson", part: "teacher", fields }), text: "teacher's page" }), make("button", { type: "button", text: "print", on: { click: () => window.print() } })),
+      make("p", { className: "cautions", text: lesson.cautions }), paper(lesson));
+    if (answered) reveal();
   }
-  lesson = answer;
-  $("title").textContent = lesson.title;
-  $("given").textContent = `Your numbers: ${lesson.given}`;
-  $("cautions").textContent = lesson.cautions;
-  show();
-  sheet();
-});
 
-const figure = (svg, label) => {
-  const drawing = make("figure", { className: "drawing", "aria-label": label });
-  draw(drawing, svg);
-  return drawing;
-};
-
-function show() {
-  const step = lesson.steps[at];
-  $("step").replaceChildren(make("h2", { text: step.title }), ...step.words.map(text => make("p", { text })), figure(step.figure, step.title), question(step));
-  $("where").textContent = `${at + 1} of ${lesson.steps.length}`;
-  $("back").disabled = at === 0;
-  $("next").disabled = at === lesson.steps.length - 1;
-}
-
-function question(step) {
-  const input = make("input", { inputmode: "decimal", id: "guess", autocomplete: "off" });
-  const result = make("p", { className: "result", role: "status", id: "result" });
-  const worked = make("p", { text: step.worked, id: "worked" });
-  worked.hidden = true;
-  const check = make("button", { type: "submit", text: "Check" });
-  const reveal = make("button", { type: "button", text: "Show the working" });
-  reveal.addEventListener("click", () => (worked.hidden = false));
-  const box = make("form", { className: "question" }, make("p", { text: step.question }),
-    make("div", { className: "try" }, make("label", { for: "guess" }, "Answer ", input, step.unit), check, reveal), result, worked);
-  box.addEventListener("submit", event => {
-    event.preventDefault();
-    const guess = Number(input.value.replace(",", "."));
-    const right = input.value.trim() !== "" && Math.abs(guess - step.answer) <= step.within;
-    result.textContent = right ? "Right." : "Not yet: try again, or look at the working.";
-    result.className = `result ${right ? "right" : "wrong"}`;
-    if (right) worked.hidden = false;
-  });
-  return box;
-}
-
-/** The teacher's sheet: questions to hand out, then a page of answers. It is printed, not shown. */
-function sheet() {
-  $("sheet").replaceChildren(
-    make("p", { text: lesson.given }),
-    ...lesson.steps.map(step => make("article", {}, make("h2", { text: step.title }), ...step.words.map(text => make("p", { text })),
-      figure(step.figure, step.title), make("p", {}, make("b", { text: step.question })), make("div", { className: "blank" }))),
-    make("div", { className: "answers" }, make("h2", { text: "Answers, for the teacher" }),
-      ...lesson.steps.map(step => make("article", {}, make("h3", { text: step.title }), make("p", { text: step.question }), make("p", {}, make("b", { text: step.worked })))),
-      make("p", { className: "cautions", text: lesson.cautions })));
-}
-
-function go(by) {
-  at += by;
-  show();
-  $("step").focus();
-}
-
-function save() {
-  for (const each of fields) {
-    if (each.value.trim()) query.set(each.name, each.value.trim());
-    else query.delete(each.name);
+  /** A figure the pupil moves: each move asks the core again. */
+  function live(step, start) {
+    const now = { ...start };
+    const figure = make("div", {});
+    const told = make("p", { role: "status" });
+    const refresh = eachFrame(() => {
+      const lesson = ask("Lesson", address.query(now));
+      if (lesson.refusal) return told.replaceChildren(lesson.refusal.text);
+      figure.replaceChildren(lessonFigure(step.figure, lesson.figures, "shown"));
+      const same = lesson.steps.find(each => each.figure === step.figure);
+      told.textContent = same.worked;
+    });
+    const sliders = moves[step.figure].map(({ field, label, unit, min, max, step: by }) => {
+      const input = make("input", { type: "range", id: `move-${field}`, min, max, step: by, value: Number.parseFloat(now[field]) || (min + max) / 2 });
+      const value = make("output", { for: input.id, text: `${input.value} ${unit}` });
+      input.addEventListener("input", () => {
+        now[field] = `${input.value}${unit}`;
+        value.textContent = `${input.value} ${unit}`;
+        refresh();
+      });
+      return make("div", { className: "field" }, make("label", { for: input.id }, `${label}: `, value), input);
+    });
+    refresh();
+    return make("section", { className: "card noprint" }, make("h3", { text: "Now move it" }), figure, ...sliders, told);
   }
-  const address = query.toString().replaceAll("%2C", ",").replaceAll("%2F", "/").replaceAll("%3A", ":");
-  history.replaceState(null, "", `?${address}`);
-  $("to-page").href = `./?${address}`;
-}
 
-async function start() {
-  const choices = await ask("choices");
-  query = new URLSearchParams(location.search.length > 1 ? location.search : choices.example);
-  const handle = fields.find(each => each.name === "surface");
-  for (const { key, words } of choices.handle) handle.append(make("option", { value: key, text: `${key}: ${words}` }));
-  for (const each of fields) each.value = query.get(each.name) ?? (each === handle ? "dry" : "");
-  save();
-  await load();
-  document.documentElement.dataset.ready = "yes";
-}
+  /** The pupil's paper: all questions, no answers. */
+  const paper = lesson => make("section", { className: "paper" }, make("h2", { text: lesson.title }), make("p", { text: lesson.given }),
+    ...lesson.steps.map((step, i) => make("div", { className: "question" }, make("h3", { text: `${i + 1}  ${step.title}` }), lessonFigure(step.figure, lesson.figures, "asked"), make("p", { text: step.question }), make("p", { text: `My guess: __________ ${step.unit}    Worked out: __________ ${step.unit}` }))));
 
-form.addEventListener("submit", event => event.preventDefault());
-form.addEventListener("input", event => {
-  if (event.target.name === "surface") query.delete("surface-friction");
-  save();
-  load();
-});
-$("back").addEventListener("click", () => go(-1));
-$("next").addEventListener("click", () => go(1));
-$("print").addEventListener("click", () => window.print());
-start();
+  function teacher(lesson) {
+    element.replaceChildren(make("h1", { text: `${lesson.title}: teacher's page` }), make("p", { className: "quiet", text: lesson.given }),
+      make("ol", {}, ...lesson.steps.map(step => make("li", {}, make("b", { text: step.title }), make("p", { text: step.question }), make("p", { text: step.worked })))),
+      make("p", { className: "cautions", text: lesson.cautions }),
+      make("p", {}, make("a", { href: address.hash({ view: "lesson", part: "1", fields }), text: "back to the lesson" })));
+  }
+
+  return { element, fields: () => fields, show(place) { fields = place.fields; draw(place.part); } };
+}

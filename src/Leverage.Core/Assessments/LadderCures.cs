@@ -1,0 +1,185 @@
+using Leverage.BreakLoose;
+using Leverage.Holding;
+using Leverage.Levers;
+using Leverage.Requests;
+using UnitsNet;
+
+namespace Leverage.Assessments;
+
+/// <summary>What clears a stop, and what a step carries on from the one before.</summary>
+internal static class LadderCures
+{
+    /// <summary>Laden mass of a vehicle nobody told, kg (judgement).</summary>
+    private const double UnknownMassKg = 1400;
+
+    /// <summary>Best overlap nearer than this is the same, mm.</summary>
+    private const double SameOverlapMm = 10;
+
+    /// <summary>What could clear the stops of a set-up, first things first, each on top of those before.</summary>
+    internal static IEnumerable<(string Key, LadderTool? Tool, LooseningRequest Request)> Of(LooseningRequest request, LooseningAssessment now)
+    {
+        LooseningRequest then = request;
+        VerdictRules stops = now.Judgement.Ruling.Stops;
+        if (stops.HasFlag(VerdictRules.OnStands))
+        {
+            then = OnItsWheels(then, now.Setup.Place);
+            yield return ("on-its-wheels", null, then);
+        }
+
+        if (stops.HasFlag(VerdictRules.WheelTurns) || then is { OnStands: false, HeldBy: not null } && stops.HasFlag(VerdictRules.OnStands))
+        {
+            foreach (var (restraint, height, held) in Holds(then, now))
+            {
+                then = held;
+                yield return (restraint.ToString().ToLowerInvariant(), new LadderTool { Hold = restraint, Height = height }, then);
+            }
+        }
+
+        if (stops.HasFlag(VerdictRules.SlidesOff) && now is { Tube: { } tube, Setup.Overlap: var overlap })
+        {
+            foreach (var cure in Stays(then, tube, overlap))
+            {
+                then = cure.Request;
+                yield return cure;
+            }
+        }
+
+        if (stops.HasFlag(VerdictRules.CornersRound))
+        {
+            then = then with { Points = 6, Engaged = 1 };
+            if (request.Tool == ToolKind.Open && now.Setup.Fastener.AcrossFlats is { } flats && ShopTools.Ring(then, flats) is { } ring)
+            {
+                then = ring;
+                yield return ("ring", new LadderTool { Kind = ToolKind.Ring, AcrossFlats = flats, Bar = ring.Bar }, then);
+            }
+            else
+            {
+                yield return ("seat-socket", null, then);
+            }
+        }
+    }
+
+    /// <summary>The set-up with its wheels down: where the fastener turns a wheel, that wheel is free until something holds it.</summary>
+    private static LooseningRequest OnItsWheels(LooseningRequest request, Place? place) => request.HeldBy is null && place is not { Turns: TurnsWith.Wheel }
+        ? request with
+        {
+            OnStands = false, VehicleMass = null, WheelLoad = null, TyreRadius = null, ChockHeight = null, Ground = null, HalfShafts = null, StudBarDiameter = null, Side = null,
+        }
+        : request with
+        {
+            OnStands = false,
+            HeldBy = request.HeldBy ?? [],
+            VehicleMass = request.VehicleMass ?? (request.WheelLoad is null ? Mass.FromKilograms(UnknownMassKg) : null),
+        };
+
+    /// <summary>What keeps a tube on: a clean bar, the best overlap, no start past square.</summary>
+    private static IEnumerable<(string Key, LadderTool? Tool, LooseningRequest Request)> Stays(LooseningRequest request, TubeAssessment tube, Length overlap)
+    {
+        LooseningRequest then = request;
+        if (then.Surface is not (null or "dry") && then.SurfaceFriction is null)
+        {
+            then = then with { Surface = "dry" };
+            yield return ("clean-bar", null, then);
+        }
+
+        if ((tube.BestOverlap - overlap).Abs().Millimeters > SameOverlapMm)
+        {
+            then = then with { Overlap = tube.BestOverlap };
+            yield return ("best-overlap", new LadderTool { Overlap = tube.BestOverlap }, then);
+        }
+
+        if (then.StartPastSquare > Angle.Zero)
+        {
+            yield return ("start-square", null, then with { StartPastSquare = null });
+        }
+    }
+
+    /// <summary>The other set-up with what has been done so far: soaked, held, off its stands.</summary>
+    internal static LooseningRequest Carried(LooseningRequest done, LooseningRequest other) => other with
+    {
+        Soaked = done.Soaked,
+        OnStands = done.OnStands,
+        HeldBy = done.HeldBy,
+        ChockHeight = done.ChockHeight,
+        VehicleMass = done.VehicleMass,
+        WheelLoad = done.WheelLoad,
+        TyreRadius = done.TyreRadius,
+        Ground = done.Ground,
+        HalfShafts = done.HalfShafts,
+        StudBarDiameter = done.StudBarDiameter,
+        Side = done.Side,
+        Stance = other.Stance ?? done.Stance,
+        Surface = done.Surface,
+        StartPastSquare = done.StartPastSquare,
+        Points = done.Points,
+        Engaged = done.Engaged,
+    };
+
+    /// <summary>What an option takes in hand.</summary>
+    internal static LadderTool Tool(ToolOption option, LooseningRequest before, Length? acrossFlats) => new()
+    {
+        Kind = option.Request.Tool ?? ToolKind.Socket,
+        AcrossFlats = acrossFlats,
+        Drive = option.Request.Drive,
+        Bar = option.Name is null && option.Request.Drive == before.Drive && option.Request.Bar?.Equals(before.Bar) == true ? null : option.Request.Bar,
+        Tube = option.Request.Tube,
+        Overlap = option.Request.Overlap,
+        Stance = option.Request.Stance,
+        Name = option.Name,
+    };
+
+    /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none.</summary>
+    internal static string? BetterStance(LooseningRequest request)
+    {
+        if (request is not { Stance: { } said, Force: null } || Stance.Named(said) is not { } stance
+            || LeverDefaults.ToolMm(request) is null or < Stance.OneHandBelowMm)
+        {
+            return null;
+        }
+
+        string better = stance.Posture switch
+        {
+            Posture.Standing => "stand-push",
+            Posture.Kneeling => "kneel-push",
+            _ => "lie-push",
+        };
+        return Stance.Named(better).Men.Median > stance.Men.Median ? better : null;
+    }
+
+    /// <summary>What is special about the joint, in the words of the table <c>moves</c>.</summary>
+    internal static IReadOnlyCollection<string> Joints(LooseningRequest request, LooseningSetup setup)
+    {
+        var joints = new List<string>();
+        if (request.LeftHand)
+        {
+            joints.Add("left-hand");
+        }
+
+        if (request.Worn == "rounded")
+        {
+            joints.Add("rounded");
+        }
+
+        Condition condition = setup.Fastener.Condition;
+        joints.AddRange(condition.Key.Contains("staked", StringComparison.Ordinal) ? ["staked"] : []);
+        joints.AddRange(condition.LockerNm > 0 ? ["locked"] : []);
+        return joints;
+    }
+
+    /// <summary>What is missing of chock, helper and brake, each on top of the one before.</summary>
+    private static IEnumerable<(Restraint By, Length? Height, LooseningRequest Request)> Holds(LooseningRequest request, LooseningAssessment now)
+    {
+        LooseningRequest then = request;
+        foreach (Restraint by in (Restraint[])[Restraint.Chock, Restraint.Helper, Restraint.Brake])
+        {
+            if (then.HeldBy?.Contains(by) == true || by == Restraint.Brake && then.HeldBy?.Contains(Restraint.OldBrake) == true)
+            {
+                continue;
+            }
+
+            Length? height = by == Restraint.Chock ? then.ChockHeight ?? (now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(300)) / 3 : null;
+            then = then with { HeldBy = [.. then.HeldBy ?? [], by], ChockHeight = height ?? then.ChockHeight };
+            yield return (by, height, then);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using Leverage.BreakLoose;
+using Leverage.Levers;
+using Leverage.Probability;
+using Leverage.Requests;
+using MathNet.Numerics.Distributions;
+
+namespace Leverage.Assessments;
+
+/// <summary>Which of two set-ups to take first.</summary>
+public static class LadderRank
+{
+    /// <summary>Chances this near count as alike, and less is no gain (judgement).</summary>
+    public const double Alike = 0.05;
+
+    /// <summary>A set-up that comes less often than this never outranks one that comes more often (judgement).</summary>
+    public const double LeastWorth = 0.20;
+
+    /// <summary>A longer lever may add this much to what breaks, as a share of what it adds to what comes loose (judgement).</summary>
+    public const double MostHarm = 0.25;
+
+    /// <summary>Of set-ups with a chance each the one to take: of those within five points of the likeliest, the fewest pieces, no tube or the shortest, the shortest lever.</summary>
+    /// <typeparam name="T">What is ranked.</typeparam>
+    /// <param name="candidates">The candidates, at least one.</param>
+    /// <param name="chance">Chance that it comes loose.</param>
+    /// <param name="option">Its tools.</param>
+    /// <returns>The first.</returns>
+    public static T First<T>(IReadOnlyCollection<T> candidates, Func<T, double> chance, Func<T, ToolOption> option)
+    {
+        ArgumentNullException.ThrowIfNull(candidates);
+        double best = candidates.Max(chance);
+        double least = Math.Max(best - Alike, best >= LeastWorth ? LeastWorth : 0);
+        return candidates.Where(one => chance(one) >= least)
+            .OrderBy(one => option(one).Pieces)
+            .ThenBy(one => option(one).Request.Tube?.Length.Millimeters ?? 0)
+            .ThenBy(one => LeverDefaults.ToolMm(option(one).Request))
+            .First();
+    }
+
+    /// <summary>Chance that a set-up reaches what the nut takes, if nothing broke: the ratio of two lognormals.</summary>
+    internal static double Reaches(NutFigures nut, LooseningRequest request)
+    {
+        Hands hands = LooseningDefaults.Stand(request, []);
+        HandFigures hand = HandFigures.Of(hands);
+        if (LeverDefaults.ToolMm(request) is not { } tool || tool <= hands.Stance.GripOffsetMm)
+        {
+            return 0;
+        }
+
+        double nutSigma = LogNormalSpread.SigmaFromP10P90(nut.LowNmm, nut.HighNmm);
+        double over = Math.Log(hand.Quantile(0.5) * (tool - hands.Stance.GripOffsetMm) / nut.LikelyNmm);
+        return Normal.CDF(0, 1, over / Math.Sqrt(nutSigma * nutSigma + hand.Force.Sigma * hand.Force.Sigma));
+    }
+}

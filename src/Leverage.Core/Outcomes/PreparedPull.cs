@@ -1,0 +1,174 @@
+using Leverage.BreakLoose;
+using Leverage.Probability;
+
+namespace Leverage.Outcomes;
+
+/// <summary>A pull with its curves worked out once for all draws.</summary>
+internal sealed class PreparedPull
+{
+    private readonly BreakLooseTorque _nut;
+    private readonly Strength _hand;
+    private readonly PreparedRisk[] _risks;
+    private readonly int[]? _cases;
+
+    private PreparedPull(Pull pull, PreparedRisk[] risks, int[]? cases, double staysOn) =>
+        (_nut, _hand, _risks, _cases, StaysOn) = (pull.Nut, pull.Hand, risks, cases, staysOn);
+
+    /// <summary>Chance that the tube stays on, given that it has at the pulls before.</summary>
+    internal double StaysOn { get; }
+
+    /// <summary>The pulls, things of one key counted as one, and how many things there are.</summary>
+    internal static (int Keys, PreparedPull[] Pulls) Of(IReadOnlyList<Pull> pulls)
+    {
+        var keys = new Dictionary<string, int>(StringComparer.Ordinal);
+        var stayed = new Dictionary<string, double>(StringComparer.Ordinal);
+        var prepared = new PreparedPull[pulls.Count];
+        for (int i = 0; i < prepared.Length; i++)
+        {
+            Pull pull = pulls[i];
+            var risks = new PreparedRisk[pull.Risks.Count];
+            for (int j = 0; j < risks.Length; j++)
+            {
+                string key = pull.Risks[j].Key;
+                risks[j] = new PreparedRisk(keys.TryGetValue(key, out int known) ? known : keys[key] = keys.Count, pull.Risks[j].Risk);
+            }
+
+            double before = stayed.GetValueOrDefault(pull.TubeKey, 1);
+            double now = Math.Min(before, pull.Tube is { } tube ? 1 - tube.Friction.Below(tube.LeastToStay) : 1);
+            stayed[pull.TubeKey] = now;
+            prepared[i] = new PreparedPull(pull, risks, Counterparts(pulls[0].Nut, pull.Nut), before > 0 ? now / before : 0);
+        }
+
+        return (keys.Count, prepared);
+    }
+
+    /// <summary>Torque that breaks the nut loose, N·mm.</summary>
+    /// <param name="which">Case of the first pull's nut.</param>
+    /// <param name="share">Share of all growth below its own, above 0 and below 1.</param>
+    internal double Takes(int which, double share) => _nut.TorqueAt(CaseOf(which), share);
+
+    /// <summary>Share of a case's growths that a torque moves.</summary>
+    /// <param name="which">Case of the first pull's nut.</param>
+    /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
+    internal double ShareBelow(int which, double torqueNmm) => _nut.ShareBelow(CaseOf(which), torqueNmm);
+
+    /// <summary>Torque a person of some strength reaches, N·mm.</summary>
+    /// <param name="deviate">Normal deviate of the person's strength.</param>
+    internal double Reaches(double deviate) => Math.Min(_hand.CapNmm, _hand.MedianNmm * Math.Exp(_hand.Sigma * deviate));
+
+    /// <summary>Whether anything could break at a torque that has not stood as much before.</summary>
+    internal bool IsLoaded(int which, double torqueNmm, ReadOnlySpan<Stood> stood)
+    {
+        double log = Math.Log(torqueNmm);
+        foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
+        {
+            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            if (load > risk.LogLow && !(stood[risk.Key].Happened && load <= stood[risk.Key].LogNmm))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Chance that everything stands a torque, given what it has stood before.</summary>
+    /// <param name="which">Case of the first pull's nut.</param>
+    /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
+    /// <param name="stood">The most each thing has stood.</param>
+    /// <param name="keep">Whether that is raised to what it stands now.</param>
+    internal double Survives(int which, double torqueNmm, Span<Stood> stood, bool keep)
+    {
+        double all = 1;
+        double log = Math.Log(torqueNmm);
+        foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
+        {
+            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            ref Stood before = ref stood[risk.Key];
+            if (load <= risk.LogLow || before.Happened && load <= before.LogNmm)
+            {
+                continue;
+            }
+
+            double survival = risk.Survival(load);
+            all *= !before.Happened ? survival : before.Chance > 0 ? survival / before.Chance : 0;
+            if (keep)
+            {
+                before = new Stood(true, load, survival);
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>Log of the shank's torque, as if it had no tension.</summary>
+    private double Twist(int which, double torqueNmm)
+    {
+        ShankState shank = _nut.Cases[CaseOf(which)].Shank;
+        return Math.Log(shank.Torque(torqueNmm) / shank.StandsShare);
+    }
+
+    private int CaseOf(int which) => _cases is null ? which : _cases[which];
+
+    /// <summary>For each case of a nut the one of the same place among another's; null where they go one to one.</summary>
+    private static int[]? Counterparts(BreakLooseTorque first, BreakLooseTorque other)
+    {
+        if (first.Cases.Length == other.Cases.Length)
+        {
+            return null;
+        }
+
+        var counterparts = new int[first.Cases.Length];
+        var (upTo, place, at) = (0.0, other.Cases[0].Weight / Sum(other), 0);
+        for (int i = 0; i < counterparts.Length; i++)
+        {
+            double weight = first.Cases[i].Weight / Sum(first);
+            while (at < other.Cases.Length - 1 && place < upTo + weight / 2)
+            {
+                place += other.Cases[++at].Weight / Sum(other);
+            }
+
+            counterparts[i] = at;
+            upTo += weight;
+        }
+
+        return counterparts;
+    }
+
+    private static double Sum(BreakLooseTorque nut)
+    {
+        double sum = 0;
+        foreach (ref readonly NutCase one in nut.Cases)
+        {
+            sum += one.Weight;
+        }
+
+        return sum;
+    }
+}
+
+/// <summary>The most a thing has stood, if it was loaded at all.</summary>
+/// <param name="Happened">Whether it was.</param>
+/// <param name="LogNmm">The log torque.</param>
+/// <param name="Chance">Chance that such a thing stands so much.</param>
+internal readonly record struct Stood(bool Happened, double LogNmm, double Chance);
+
+/// <summary>A risk of a prepared pull.</summary>
+internal readonly struct PreparedRisk
+{
+    private readonly RiskCurve _curve;
+
+    internal PreparedRisk(int key, Risk risk) => (Key, IsStud, _curve) = (key, risk.Kind == RiskKind.StudTwistsOff, new RiskCurve(risk));
+
+    /// <summary>Number of the thing it happens to.</summary>
+    internal int Key { get; }
+
+    /// <summary>Whether it is the bolt or stud, whose load is the torque in its shank.</summary>
+    internal bool IsStud { get; }
+
+    /// <summary>Log torque it certainly stands.</summary>
+    internal double LogLow => _curve.Low;
+
+    /// <summary>Chance that it stands a log torque.</summary>
+    internal double Survival(double logTorque) => _curve.At(logTorque).Survival;
+}

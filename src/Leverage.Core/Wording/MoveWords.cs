@@ -1,0 +1,105 @@
+using Leverage.Assessments;
+using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Requests;
+using UnitsNet;
+
+namespace Leverage.Wording;
+
+/// <summary>Words of the steps against a nut that stays tight: a verb, the thing, the size one can buy.</summary>
+public static class MoveWords
+{
+    /// <summary>One step.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>"Take a 3/4 in bar 1 m, 36 mm socket, 1 m tube 34.2×4".</returns>
+    public static string Of(LadderStep step, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        ArgumentNullException.ThrowIfNull(style);
+        return step.Key switch
+        {
+            "now" => Now(step, style),
+            "on-its-wheels" => "Put it on its wheels",
+            "chock" => step.Tool?.Height is { } height ? $"Chock the wheel, {style.Length(height)} high" : "Chock the wheel",
+            "helper" => "Have a helper hold the foot brake down",
+            "brake" => "Pull the parking brake",
+            "clean-bar" => "Clean bar and tube of oil and grease",
+            "best-overlap" => $"Push the tube on {style.Length(step.Tool!.Overlap!.Value)}",
+            "ring" => $"Take a {Width(step.Tool!, style)} ring spanner {Long(step.Tool!.Bar!.Value, style)}",
+            "start-square" => "Begin the pull with the bar square, not past it",
+            "better-stance" => $"Change your stance: {How(Stance.Named(step.Tool!.Stance!))}",
+            "longer-lever" or "bigger-drive" => Take(step.Tool!, style),
+            _ => step.Move!.Words,
+        };
+    }
+
+    /// <summary>The steps as an answer holds them.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One answer each.</returns>
+    public static IReadOnlyList<MoveAnswer> Answers(IReadOnlyList<LadderStep> steps, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        return [.. steps.Select(step => new MoveAnswer(step.Key, Of(step, style), step.ComesLooseBy, step.BreaksBy))];
+    }
+
+    /// <summary>The set-up of the first pull: "this bar, standing, pushing down".</summary>
+    private static string Now(LadderStep step, UnitStyle style)
+    {
+        LooseningSetup setup = step.Setup!;
+        string lever = step.Tool?.Name ?? (setup.Tool.Kind switch
+        {
+            ToolKind.Ring => "this ring spanner",
+            ToolKind.Open => "this open spanner",
+            ToolKind.Key when setup.Tool.Drive is null => "this key",
+            _ => setup.Tube is null ? "this bar" : $"this bar, tube {style.Length(setup.Overlap)} on",
+        });
+        return $"{lever}, {How(setup.Hands.Stance)}";
+    }
+
+    private static string How(Stance stance)
+    {
+        string posture = stance.Posture switch
+        {
+            Posture.Standing => "standing",
+            Posture.Kneeling => "kneeling",
+            _ => "on your back",
+        };
+        return posture + ", " + (stance.Key.Contains("one-hand", StringComparison.Ordinal) ? "one hand"
+            : stance.Key.EndsWith("pull", StringComparison.Ordinal) ? "pulling"
+            : stance is { Push: Push.Up, Posture: Posture.Standing } ? "lifting"
+            : stance.Push == Push.Up ? "pushing up" : "pushing down");
+    }
+
+    private static string Take(LadderTool tool, UnitStyle style)
+    {
+        if (tool.Name is { } name)
+        {
+            return tool.Overlap is { } overlap ? $"Take {name}, tube {style.Length(overlap)} on" : $"Take {name}";
+        }
+
+        if (tool is { Bar: null, Tube: { } over })
+        {
+            return $"Put a {Tube(over, style)} over your bar";
+        }
+
+        string bar = $"Take a {(tool.Drive is { } drive ? $"{drive} in " : "")}bar {Long(tool.Bar!.Value, style)}";
+        string on = tool.AcrossFlats is null ? "" : $", {Width(tool, style)} {(tool.Kind == ToolKind.Key ? "hexagon key" : "socket")}";
+        return tool.Tube is { } tube ? $"{bar}{on}, {Tube(tube, style)}" : bar + on;
+    }
+
+    private static string Tube(TubeText tube, UnitStyle style) =>
+        $"{Long(tube.Length, style)} tube {Section(tube, style)}";
+
+    private static string Section(TubeText tube, UnitStyle style) => style.IsUs
+        ? $"{UnitStyle.Trim(tube.Outside!.Value.Inches, 2)}×{UnitStyle.Trim(tube.Wall!.Value.Inches, 3)} in"
+        : $"{UnitStyle.Trim(tube.Outside!.Value.Millimeters, 1)}×{UnitStyle.Trim(tube.Wall!.Value.Millimeters, 1)}";
+
+    private static string Width(LadderTool tool, UnitStyle style) => PartWords.Hexagon(tool.AcrossFlats!.Value.Millimeters, style);
+
+    /// <summary>A length as one asks for it in a shop: "450 mm", "1 m", "1.5 m", "18 in", "40 in".</summary>
+    private static string Long(Length length, UnitStyle style) => style.IsUs
+        ? $"{UnitStyle.Fixed(length.Inches, 0)} in"
+        : length.Meters >= 1 ? $"{UnitStyle.Trim(length.Meters, 2)} m" : $"{UnitStyle.Fixed(length.Millimeters, 0)} mm";
+}

@@ -1,0 +1,32 @@
+using System.Text.Json;
+using Leverage.Page.Answering;
+using Leverage.Page.Asking;
+using Leverage.Wording;
+using Leverage.Workshop.Chest;
+using Leverage.Workshop.Picking;
+using UnitsNet;
+
+namespace Leverage.Page.Opening;
+
+/// <summary>The best set-ups of a chest: the command line's answer, and the query of each place to put on the page.</summary>
+internal sealed record PickReply(JsonElement Answer, string Person);
+
+/// <summary>Picks out of a chest.</summary>
+internal static class Picking
+{
+    /// <summary>The picking as JSON; the nut and what holds it are the query's, the tools and people the chest's.</summary>
+    internal static string Of(string chest, Said said)
+    {
+        var tools = ToolChest.Parse("chest.toml", chest);
+        var pick = Picker.Pick(new PickRequest
+        {
+            Nut = Address.Read(said) with { Bar = null, BarDiameter = null, Drive = null, Tube = null, Overlap = null },
+            Chest = tools,
+            Stances = said.Text("stance") is { } stance ? [stance] : [],
+            Person = tools.People.Count > 0 && said.Text("body") is null ? tools.People[0] : null,
+            Recess = Length.Zero,
+        });
+        using var answer = JsonDocument.Parse(PickAnswers.Of(pick, said.Units).ToJson());
+        return JsonSerializer.Serialize(new PickReply(answer.RootElement, pick.Request.Person?.Name ?? ""), PageJson.Shared.PickReply);
+    }
+}

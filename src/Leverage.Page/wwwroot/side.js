@@ -1,0 +1,117 @@
+// The lever from the side, to scale, drawn from the core's figures; tube, hands and swing are dragged in it.
+import { make, svg } from "./dom.js";
+import { drawingWidth, handle, lengthText } from "./drag.js";
+import { arrow, dented, folded, mouth, plain } from "./shapes.js";
+import { tubeParts } from "./goesover.js";
+
+const rad = degrees => degrees * Math.PI / 180;
+const newtonPx = 0.03;
+
+export function sideView({ drag, rest }) {
+  const root = svg("svg", { role: "group", "aria-label": "the lever from the side" });
+  const words = make("dl", { className: "labels" });
+  const element = make("figure", { className: "picture side" }, root, make("figcaption", {}, words));
+  let last;
+  const view = {
+    element,
+    clear() { element.hidden = true; },
+    show(reply, values) {
+      last = [reply, values];
+      element.hidden = !reply.side;
+      if (reply.side) draw(root, words, reply, values, { drag, rest });
+    },
+  };
+  view.clear();
+  matchMedia("(max-width: 40rem)").addEventListener("change", () => last && view.show(...last));
+  return view;
+}
+
+function draw(root, words, reply, values, { drag, rest }) {
+  const side = reply.side;
+  const tube = side.tube;
+  const width = drawingWidth();
+  const height = width < 600 ? 430 : 400;
+  root.setAttribute("viewBox", `0 0 ${width} ${height}`);
+  const focused = root.contains(document.activeElement) ? document.activeElement.dataset.handle : null;
+  const angle = rad(side.pastSquareDeg);
+  const whole = Math.max(side.barMm, tube ? side.barMm - tube.overlapMm + tube.lengthMm : 0);
+  const pivot = { x: 56, y: angle < 0 ? height - 80 : 96 };
+  const room = Math.abs(Math.sin(angle)) * whole;
+  const one = Math.min((width - 130) / Math.max(whole * Math.cos(angle), whole * .25), (height - 190) / Math.max(room, 1));
+  const barThick = Math.max(8, (side.barDiameterMm ?? 18) * one);
+  const bar = svg("rect", { x: 0, y: -barThick / 2, width: side.barMm * one, height: barThick, rx: 3, fill: "var(--steel)", stroke: "var(--ink)", "stroke-width": 1.5 });
+  const lever = svg("g", { transform: `translate(${pivot.x} ${pivot.y}) rotate(${side.pastSquareDeg})` }, bar);
+  const at = mm => ({ x: pivot.x + mm * one * Math.cos(angle), y: pivot.y + mm * one * Math.sin(angle) });
+  const hands = at(side.reachMm);
+  const off = tube && !tube.staysOn;
+  const drawn = [svg("path", { d: `M${pivot.x} ${pivot.y}H${width - 8}`, stroke: "var(--line)", "stroke-dasharray": "4 6" }), lever];
+
+  if (tube) {
+    const thick = Math.max(barThick + 6, (tube.boreMm + 2 * (tube.wallMm ?? 3)) * one);
+    const start = (side.barMm - tube.overlapMm) * one;
+    const on = tube.overlapMm * one;
+    const long = tube.lengthMm * one;
+    const gone = off ? `translate(${start + on * 1.05} ${thick * .9}) rotate(9)` : `translate(${start} 0) rotate(${tube.tiltDeg})`;
+    if (off) lever.append(svg("rect", { x: start, y: -thick / 2, width: long, height: thick, fill: "none", stroke: "var(--stop)", "stroke-dasharray": "6 5" }));
+    const shape = off ? plain(long, thick) : tube.fails === "folds" ? folded(long, thick, on) : tube.fails ? dented(long, thick, tube.fails === "dents-tip" ? on : 0, tube.fails === "dents-tip" ? -1 : 1) : plain(long, thick);
+    const body = handle({
+      root, label: "tube along the bar", now: tube.overlapMm, min: tube.leastOverlapMm, max: tube.mostOverlapMm, step: 10, text: `overlap ${tube.overlapWords}`,
+      grab: from => to => tube.overlapMm - ((to.x - from.x) * Math.cos(angle) + (to.y - from.y) * Math.sin(angle)) / one,
+      to: mm => drag({ overlap: lengthText(Math.min(tube.mostOverlapMm, Math.max(tube.leastOverlapMm, mm)), values.overlap) }), rest,
+    }, svg("rect", { x: 0, y: -26, width: long, height: 52, fill: "transparent" }),
+    svg("path", { class: "grip", d: shape, fill: "var(--tube)", "fill-opacity": .82, stroke: off || tube.fails ? "var(--stop)" : "var(--ink)", "stroke-width": off || tube.fails ? 3 : 1.5 }));
+    lever.append(svg("g", { class: off ? "off" : tube.fails ?? "on", transform: gone }, body));
+    if (!off) {
+      const down = side.push === "up" ? -1 : 1;
+      drawn.push(arrow(at(side.barMm), angle - down * Math.PI / 2, Math.min(130, tube.tipN * newtonPx), "var(--tip)", "B"));
+      drawn.push(arrow(at(side.barMm - tube.overlapMm), angle + down * Math.PI / 2, Math.min(130, tube.mouthN * newtonPx), "var(--mouth)", "C"));
+      drawn.push(mouth(width - 178, side.pastSquareDeg < 0 ? height - 150 : 8, side.barDiameterMm ?? 18, tube.boreMm, tube.wallMm ?? 3, tube.tiltDeg, tube.fails === "dents-mouth", down));
+    }
+  }
+
+  drawn.push(svg("path", { d: hexagon(pivot, Math.max(17, (side.acrossFlatsMm ?? 30) * one / 1.73)), fill: "var(--rust)" }), svg("circle", { cx: pivot.x, cy: pivot.y, r: 8, fill: "var(--sheet)" }));
+  const push = side.push === "up" ? -Math.PI / 2 : side.push === "across" ? angle + Math.PI / 2 : Math.PI / 2;
+  drawn.push(arrow(hands, push, Math.max(34, side.handN * newtonPx * 3), "var(--hand)", "A", true));
+  const longest = tube ? tube.lengthMm : side.barMm;
+  drawn.push(handle({
+    root, label: "hands along the lever", now: side.reachMm, min: 100, max: 2800, step: 10, text: `hands ${side.reachWords} out`,
+    grab: from => to => side.reachMm + ((to.x - from.x) * Math.cos(angle) + (to.y - from.y) * Math.sin(angle)) / one,
+    to: mm => drag(atHands(mm - side.reachMm, longest, side, values)), rest,
+  }, svg("circle", { cx: hands.x, cy: hands.y, r: 30, fill: "transparent" }), svg("circle", { class: "grip", cx: hands.x, cy: hands.y, r: 11, fill: "var(--hand)", stroke: "var(--sheet)", "stroke-width": 3 })));
+  const end = at(whole + 26 / one);
+  drawn.push(handle({
+    root, label: "swing of the bar", now: side.pastSquareDeg, min: 0, max: 80, step: 5, text: `${Math.round(side.pastSquareDeg)} degrees below level`,
+    grab: () => to => Math.atan2(to.y - pivot.y, to.x - pivot.x) * 180 / Math.PI,
+    to: degrees => drag({ "past-square": `${Math.round(Math.min(80, Math.max(0, degrees)))}deg` }), rest,
+  }, svg("circle", { cx: end.x, cy: end.y, r: 30, fill: "transparent" }), svg("path", { class: "grip", d: turn(end), fill: "none", stroke: "var(--rust)", "stroke-width": 4, "stroke-linecap": "round" })));
+  if (side.breaks && !tube?.fails) drawn.push(svg("text", { x: 10, y: 26, fill: "var(--stop)", "font-weight": 700, "font-size": 17, text: `breaks: ${side.breaks}` }));
+  if (off) drawn.push(svg("text", { x: 10, y: 26, fill: "var(--stop)", "font-weight": 700, "font-size": 17, text: "slides off" }));
+  if (tube?.fails && !off) drawn.push(svg("text", { x: 10, y: 26, fill: "var(--stop)", "font-weight": 700, "font-size": 17, text: { folds: "the tube folds", "dents-tip": "the tube dents at the tip", "dents-mouth": "the tube dents at its mouth" }[tube.fails] }));
+  root.replaceChildren(...drawn);
+  if (focused) root.querySelector(`[data-handle="${focused}"]`)?.focus();
+  root.dataset.state = off ? "off" : tube?.fails ?? (side.breaks ? "breaks" : "holds");
+
+  const label = (term, value, key, color, desk) => make("div", { className: desk ? "desk" : "" }, make("dt", {}, key ? keyed(key, color) : "", term), make("dd", { text: value }));
+  words.replaceChildren(
+    label("hands", side.handWords, "A", "var(--hand)"),
+    tube ? label("overlap", tube.overlapWords) : label("out", side.reachWords),
+    tube ? label("stays on to", tube.safeWords) : label("torque", side.torqueWords),
+    ...tube ? [label("tip presses", tube.tipWords, "B", "var(--tip)", true), label("mouth presses", tube.mouthWords, "C", "var(--mouth)", true), label("hands out", side.reachWords, "", "", true)] : []);
+}
+
+const keyed = (text, color) => {
+  const key = make("span", { className: "key", text });
+  key.style.background = color;
+  return key;
+};
+
+/** Hands further in or out: as a tube, or without one a bar, that much shorter or longer. */
+function atHands(by, longest, side, values) {
+  if (!side.tube) return { bar: lengthText(Math.max(120, longest + by), values.bar) };
+  const parts = tubeParts(values.tube);
+  const long = lengthText(Math.max(side.tube.overlapMm + 20, longest + by), parts.length);
+  return { tube: parts.kind === "jack" ? `jack:${long}` : `${parts.outside}x${parts.wall}x${long}` };
+}
+
+const hexagon = ({ x, y }, r) => `M${[0, 1, 2, 3, 4, 5].map(i => `${x + r * Math.cos(i * Math.PI / 3)} ${y + r * Math.sin(i * Math.PI / 3)}`).join("L")}Z`;
+const turn = ({ x, y }) => `M${x - 4} ${y - 15}q12 15 0 30m-7 -22 7 -8 8 6m-15 17 7 7 8 -6`;

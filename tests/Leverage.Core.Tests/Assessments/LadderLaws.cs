@@ -1,0 +1,157 @@
+using Leverage.Assessments;
+using Leverage.BreakLoose;
+using Leverage.Requests;
+using Leverage.Threads;
+using Leverage.Wording;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+public sealed class LadderLaws
+{
+    private static readonly (string Thread, double Nm, double FlatsMm, string Drive, double BarMm)[] Nuts =
+    [
+        ("M8", 25, 13, "3/8", 200), ("M12x1.5", 110, 19, "1/2", 450), ("M12", 100, 18, "1/2", 250), ("M24x1.5", 460, 36, "1/2", 600), ("M24x1.5", 460, 36, "3/4", 1000),
+    ];
+
+    private static readonly Func<LooseningRequest, LooseningRequest>[] Ways =
+    [
+        r => r,
+        r => r with { Stance = "lie-pull" },
+        r => r with { Stance = "reach-one-hand" },
+        r => r with { On = "hub", HeldBy = [], VehicleMass = Mass.FromKilograms(1250) },
+        r => r with { On = "hub", OnStands = true, VehicleMass = Mass.FromKilograms(1250) },
+        r => r with { Tool = ToolKind.Open, Drive = null, Worn = "rounded" },
+        r => r with { On = "exhaust", Bar = null, Drive = null },
+        r => r with { Tube = new(Length.FromMillimeters(1200), Length.FromMillimeters(26.9), Length.FromMillimeters(2.6)), BarDiameter = Length.FromMillimeters(18), Surface = "greasy" },
+    ];
+
+    public static TheoryData<int, string, int> Situations
+    {
+        get
+        {
+            var all = new TheoryData<int, string, int>();
+            foreach (string condition in (string[])["clean", "used", "rusted", "heat-rusted", "locked-high"])
+            {
+                for (int nut = 0; nut < Nuts.Length; nut++)
+                {
+                    for (int way = 0; way < Ways.Length; way++)
+                    {
+                        all.Add(nut, condition, way);
+                    }
+                }
+            }
+
+            return all;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void Chances_never_fall_and_each_figure_gains_five_points_or_comes_first(int nut, string condition, int way)
+    {
+        LadderStep[] figured = [.. Moves(nut, condition, way).Where(step => step.ComesLooseBy is not null)];
+        Assert.All(figured.Zip(figured.Skip(1)), pair =>
+        {
+            Assert.True(pair.Second.ComesLooseBy >= pair.First.ComesLooseBy + LadderRank.Alike);
+            Assert.True(pair.Second.BreaksBy >= pair.First.BreaksBy);
+        });
+        Assert.All(figured, step => Assert.InRange(step.ComesLooseBy!.Value + step.BreaksBy!.Value, 0, 1 + 1e-3));
+    }
+
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void Nothing_that_is_not_safe_is_pulled_and_the_stud_is_never_heated(int nut, string condition, int way)
+    {
+        IReadOnlyList<LadderStep> moves = Moves(nut, condition, way);
+        Assert.All(moves, step =>
+        {
+            Assert.NotEqual(Verdict.Stop, step.Alone?.Verdict);
+            Assert.NotEqual(HeatedPart.Stud, step.Request?.Heat);
+            Assert.NotEmpty(MoveWords.Of(step, UnitStyle.Metric));
+            Assert.NotEmpty(MoveWords.Of(step, UnitStyle.Us));
+        });
+        Assert.DoesNotContain("stud", string.Join(' ', moves.Where(step => step.Key.StartsWith("heat", StringComparison.Ordinal)).Select(step => step.Move!.Words)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void The_last_resort_is_last_and_few_steps_have_no_figure(int nut, string condition, int way)
+    {
+        IReadOnlyList<LadderStep> moves = Moves(nut, condition, way);
+        Assert.Equal("split-nut", moves[^1].Key);
+        Assert.Single(moves, step => step.Move?.Effect == MoveEffect.Cut);
+        Assert.InRange(moves.Count(step => step is { Move: { Joint: null, HasNoFigure: true }, ComesLooseBy: null } && step != moves[^1]), 0, 4);
+    }
+
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void Nobody_slips_a_tube_over_where_there_is_no_room(int nut, string condition, int way)
+    {
+        if (way is 1 or 2)
+        {
+            Assert.All(Moves(nut, condition, way), step => Assert.Null(step.Tool?.Tube));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void The_first_pull_has_the_chances_the_answer_has(int nut, string condition, int way)
+    {
+        LooseningAssessment assessment = Loosening.Assess(Request(nut, condition, way));
+        if (assessment.Moves.FirstOrDefault(step => step.Key == "now") is { } now)
+        {
+            Assert.Equal(assessment.Judgement.ComesLoose, now.ComesLooseBy!.Value, 1e-9);
+            Assert.Equal(assessment.Judgement.Breaks, now.BreaksBy!.Value, 1e-9);
+        }
+        else
+        {
+            Assert.True(assessment.Lever is null || assessment.Verdict == Verdict.Stop);
+        }
+    }
+
+    [Fact]
+    public void What_is_near_decides_what_may_be_heated()
+    {
+        LooseningRequest nut = Request(4, "rusted", 0) with { Bar = Length.FromMillimeters(500) };
+        Assert.Contains(Loosening.Assess(nut with { On = "structure" }).Moves, step => step.Key == "heat-nut");
+        Assert.DoesNotContain(Loosening.Assess(nut with { On = "hub" }).Moves, step => step.Key == "heat-nut");
+    }
+
+    [Fact]
+    public void A_vehicle_on_stands_comes_down_first_and_a_free_wheel_is_chocked()
+    {
+        string[] keys = [.. Loosening.Assess(Request(4, "used", 4)).Moves.Select(step => step.Key)];
+        Assert.Equal("on-its-wheels", keys[0]);
+        Assert.Equal("chock", keys[1]);
+        Assert.Equal("chock", Loosening.Assess(Request(4, "used", 3)).Moves[0].Key);
+    }
+
+    [Fact]
+    public void A_bar_that_is_asked_for_can_be_bought()
+    {
+        LadderStep lever = Loosening.Assess(Request(3, "rusted", 0)).Moves.Single(step => step.Key == "bigger-drive");
+        Assert.Equal("3/4", lever.Tool!.Drive);
+        Assert.Contains(lever.Tool.Bar!.Value.Millimeters, new[] { 500.0, 1000.0 });
+        Assert.Contains(lever.Tool.Tube!.Length.Millimeters, new[] { 600.0, 1000.0, 1500.0 });
+        string words = MoveWords.Of(lever, UnitStyle.Metric);
+        Assert.StartsWith("Take a 3/4 in bar ", words, StringComparison.Ordinal);
+        Assert.Contains("36 mm socket", words, StringComparison.Ordinal);
+    }
+
+    private static IReadOnlyList<LadderStep> Moves(int nut, string condition, int way) => Loosening.Assess(Request(nut, condition, way)).Moves;
+
+    private static LooseningRequest Request(int nut, string condition, int way)
+    {
+        var (thread, torque, flats, drive, bar) = Nuts[nut];
+        return Ways[way](new LooseningRequest
+        {
+            BookTorque = Torque.FromNewtonMeters(torque),
+            Thread = ThreadCatalog.Named(thread),
+            Condition = condition,
+            AcrossFlats = Length.FromMillimeters(flats),
+            Drive = drive,
+            Bar = Length.FromMillimeters(bar),
+        });
+    }
+}
