@@ -62,7 +62,7 @@ public sealed record SituationProof(Situation Situation, string Verdict, IReadOn
     private static SituationProof Judged(Situation situation, string verdict, JsonElement json, SituationText text)
     {
         var faults = new List<string>();
-        if (situation.Verdicts.Count > 0 && !situation.Verdicts.Contains(verdict))
+        if (situation.Verdicts.Count > 0 && !situation.Verdicts.Contains(verdict, StringComparer.Ordinal))
         {
             faults.Add($"verdict {verdict}, not {string.Join(" or ", situation.Verdicts)}");
         }
