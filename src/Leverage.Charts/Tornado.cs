@@ -25,7 +25,7 @@ public sealed record Tornado(string Axis, double Centre, IReadOnlyList<TornadoBa
     /// <param name="swings">The inputs' swings.</param>
     /// <returns>The tornado, in per cent.</returns>
     public static Tornado OfComesLoose(double undone, IEnumerable<Swing> swings) => new(
-        "chance that it comes undone, %",
+        "chance that it comes loose, in 100",
         100 * undone,
         [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.ComesLooseLow, 100 * swing.ComesLooseHigh))],
         value => UnitStyle.Percent(value / 100));

@@ -15,7 +15,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
     private const int MostWidth = 28;
 
     /// <summary>What the program is for.</summary>
-    internal const string Purpose = "undo and refit big nuts without breaking anything";
+    internal const string Purpose = "loosen and refit big nuts without breaking anything";
 
     /// <summary>How values are written.</summary>
     internal const string Values = "Numbers carry their unit: 460Nm 340ft-lb 600mm 24in 82kg 450N 640MPa 30deg 75%";

@@ -6,12 +6,12 @@ internal static class CommandList
     /// <summary>All of them; none is built until it is asked for.</summary>
     internal static IReadOnlyList<CommandEntry> All { get; } =
     [
-        new("loosen", "what it takes to undo this one: torque, lever, what gives first", () => new LoosenCommand()),
-        new("tighten", "torque for this thread and grade, and the preload it buys", () => new TightenCommand()),
-        new("check", "is this quoted torque believable for this thread and grade?", () => new CheckCommand()),
-        new("slip", "when a slipped-over extension comes off, and why", () => new SlipCommand()),
-        new("pick", "out of your own tools, which set-up is best for this nut", () => new PickCommand()),
-        new("job", "the whole strip-down: order of work, loosening plan, refit, sheet", () => new JobCommand()),
+        new("loosen", "will it come, is it safe, and what do I do next?", () => new LoosenCommand()),
+        new("tighten", "what do I set, and what preload does that make?", () => new TightenCommand()),
+        new("check", "is this quoted torque, or torque and angle, believable?", () => new CheckCommand()),
+        new("slip", "when does a slipped-over tube come off, and why?", () => new SlipCommand()),
+        new("pick", "out of my own tools, what first, and what if it stays tight?", () => new PickCommand()),
+        new("job", "the whole strip-down and refit, on paper", () => new JobCommand()),
         new("table", "what the published tables say, with source and status", () => new TableCommand()),
         new("prove", "do the published checks hold on this machine?", () => new ProveCommand()),
     ];

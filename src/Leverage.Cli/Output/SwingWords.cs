@@ -18,11 +18,11 @@ internal static class SwingWords
         page.Space();
         if (swings.Count == 0)
         {
-            page.Note("What matters", "give --bar to see which input moves the answer most");
+            page.Note("What matters", "Write: --bar 600mm to see which input moves the answer most");
             return;
         }
 
-        var table = new Columns("lrr").Row("what matters, P10 to P90", "undone", "lever needed");
+        var table = new Columns("lrr").Row("what matters, from its low to its high end", "comes loose", "lever needed");
         foreach (Swing swing in swings)
         {
             table.Row(

@@ -29,7 +29,7 @@ public static class LooseningTitle
     public static string State(Condition condition)
     {
         ArgumentNullException.ThrowIfNull(condition);
-        return condition.Words.Split(',', ';')[0];
+        return condition.Words.Split(',', ';', ':')[0];
     }
 
     private static string Start(StartTorque start, UnitStyle style) => start.From == StartSource.Given

@@ -70,7 +70,7 @@ public sealed class ChestReader
         var things = new List<T>();
         foreach (TomlSection each in section.Sections(key))
         {
-            string name = each.Name("red breaker bar");
+            string name = each.Name("red long bar");
             _names.Add(name, each, each.PlaceOf("name"));
             things.Add(read(each, name));
             each.Done();

@@ -19,7 +19,7 @@ public static class OrderWords
         {
             OrderReason.NeededBeforeEnded => $"{first} needs \"{rule.What}\", which {then} ends",
             OrderReason.GivenBeforeNeeded => $"{then} needs \"{rule.What}\", which {first} gives",
-            OrderReason.GivenBeforeEnded => $"{then} ends \"{rule.What}\", which {first} gives first",
+            OrderReason.GivenBeforeEnded => $"{then} ends \"{rule.What}\", which {first} gives before it",
             OrderReason.LoosenedBeforeTakenOff => $"{first} loosens '{rule.What}', which {then} takes off",
             _ => $"{then} comes after {first}",
         };

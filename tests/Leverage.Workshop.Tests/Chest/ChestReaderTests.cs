@@ -20,7 +20,7 @@ public sealed class ChestReaderTests
         { "[[bars]]\nname = \"b\"\ndrive = \"1/3\"\nlength = \"600mm\"\n", "c(3,9): drive: '1/3' is not a drive square known here. Nearest: 1/4, 1/2, 3/8, 3/4. All of them: table drive-squares." },
         { "[[bars]]\nname = \"b\"\ndrive = \"1/2\"\n", "c(1,3): bars: length is missing. Write: length = \"600mm\"" },
         { "[[bars]]\nname = \"b\"\nlenght = \"1m\"\n", "c(3,1): lenght: is no key known in bars. Nearest: length. Write: length = \"600mm\"" },
-        { "[[bars]]\ndrive = \"1/2\"\nlength = \"600mm\"\n", "c(1,3): bars: name is missing. Write: name = \"red breaker bar\"" },
+        { "[[bars]]\ndrive = \"1/2\"\nlength = \"600mm\"\n", "c(1,3): bars: name is missing. Write: name = \"red long bar\"" },
         { "[[bars]]\nname = \" \"\n", "c(2,8): name: is blank." },
         { "[[bars]]\nname = \"a\\nb\"\n", "c(2,8): name: a name stands on one line." },
         { Bar + "diametr = \"18mm\"\n", "c(5,1): diametr: is no key known in bars. Nearest: diameter. Known: name, length, straight, drive, diameter, taper, yield, pin, pin_planes." },
