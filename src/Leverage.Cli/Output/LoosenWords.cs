@@ -118,7 +118,7 @@ internal sealed class LoosenWords
         page.Line($"Before you pull: {Cautions.Of(_a)}");
     }
 
-    private string Range(double low, double high) => UnitStyle.Fixed(100 * low, 0) == UnitStyle.Fixed(100 * high, 0)
+    private static string Range(double low, double high) => UnitStyle.Fixed(100 * low, 0) == UnitStyle.Fixed(100 * high, 0)
         ? UnitStyle.InHundred(low)
         : $"{UnitStyle.Fixed(100 * low, 0)} to {UnitStyle.InHundred(high)}";
 

@@ -39,6 +39,9 @@ public sealed record TubeAssessment(
     Length BestOverlap,
     bool WillMark)
 {
+    /// <summary>Share of the likely break-loose torque that is left at the end of the swing.</summary>
+    public required double EndShare { get; init; }
+
     /// <summary>Force of the hands at which the tube first bends or dents, N: below the likely push it is no tube to pull on.</summary>
     public required double BreaksAtN { get; init; }
 }
