@@ -82,16 +82,17 @@ public sealed record Circumstances
     }
 
     /// <summary>What holds the wheel while these hands pull: lifting takes load off it.</summary>
-    /// <param name="hold">How it is held; null where that is not judged.</param>
+    /// <param name="setup">The set-up: how it is held, and whether a wheel turns with the fastener at all.</param>
     /// <param name="push">Way the hands push.</param>
     /// <param name="nut">What the nut takes.</param>
     /// <param name="hand">What the hands give.</param>
     /// <param name="lever">The lever's lengths; null with no bar.</param>
     /// <returns>The capacity, or null where it is not judged.</returns>
-    public static HoldCapacity? HoldOf(Hold? hold, Push push, NutFigures nut, HandFigures hand, LeverGeometry? lever)
+    public static HoldCapacity? HoldOf(LooseningSetup setup, Push push, NutFigures nut, HandFigures hand, LeverGeometry? lever)
     {
+        ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(nut);
-        if (hold is null)
+        if (setup is not { Hold: { } hold, Place: null or { Turns: TurnsWith.Wheel } })
         {
             return null;
         }

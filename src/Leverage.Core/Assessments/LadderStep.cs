@@ -37,6 +37,9 @@ public sealed record LadderTool
 
     /// <summary>What its owner calls the tools; null for what a shop sells.</summary>
     public string? Name { get; init; }
+
+    /// <summary>Whether it is to be borrowed or bought: there is a chest, and it is not in it.</summary>
+    public bool ToGet { get; init; }
 }
 
 /// <summary>One step against a nut that stays tight.</summary>
@@ -62,4 +65,30 @@ public sealed record LadderStep(
 /// <param name="Request">The request with them, hands and all.</param>
 /// <param name="Pieces">Pieces to put together.</param>
 /// <param name="Name">What their owner calls them; null for what a shop sells.</param>
-public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null);
+/// <param name="ToGet">Whether they are to be borrowed or bought.</param>
+public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null, bool ToGet = false)
+{
+    /// <summary>How much there is to put together and to swing.</summary>
+    internal SetUpSize Size => new(Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
+}
+
+/// <summary>How much there is to put together and to swing; the smaller the better.</summary>
+/// <param name="Pieces">Pieces to put together.</param>
+/// <param name="TubeMm">Length of the tube, mm; 0 for none.</param>
+/// <param name="ToolMm">Length of the whole lever, mm.</param>
+public readonly record struct SetUpSize(int Pieces, double TubeMm, double ToolMm) : IComparable<SetUpSize>
+{
+    /// <summary>Below 0 when this one is the smaller.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>The sign of the first difference.</returns>
+    public int CompareTo(SetUpSize other) => Pieces != other.Pieces ? Pieces.CompareTo(other.Pieces)
+        : TubeMm != other.TubeMm ? TubeMm.CompareTo(other.TubeMm)
+        : ToolMm.CompareTo(other.ToolMm);
+}
+
+/// <summary>What of a chest can hold the wheel.</summary>
+/// <param name="By">How it holds.</param>
+/// <param name="Height">Height of a chock.</param>
+/// <param name="Diameter">Diameter of a bar across the studs.</param>
+/// <param name="Name">What its owner calls it.</param>
+public sealed record HoldOption(Restraint By, Length? Height, Length? Diameter, string Name);

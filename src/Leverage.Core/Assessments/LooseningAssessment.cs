@@ -103,9 +103,6 @@ public sealed record LooseningAssessment
     /// <summary>What to do, one step after another; empty where nobody asked for it.</summary>
     public IReadOnlyList<LadderStep> Moves { get; init; } = [];
 
-    /// <summary>What to change, best first.</summary>
-    public IReadOnlyList<Advice> Advice { get; init; } = [];
-
     /// <summary>The verdict.</summary>
     public Verdict Verdict => Judgement.Verdict;
 
