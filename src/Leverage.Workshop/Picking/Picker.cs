@@ -41,11 +41,11 @@ public static class Picker
         };
     }
 
-    /// <summary>What clears the stop of the likeliest set-up: down on its wheels, held with more and more.</summary>
+    /// <summary>What clears the stop of a set-up that turns the wheel: down on its wheels, held with more and more.</summary>
     private static IEnumerable<LooseningRequest> Held(SetUpSearch search, HoldOption[] holds)
     {
-        PickedSetUp likeliest = search.Describe(search.Ranked(1)[0]);
-        return LadderCures.Of(likeliest.Request, likeliest.Assessment, holds).Select(cure => cure.Request);
+        PickedSetUp turns = search.Describe(search.Turning);
+        return LadderCures.Of(turns.Request, turns.Assessment, holds).Select(cure => cure.Request);
     }
 
     /// <summary>What to do: out of the chest, and where that likely leaves it tight out of a shop too.</summary>

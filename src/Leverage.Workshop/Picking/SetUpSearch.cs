@@ -75,9 +75,12 @@ internal sealed class SetUpSearch(PickRequest request, NutFigures nut)
     /// <summary>Every set in its best use, as tools of a ladder.</summary>
     internal IEnumerable<ToolOption> Options() => _uses.Select(Option);
 
-    /// <summary>Whether something is safe, or it is neither a free wheel nor stands that forbid it.</summary>
-    internal bool IsHeld => _uses.Exists(use => use.Judgement.Verdict != Verdict.Stop)
-        || !_uses.Exists(use => (use.Judgement.Ruling.Stops & (VerdictRules.WheelTurns | VerdictRules.OnStands)) != VerdictRules.None);
+    /// <summary>Whether something safe is worth taking, or it is neither a free wheel nor stands that forbid it.</summary>
+    internal bool IsHeld => _uses.Exists(use => use.Judgement.Verdict != Verdict.Stop && use.Judgement.ComesLoose >= LadderRank.LeastWorth)
+        || !_uses.Exists(Turns);
+
+    /// <summary>The first that a free wheel or stands forbid; there must be one.</summary>
+    internal SetUpUse Turning => _uses.Find(Turns)!;
 
     /// <summary>A use with its full assessment.</summary>
     internal PickedSetUp Describe(SetUpUse use) => Describe(use, request.Nut);
@@ -88,6 +91,9 @@ internal sealed class SetUpSearch(PickRequest request, NutFigures nut)
         LooseningRequest chosen = LadderCures.Carried(held, Option(use).Request);
         return new PickedSetUp(use.Tools.Set, use.Stance, chosen, use.Effort, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(chosen)));
     }
+
+    private static bool Turns(SetUpUse use) =>
+        (use.Judgement.Ruling.Stops & (VerdictRules.WheelTurns | VerdictRules.OnStands)) != VerdictRules.None;
 
     private ToolOption Option(SetUpUse use)
     {

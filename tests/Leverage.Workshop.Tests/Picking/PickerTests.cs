@@ -125,7 +125,7 @@ public sealed class PickerTests
             {
                 LooseningRequest nut = request.InStance(stance.Key);
                 double[] overlaps = set.Set.Tube is null
-                    ? Fit.HasRoom(set.Setup.Bar!.Length.Millimeters, stance) ? [0] : []
+                    ? [0]
                     : Fit.OverlapsMm(set.Setup, stance);
                 foreach (double overlap in overlaps)
                 {
@@ -135,9 +135,6 @@ public sealed class PickerTests
             }
         }
     }
-
-    private static PickAssessment WithTube(ToolChest chest, NewPiece piece) =>
-        Picker.Pick(Nuts.Request(chest with { Tubes = [piece.Tube!] }, "stand-push") with { Advise = false });
 
     private static int Count(List<LooseningAssessment> all, Verdict verdict) => all.Count(one => one.Verdict == verdict);
 }
