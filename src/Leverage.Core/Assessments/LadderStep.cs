@@ -68,22 +68,8 @@ public sealed record LadderStep(
 /// <param name="ToGet">Whether they are to be borrowed or bought.</param>
 public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null, bool ToGet = false)
 {
-    /// <summary>How much there is to put together and to swing.</summary>
-    internal SetUpSize Size => new(Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
-}
-
-/// <summary>How much there is to put together and to swing; the smaller the better.</summary>
-/// <param name="Pieces">Pieces to put together.</param>
-/// <param name="TubeMm">Length of the tube, mm; 0 for none.</param>
-/// <param name="ToolMm">Length of the whole lever, mm.</param>
-public readonly record struct SetUpSize(int Pieces, double TubeMm, double ToolMm) : IComparable<SetUpSize>
-{
-    /// <summary>Below 0 when this one is the smaller.</summary>
-    /// <param name="other">The other.</param>
-    /// <returns>The sign of the first difference.</returns>
-    public int CompareTo(SetUpSize other) => Pieces != other.Pieces ? Pieces.CompareTo(other.Pieces)
-        : TubeMm != other.TubeMm ? TubeMm.CompareTo(other.TubeMm)
-        : ToolMm.CompareTo(other.ToolMm);
+    /// <summary>How much there is to put together and to swing: pieces, length of tube and of the whole lever, mm.</summary>
+    internal (int Pieces, double TubeMm, double ToolMm) Size => (Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
 }
 
 /// <summary>What of a chest can hold the wheel.</summary>
