@@ -14,6 +14,19 @@ internal static class Shapes
         canvas.DrawCircle(at, radius, paint);
     }
 
+    /// <summary>A diamond with a white rim.</summary>
+    internal static void Diamond(SKCanvas canvas, SKPoint at, float radius, SKColor color)
+    {
+        using var paint = new SKPaint { IsAntialias = true };
+        foreach (var (half, ink) in new[] { (radius + 3, SKColors.White), (radius, color) })
+        {
+            using var path = new SKPath();
+            path.AddPoly([new(at.X, at.Y - half), new(at.X + half, at.Y), new(at.X, at.Y + half), new(at.X - half, at.Y)], close: true);
+            paint.Color = ink;
+            canvas.DrawPath(path, paint);
+        }
+    }
+
     /// <summary>A thin upright or level line of dashes.</summary>
     internal static void Dashes(SKCanvas canvas, SKPoint from, SKPoint to, SKColor color)
     {

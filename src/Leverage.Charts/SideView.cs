@@ -3,6 +3,7 @@ using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;
 using Leverage.Charts.SideViews;
+using Leverage.Levers;
 using SkiaSharp;
 using UnitsNet;
 
@@ -30,7 +31,7 @@ public sealed class SideView
         (_units, _page) = (units, page);
         _words = new FrameWords(title, SideViewWords.Answer(sketch, units), string.Empty, string.Empty)
         {
-            Warns = sketch.Gives is not null || sketch.Tube is { StaysOn: false },
+            Warns = sketch.Gives is not null || sketch.Tube is { StaysOn: false } or { StaysOnAsItTurns: false },
             Notes = SideViewWords.Notes(new SketchGeometry(sketch, 1, default), units),
         };
         var layout = FrameLayout.Of(page, _words, []);
@@ -113,7 +114,7 @@ public sealed class SideView
 
     private List<Dimension> Dimensions(SketchGeometry place)
     {
-        SKPoint below = SketchGeometry.Moved(default, SketchGeometry.Above(place.Along), -1);
+        SKPoint below = SketchGeometry.Moved(default, place.Above(place.Along), -1);
         float near = SketchArrows.MouthLength(place) + 26;
         SKPoint mouth = place.OnBar(place.Sketch.BarMm - (place.Sketch.Tube?.OverlapMm ?? 0), 0);
         SKPoint tip = place.OnBar(place.Sketch.BarMm, 0);
@@ -150,8 +151,9 @@ public sealed class SideView
     private void LabelNut()
     {
         string torque = _units.Torque(Torque.FromNewtonMillimeters(_place.Sketch.TorqueNmm)).Replace(' ', '\u00A0');
-        SKPoint behind = new(_place.Nut.X - _place.Toward * _lever.TorqueRadius, _place.Nut.Y);
-        Place(new LabelWish($"nut: {torque}", new TextLook(_page.TextSize, true, Ink.Need, true), [behind, new SKPoint(behind.X + _place.Toward * 20, behind.Y - 40)])
+        SKPoint behind = SketchGeometry.Moved(_place.Nut, _place.Square, -_lever.TorqueRadius);
+        SKPoint aside = SketchGeometry.Moved(SketchGeometry.Moved(behind, _place.Square, 20), _place.Push, -40);
+        Place(new LabelWish($"nut: {torque}", new TextLook(_page.TextSize, true, Ink.Need, true), [behind, aside])
         {
             Widest = 0.25f * _area.Width,
         });
@@ -161,7 +163,7 @@ public sealed class SideView
     {
         if (_place.Sketch.Gives is { } part)
         {
-            Place(new LabelWish("gives here", new TextLook(_page.TextSize, true, Ink.Stop, true), [.. _lever.Ring(part.Kind)])
+            Place(new LabelWish($"{PartWords.Breaks(part.Kind)} here", new TextLook(_page.TextSize, true, Ink.Stop, true), [.. _lever.Ring(part.Kind)])
             {
                 MindsInk = 12,
             });
@@ -170,21 +172,16 @@ public sealed class SideView
 
     private void LabelAngle()
     {
-        double angle = _place.Sketch.BelowLevelRad;
-        string words = angle < 0.005 ? "level" : $"{UnitStyle.Angle(Angle.FromRadians(angle))} below level";
+        double angle = _place.Sketch.PastSquareRad;
+        string words = angle >= 0.005 ? VerdictWords.Angle(angle, _place.Sketch.Push) : _place.Sketch.Push == Push.Across ? "square" : "level";
         Place(new LabelWish(words, new TextLook(_page.TextSize, false, Ink.Quiet, true), [_lever.OnArc(angle / 2)]));
     }
 
     private void Place(LabelWish wish)
     {
-        if (_placer.Place(wish) is { } text)
-        {
-            _texts.Add(text);
-        }
-        else
-        {
-            _crowded.Add(wish.Text);
-        }
+        ChartText? text = _placer.Place(wish);
+        _texts.AddRange(text is null ? [] : [text]);
+        _crowded.AddRange(text is null ? [wish.Text] : []);
     }
 
     private static SKPoint[] Between(SKPoint from, SKPoint to) =>

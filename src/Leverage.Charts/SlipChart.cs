@@ -9,8 +9,8 @@ using UnitsNet;
 namespace Leverage.Charts;
 
 /// <summary>
-/// Last safe angle of a slipped-over extension against overlap, and below it, over the same overlaps, the force of the
-/// hands at which its tube gives.
+/// Last safe angle of a slipped-over tube against overlap, and below it, over the same overlaps, the force of the
+/// hands at which it breaks.
 /// </summary>
 public sealed class SlipChart
 {
@@ -30,11 +30,11 @@ public sealed class SlipChart
         Scale limits = LimitPanel.Up(slip, units.ForceValue(Force.FromNewtons(1)), 4);
         string overlap = $"overlap, {(units.IsUs ? "in" : "mm")}";
         var words = new FrameWords(
-            title, SlipChartWords.Answer(slip, units), overlap, "last safe angle of the bar, degrees below level")
+            title, SlipChartWords.Answer(slip, units), overlap, $"last safe angle of the bar, degrees {AnglePanel.Past(slip.Setup.Hands.Stance.Push)}")
         {
-            Warns = slip.SlidesWhileHeld || slip.Best.GivesAtN < slip.HandN,
-            Ends = ["tip dents it", "your lowest, 30°", .. slip.Curves.Select(curve => curve.State), slip.Setup.GripWords],
-            Notes = ["Angles while the nut holds, at the low friction of each state of the handle."],
+            Warns = slip.Verdict != Verdict.Go || slip.Best.GivesAtN < slip.StrongN,
+            Ends = ["tip dents it", "strong pull", "swing ends, 30°", .. slip.Curves.Select(curve => curve.State), slip.Setup.GripWords],
+            Notes = [SlipChartWords.Note(slip)],
         };
         _frame = new PlotFrame(page, words, up, limits);
         var across = Scale.Across(_overlap[0], _overlap[^1], page);
@@ -44,7 +44,7 @@ public sealed class SlipChart
         _angles = _frame.Add(area with { Height = high }, across, up, false);
         _limits = _frame.Add(area with { Top = area.Top + high + name, Height = area.Height - high - name }, across, limits);
         _frame.Say(ChartText.At(
-            [$"force of the hands at which the tube gives, {units.ForceUnit}"],
+            [$"force of the hands at which the tube breaks, {units.ForceUnit}"],
             new SKPoint(ChartPage.Rim, area.Top + high + 0.65f * page.TextSize),
             new TextLook(page.TextSize, false, Ink.Quiet)));
     }

@@ -15,7 +15,9 @@ public sealed class WindowChart
     private const string Easy = "nut: easy";
     private const string Likely = "nut: likely";
     private const string Hard = "nut: hard";
-    private const string YourForce = "your force";
+    private const string YourForce = "likely force";
+    private const string Sets = "takes a set";
+    private const string Held = "nut held this";
 
     private readonly ForceWindow _window;
     private readonly UnitStyle _units;
@@ -39,7 +41,7 @@ public sealed class WindowChart
             $"force of the hands, {units.ForceUnit}")
         {
             Warns = WindowWords.Warns(window),
-            Ends = [.. _scale.Shown.Select(i => PartWords.Name(window.Limits[i].Link, units)), Hard, Likely, Easy, YourForce],
+            Ends = [.. _scale.Shown.Select(i => PartWords.Name(window.Limits[i].Link, units)), Hard, Likely, Easy, YourForce, Held],
             Notes = WindowWords.Notes(window, _scale, units),
         };
         Scale up = _scale.Up(7);
@@ -67,6 +69,7 @@ public sealed class WindowChart
         _panel.Band(_drawn.Reach, _drawn.NeedLow, _drawn.NeedHigh, Ink.NeedBand);
         HandLines();
         Limits();
+        Marks();
         Need();
         Yours();
         works.ForEach(LabelRegion);
@@ -117,6 +120,20 @@ public sealed class WindowChart
         }
     }
 
+    /// <summary>Where a bar takes a set, thin and dashed; what the nut has held, dotted.</summary>
+    private void Marks()
+    {
+        foreach (double[] set in _drawn.Sets.Where(set => set[^1] < 0.97 * _scale.Top))
+        {
+            _panel.End(Sets, _panel.Curve(_drawn.Reach, set, new CurveLook(Ink.Limit, 1.2f, LinePattern.Dashed)), Ink.Limit, false);
+        }
+
+        if (_drawn.Held is { } held)
+        {
+            _panel.End(Held, _panel.Curve(_drawn.Reach, held, new CurveLook(Ink.Need, ChartPage.CurveWidth, LinePattern.Dotted)), Ink.Need, true);
+        }
+    }
+
     private void Need()
     {
         var edge = new CurveLook(Ink.Need, 1, LinePattern.Solid);
@@ -142,6 +159,24 @@ public sealed class WindowChart
         {
             Along = 1,
             Target = mark.Dot,
+            Widest = 0.5f * _panel.Area.Width,
+        });
+        Strong(reach);
+    }
+
+    /// <summary>The strong pull on the upright of this set-up.</summary>
+    private void Strong(double reach)
+    {
+        if (_drawn.Strong is not { } strong || strong > _scale.Top)
+        {
+            return;
+        }
+
+        SKPoint at = _panel.Pixel(reach, strong);
+        _panel.Mark(new LabelBox(at.X - 9, at.Y - 9, 18, 18), canvas => Shapes.Diamond(canvas, at, 9, Ink.Hand));
+        string text = $"strong pull {_units.Force(Force.FromNewtons(_window.StrongPullN!.Value))}";
+        _panel.Label(new LabelWish(Unbroken(text), new TextLook(_page.TextSize, true, Ink.Hand, true), [at])
+        {
             Widest = 0.5f * _panel.Area.Width,
         });
     }

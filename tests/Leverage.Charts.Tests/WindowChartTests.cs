@@ -30,7 +30,7 @@ public sealed class WindowChartTests
     public void A_part_too_weak_at_any_length_is_said_in_words()
     {
         string words = Cases.Words(WindowChart.Draw(Cases.Window("axle nut"), "case", UnitStyle.Metric));
-        Assert.Contains("No length helps: the 15.5 mm bar gives before the nut is likely to turn.", words, StringComparison.Ordinal);
+        Assert.Contains("No length helps: the 1/2 in square twists off before the nut is likely to turn.", words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -44,15 +44,35 @@ public sealed class WindowChartTests
     [Fact]
     public void Hands_stronger_than_a_part_are_warned()
     {
-        string words = Cases.Words(WindowChart.Draw(Cases.Window("tiny bolt"), "case", UnitStyle.Metric));
-        Assert.Contains("more than the M6 8.8 bolt or stud stands", words, StringComparison.Ordinal);
+        string words = Cases.Words(WindowChart.Draw(Cases.Window("two hands, tiny bolt"), "case", UnitStyle.Metric));
+        Assert.Contains("At your likely force there the ", words, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_nut_that_any_lever_undoes_is_said_so()
     {
         string words = Cases.Words(WindowChart.Draw(Cases.Window("tiny bolt"), "case", UnitStyle.Metric));
-        Assert.Contains("Likely to work at any reach shown; yours is 55 mm.", words, StringComparison.Ordinal);
+        Assert.Contains("Likely to work at any reach shown; yours is 100 mm.", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_a_bar_takes_a_set_what_a_nut_held_and_the_strong_pull_are_marked()
+    {
+        ForceWindow window = Cases.Window("held before");
+        string words = Cases.Words(WindowChart.Draw(window, "case", UnitStyle.Metric)).Replace('\u00A0', ' ');
+        Assert.Contains("takes a set", words, StringComparison.Ordinal);
+        Assert.Contains("nut held this", words, StringComparison.Ordinal);
+        Assert.Contains($"strong pull {UnitStyle.Metric.Force(UnitsNet.Force.FromNewtons(window.StrongPullN!.Value))}", words, StringComparison.Ordinal);
+        Assert.Equal(300_000, window.HeldN![0] * window.ReachMm[0], 6);
+        Assert.Equal(Math.PI * Math.Pow(15.5, 3) / 32 * 900, window.Sets[0].ForceN[0] * window.ReachMm[0], 1);
+    }
+
+    [Fact]
+    public void What_is_not_judged_is_said_and_rounded_corners_have_their_curve()
+    {
+        string words = Cases.Words(WindowChart.Draw(Cases.Window("open spanner, rounded"), "case", UnitStyle.Metric));
+        Assert.Contains("Not judged: bar.", words, StringComparison.Ordinal);
+        Assert.Contains("18 mm hexagon", words, StringComparison.Ordinal);
     }
 
     [Fact]

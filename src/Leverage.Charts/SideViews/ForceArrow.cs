@@ -17,7 +17,7 @@ internal sealed record ForceArrow(string Words, SKPoint From, SKPoint To, SKColo
     internal IEnumerable<SKPoint[]> Outlines()
     {
         var (along, neck) = Neck();
-        SKPoint side = SketchGeometry.Above(along);
+        var side = new SKPoint(along.Y, -along.X);
         return
         [
             [From, To],
@@ -48,7 +48,7 @@ internal sealed record ForceArrow(string Words, SKPoint From, SKPoint To, SKColo
         }
 
         using var path = new SKPath();
-        SKPoint side = SketchGeometry.Above(along);
+        var side = new SKPoint(along.Y, -along.X);
         path.AddPoly([To, SketchGeometry.Moved(neck, side, HeadHalf), SketchGeometry.Moved(neck, side, -HeadHalf)], close: true);
         paint.Style = SKPaintStyle.Fill;
         canvas.DrawPath(path, paint);

@@ -3,7 +3,7 @@ using SkiaSharp;
 
 namespace Leverage.Charts.SideViews;
 
-/// <summary>Draws nut, bar, tube cut open, hands and the angle below level.</summary>
+/// <summary>Draws nut, bar, tube cut open, hands and the angle past square.</summary>
 internal sealed class LeverDrawing(SketchGeometry place)
 {
     /// <summary>Draws the lever.</summary>
@@ -21,8 +21,8 @@ internal sealed class LeverDrawing(SketchGeometry place)
     /// <summary>Outlines of bar, tube and angle, to keep labels off them.</summary>
     internal IEnumerable<SKPoint[]> Outlines()
     {
-        yield return [place.Nut, LevelEnd];
-        yield return [.. Enumerable.Range(0, 21).Select(i => OnArc(place.Sketch.BelowLevelRad * i / 20))];
+        yield return [place.Nut, SquareEnd];
+        yield return Arc;
         yield return [place.Nut, place.OnBar(place.Sketch.BarMm, 0)];
         yield return [place.OnBar(0, place.BarHalf), place.OnBar(place.Sketch.BarMm, place.BarHalf)];
         yield return [place.OnBar(0, -place.BarHalf), place.OnBar(place.Sketch.BarMm, -place.BarHalf)];
@@ -44,18 +44,19 @@ internal sealed class LeverDrawing(SketchGeometry place)
     internal float ArcRadius => 0.42f * SKPoint.Distance(place.Nut, place.Hands);
 
     /// <summary>A point of the angle's arc.</summary>
-    internal SKPoint OnArc(double belowRad) => new(
-        place.Nut.X + place.Toward * ArcRadius * (float)Math.Cos(belowRad), place.Nut.Y + ArcRadius * (float)Math.Sin(belowRad));
+    internal SKPoint OnArc(double pastRad) => SketchGeometry.Moved(place.Nut, place.Direction(pastRad), ArcRadius);
 
-    private SKPoint LevelEnd => new(place.Nut.X + place.Toward * 1.15f * ArcRadius, place.Nut.Y);
+    private SKPoint[] Arc => [.. Enumerable.Range(0, 41).Select(i => OnArc(place.Sketch.PastSquareRad * i / 40))];
+
+    private SKPoint SquareEnd => SketchGeometry.Moved(place.Nut, place.Square, 1.15f * ArcRadius);
 
     private void Angle(SKCanvas canvas)
     {
-        float degrees = (float)double.RadiansToDegrees(place.Sketch.BelowLevelRad);
-        Shapes.Dashes(canvas, place.Nut, LevelEnd, Ink.Quiet);
+        Shapes.Dashes(canvas, place.Nut, SquareEnd, Ink.Quiet);
         using var thin = new SKPaint { Color = Ink.Quiet, IsAntialias = true, StrokeWidth = 1.6f, Style = SKPaintStyle.Stroke };
-        var circle = new SKRect(place.Nut.X - ArcRadius, place.Nut.Y - ArcRadius, place.Nut.X + ArcRadius, place.Nut.Y + ArcRadius);
-        canvas.DrawArc(circle, place.Toward > 0 ? 0 : 180, place.Toward * degrees, false, thin);
+        using var path = new SKPath();
+        path.AddPoly(Arc, close: false);
+        canvas.DrawPath(path, thin);
     }
 
     private void Bar(SKCanvas canvas)
@@ -100,7 +101,7 @@ internal sealed class LeverDrawing(SketchGeometry place)
     {
         float thick = place.HandsHalf + 5;
         SKPoint along = place.TubeAlong;
-        SKPoint up = SketchGeometry.Above(along);
+        SKPoint up = place.Above(along);
         float half = place.Grip;
         (float From, float To)[] hands = place.TwoHands && place.HandsFit
             ? [(-half, -0.05f * half), (0.05f * half, half)]
@@ -115,18 +116,19 @@ internal sealed class LeverDrawing(SketchGeometry place)
         }
     }
 
-    /// <summary>The turn at the nut: the way a push down on the lever turns it.</summary>
+    /// <summary>The turn at the nut: the way the hands turn it.</summary>
     private void Torque(SKCanvas canvas)
     {
         float radius = TorqueRadius;
+        float square = 180 * MathF.Atan2(place.Square.Y, place.Square.X) / MathF.PI;
         using var paint = new SKPaint { Color = Ink.Need, IsAntialias = true, StrokeWidth = 4, Style = SKPaintStyle.Stroke };
         canvas.DrawArc(
             new SKRect(place.Nut.X - radius, place.Nut.Y - radius, place.Nut.X + radius, place.Nut.Y + radius),
-            place.Toward > 0 ? 130 : 50, place.Toward * 170, false, paint);
-        float angle = MathF.PI * (place.Toward > 0 ? 300 : -120) / 180;
+            square + place.Turn * 130, place.Turn * 170, false, paint);
+        float angle = MathF.PI * (square + place.Turn * 300) / 180;
         var head = new SKPoint(place.Nut.X + radius * MathF.Cos(angle), place.Nut.Y + radius * MathF.Sin(angle));
-        var along = new SKPoint(-place.Toward * MathF.Sin(angle), place.Toward * MathF.Cos(angle));
-        SKPoint side = SketchGeometry.Above(along);
+        var along = new SKPoint(-place.Turn * MathF.Sin(angle), place.Turn * MathF.Cos(angle));
+        var side = new SKPoint(along.Y, -along.X);
         using var path = new SKPath();
         path.AddPoly(
             [SketchGeometry.Moved(head, along, 14), SketchGeometry.Moved(head, side, 8), SketchGeometry.Moved(head, side, -8)], close: true);
@@ -134,7 +136,7 @@ internal sealed class LeverDrawing(SketchGeometry place)
         canvas.DrawPath(path, paint);
     }
 
-    /// <summary>A ring round what gives.</summary>
+    /// <summary>A ring round what breaks.</summary>
     private void Gives(SKCanvas canvas)
     {
         if (place.Sketch.Gives is { } part)
@@ -144,14 +146,14 @@ internal sealed class LeverDrawing(SketchGeometry place)
         }
     }
 
-    /// <summary>Points of the ring round what gives.</summary>
+    /// <summary>Points of the ring round what breaks.</summary>
     internal IEnumerable<SKPoint> Ring(LinkKind part) => Enumerable.Range(0, 25).Select(i => new SKPoint(
         place.GivesAt(part).X + GivesRadius * MathF.Cos(i * MathF.PI / 12), place.GivesAt(part).Y + GivesRadius * MathF.Sin(i * MathF.PI / 12)));
 
     private float GivesRadius => 1.6f * place.NutHalf + 8;
 
     /// <summary>Radius of the arrow round the nut, pixels.</summary>
-    internal float TorqueRadius => Math.Max(34, 2.2f * place.NutHalf);
+    internal float TorqueRadius => Math.Max(34, GivesRadius + 16);
 
     private static void Fill(SKCanvas canvas, SKColor color, SKPoint[] outline)
     {

@@ -17,11 +17,10 @@ internal static class SketchArrows
         LeverSketch sketch = place.Sketch;
         double largest = Math.Max(sketch.HandN, sketch.Tube?.TipN ?? 0);
         float Size(double newtons) => Least + Most * (float)Math.Min(1, Math.Abs(newtons) / largest);
-        var down = new SKPoint(0, 1);
-        SKPoint hands = SketchGeometry.Moved(place.Hands, down, -place.HandsHalf - 3);
+        SKPoint hands = SketchGeometry.Moved(place.Hands, place.Push, -place.HandsHalf - 3);
         var arrows = new List<ForceArrow>
         {
-            new($"hands push {Words(sketch.HandN, units)}", SketchGeometry.Moved(hands, down, -Size(sketch.HandN)), hands, Ink.Hand, false),
+            new($"hands {Words(sketch.HandN, units)}", SketchGeometry.Moved(hands, place.Push, -Size(sketch.HandN)), hands, Ink.Hand, false),
         };
         if (sketch.Tube is { } tube)
         {
@@ -39,11 +38,11 @@ internal static class SketchArrows
     private static void AddTube(
         List<ForceArrow> arrows, SketchGeometry place, TubeSketch tube, UnitStyle units, Func<double, float> size)
     {
-        SKPoint up = SketchGeometry.Above(place.TubeAlong);
+        SKPoint up = place.Above(place.TubeAlong);
         arrows.Add(new ForceArrow(
-            $"tip lifts {Words(tube.TipN, units)}", place.Tip, SketchGeometry.Moved(place.Tip, up, size(tube.TipN)), Ink.Limit, false));
+            $"tip bears {Words(tube.TipN, units)}", place.Tip, SketchGeometry.Moved(place.Tip, up, size(tube.TipN)), Ink.Limit, false));
         arrows.Add(new ForceArrow(
-            $"mouth is pressed {Words(tube.MouthN, units)}", place.Mouth,
+            $"mouth bears {Words(tube.MouthN, units)}", place.Mouth,
             SketchGeometry.Moved(place.Mouth, up, -size(tube.MouthN)), Ink.Limit, false));
         arrows.Add(new ForceArrow(
             $"pull along the tube {Words(tube.OutwardN, units)}", place.End,

@@ -25,7 +25,7 @@ internal sealed class SketchGeometry
     {
         (Sketch, _scale, _nut) = (sketch, scale, nut);
         BarHalf = (float)(sketch.BarDiameterMm ?? UsualBarMm) / 2;
-        Along = Direction(sketch.BelowLevelRad, Toward);
+        Along = Direction(sketch.PastSquareRad);
         if (sketch.Tube is not { } tube)
         {
             TubeAlong = Along;
@@ -36,18 +36,33 @@ internal sealed class SketchGeometry
         PlayFactor = Factors.FirstOrDefault(factor => factor * play <= SeenTiltRad * tube.OverlapMm, 1);
         BoreHalf = BarHalf + (float)(PlayFactor * play) / 2;
         TubeHalf = BoreHalf + (float)(tube.WallMm ?? UsualWallMm);
-        TubeAlong = Direction(sketch.BelowLevelRad + Math.Atan(PlayFactor * play / tube.OverlapMm), Toward);
+        TubeAlong = Direction(sketch.PastSquareRad + Math.Atan(PlayFactor * play / tube.OverlapMm));
         _mouth = OnBar(sketch.BarMm - tube.OverlapMm, PlayFactor * play / 2);
     }
 
     /// <summary>The lever.</summary>
     internal LeverSketch Sketch { get; }
 
-    /// <summary>
-    /// Which way the lever points, facing the nut: −1 left, at nine o'clock, where a push down undoes a right-hand thread;
-    /// 1 right for a left-hand one.
-    /// </summary>
-    internal int Toward => Sketch.LeftHand ? 1 : -1;
+    /// <summary>Sense of the turn as seen, facing the nut: −1 anticlockwise, which loosens a right-hand thread; 1 for a left-hand one.</summary>
+    internal int Turn => Sketch.LeftHand ? 1 : -1;
+
+    /// <summary>Way the hands push: down, up, or across on an upright lever; length 1.</summary>
+    internal SKPoint Push => Sketch.Push switch
+    {
+        Levers.Push.Down => new SKPoint(0, 1),
+        Levers.Push.Up => new SKPoint(0, -1),
+        _ => new SKPoint(Turn, 0),
+    };
+
+    /// <summary>Direction of the lever square to the push: a quarter turn before it in the sense of the turn.</summary>
+    internal SKPoint Square => new(Turn * Push.Y, -Turn * Push.X);
+
+    /// <summary>Direction of a lever so far past square; length 1.</summary>
+    internal SKPoint Direction(double pastRad)
+    {
+        var (along, push) = ((float)Math.Cos(pastRad), (float)Math.Sin(pastRad));
+        return new SKPoint(along * Square.X + push * Push.X, along * Square.Y + push * Push.Y);
+    }
 
     /// <summary>How many times too large the tube's play is drawn.</summary>
     internal double PlayFactor { get; } = 1;
@@ -93,10 +108,10 @@ internal sealed class SketchGeometry
     /// <summary>Whether two hands are on it: more than a hand's breadth from their middle to the end.</summary>
     internal bool TwoHands => Grip > Pixels(OneHandMm);
 
-    /// <summary>Where the bar's tip bears: on its upper side.</summary>
+    /// <summary>Where the bar's tip bears: on the side the hands push from.</summary>
     internal SKPoint Tip => OnBar(Sketch.BarMm, BarHalf);
 
-    /// <summary>Where the bar bears at the mouth: on its lower side.</summary>
+    /// <summary>Where the bar bears at the mouth: on the other side.</summary>
     internal SKPoint Mouth => OnBar(Sketch.BarMm - (Sketch.Tube?.OverlapMm ?? 0), -BarHalf);
 
     /// <summary>Outer end of bar or tube.</summary>
@@ -113,15 +128,14 @@ internal sealed class SketchGeometry
     /// <summary>A length in pixels.</summary>
     internal float Pixels(double mm) => (float)mm * _scale;
 
-    /// <summary>A point by its distance from the nut along the bar, and above its axis, mm.</summary>
+    /// <summary>A point by its distance from the nut along the bar, and from its axis to the side the hands push from, mm.</summary>
     internal SKPoint OnBar(double alongMm, double aboveMm) => From(_nut, Along, alongMm, aboveMm);
 
-    /// <summary>A point by its distance from the tube's mouth along the tube, and above its axis, mm.</summary>
+    /// <summary>A point by its distance from the tube's mouth along the tube, and from its axis to that side, mm.</summary>
     internal SKPoint OnTube(double alongMm, double aboveMm) => From(_mouth, TubeAlong, alongMm, aboveMm);
 
-    /// <summary>Square to a direction, upward.</summary>
-    internal static SKPoint Above(SKPoint along) =>
-        along.X < 0 ? new SKPoint(-along.Y, along.X) : new SKPoint(along.Y, -along.X);
+    /// <summary>Square to the lever, towards the side the hands push from.</summary>
+    internal SKPoint Above(SKPoint along) => new(Turn * along.Y, -Turn * along.X);
 
     /// <summary>A point moved along a direction by pixels.</summary>
     internal static SKPoint Moved(SKPoint from, SKPoint direction, float pixels) =>
@@ -129,7 +143,4 @@ internal sealed class SketchGeometry
 
     private SKPoint From(SKPoint origin, SKPoint along, double alongMm, double aboveMm) =>
         Moved(Moved(origin, along, (float)alongMm * _scale), Above(along), (float)aboveMm * _scale);
-
-    private static SKPoint Direction(double belowRad, int toward) =>
-        new(toward * (float)Math.Cos(belowRad), (float)Math.Sin(belowRad));
 }

@@ -2,12 +2,13 @@ using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;
+using Leverage.Levers;
 using ScottPlot;
 using SkiaSharp;
 
 namespace Leverage.Charts.Slips;
 
-/// <summary>The upper half of the slip chart: last safe angle against overlap, for each state of the handle.</summary>
+/// <summary>The upper half of the slip chart: last safe angle against overlap, for each state of the surface.</summary>
 internal sealed class AnglePanel
 {
     private const double StepDeg = 15;
@@ -19,13 +20,14 @@ internal sealed class AnglePanel
     internal AnglePanel(SlipAssessment slip, double[] overlap, PlotPanel panel, ChartPage page) =>
         (_slip, _overlap, _panel, _page) = (slip, overlap, panel, page);
 
-    /// <summary>The y axis: all angles, and some room below level.</summary>
+    /// <summary>The y axis: all angles, and some room before square.</summary>
     internal static Scale Up(SlipAssessment slip)
     {
         double[] all =
         [
             .. slip.Curves.SelectMany(curve => curve.HeldRad),
             .. slip.Rows.Select(row => row.Checked.HeldRad),
+            .. slip.Rows.Select(row => row.Checked.EndRad),
             slip.Setup.PastSquare.Radians,
         ];
         double least = double.RadiansToDegrees(all.Min());
@@ -41,7 +43,7 @@ internal sealed class AnglePanel
         double[] ends = [_panel.Across.From, _panel.Across.To];
         _panel.Hatch(ends, [_panel.Up.From, _panel.Up.From], [0, 0], Ink.Hatch, 16);
         _panel.Curve(ends, [0, 0], new CurveLook(Ink.Text, 2, LinePattern.Solid));
-        Lowest(ends);
+        Swing(ends);
         foreach (SlipCurve curve in _slip.Curves)
         {
             bool yours = curve.State == _slip.Setup.GripWords;
@@ -53,8 +55,17 @@ internal sealed class AnglePanel
             Curve(_slip.Setup.GripWords, [.. _slip.Rows.Select(row => row.Checked.HeldRad)], true);
         }
 
-        WalksOff(ends);
+        _panel.End("as it turns", _panel.Curve(_overlap, [.. _slip.Rows.Select(row => Degrees(row.Checked.EndRad))], new CurveLook(Ink.Stop, 2.4f, LinePattern.Dashed)), Ink.Stop, true);
+        SlidesOff(ends);
     }
+
+    /// <summary>Which way past square is, for the name of the axis.</summary>
+    internal static string Past(Push push) => push switch
+    {
+        Push.Down => "below level",
+        Push.Up => "above level",
+        _ => "past square",
+    };
 
     /// <summary>Marks an overlap with its angle.</summary>
     internal void Point(double overlap, SlipRow row, string text, SKColor color)
@@ -74,19 +85,19 @@ internal sealed class AnglePanel
         _panel.End(state, path, Ink.Need, yours);
     }
 
-    private void Lowest(double[] ends)
+    private void Swing(double[] ends)
     {
-        double lowest = _slip.Setup.PastSquare.Degrees;
-        SKPoint[] path = _panel.Curve(ends, [lowest, lowest], new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
-        _panel.End($"your lowest, {UnitStyle.Angle(_slip.Setup.PastSquare)}", path, Ink.Hand, true);
+        double end = _slip.Setup.PastSquare.Degrees;
+        SKPoint[] path = _panel.Curve(ends, [end, end], new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
+        _panel.End($"swing ends, {UnitStyle.Angle(_slip.Setup.PastSquare)}", path, Ink.Hand, true);
     }
 
-    /// <summary>Names the ground below the level line.</summary>
-    private void WalksOff(double[] ends)
+    /// <summary>Names the ground below the line of a square pull.</summary>
+    private void SlidesOff(double[] ends)
     {
         double middle = _panel.Up.From / 2;
         SKPoint[] path = [.. Enumerable.Range(0, 21).Select(i => _panel.Pixel(ends[0] + i * (ends[1] - ends[0]) / 20, middle))];
-        _panel.Label(new LabelWish("below 0°: slides off a level bar", new TextLook(_page.SmallSize, false, Ink.Text, true), path)
+        _panel.Label(new LabelWish("below 0°: slides off at a square pull", new TextLook(_page.SmallSize, false, Ink.Text, true), path)
         {
             Inside = true,
             MindsInk = 1,

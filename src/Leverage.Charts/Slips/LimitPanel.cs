@@ -6,7 +6,7 @@ using SkiaSharp;
 
 namespace Leverage.Charts.Slips;
 
-/// <summary>The lower half of the slip chart: force of the hands at which the tube gives, against overlap.</summary>
+/// <summary>The lower half of the slip chart: force of the hands at which the tube breaks, against overlap.</summary>
 internal sealed class LimitPanel
 {
     private readonly SlipAssessment _slip;
@@ -23,10 +23,10 @@ internal sealed class LimitPanel
     internal static Scale Up(SlipAssessment slip, double one, int ticks)
     {
         double most = slip.Rows.Select(row => row.GivesAtN).Where(double.IsFinite).DefaultIfEmpty(0).Max();
-        return Scale.Over(0, one * Math.Clamp(1.3 * most, 1.6 * slip.HandN, 4 * slip.HandN), ticks);
+        return Scale.Over(0, one * Math.Clamp(1.3 * most, Math.Max(1.6 * slip.HandN, 1.2 * slip.StrongN), 4 * slip.HandN), ticks);
     }
 
-    /// <summary>Draws the limits, the hands' force and where the tube gives before it.</summary>
+    /// <summary>Draws the limits, the hands' force and where the tube breaks before it.</summary>
     internal void Fill()
     {
         double[] gives = [.. _slip.Rows.Select(row => Held(row.GivesAtN))];
@@ -37,15 +37,17 @@ internal sealed class LimitPanel
         double hand = _slip.HandN * _one;
         double[] ends = [_panel.Across.From, _panel.Across.To];
         SKPoint[] path = _panel.Curve(ends, [hand, hand], new CurveLook(Ink.Hand, ChartPage.CurveWidth, LinePattern.Dotted));
-        _panel.End("your force", path, Ink.Hand, true);
+        _panel.End("likely force", path, Ink.Hand, true);
+        double strong = Held(_slip.StrongN);
+        _panel.End("strong pull", _panel.Curve(ends, [strong, strong], new CurveLook(Ink.Hand, 1.6f, LinePattern.Solid)), Ink.Hand, false);
         Name(gives);
     }
 
-    /// <summary>Names the ground where the tube gives.</summary>
+    /// <summary>Names the ground where the tube breaks.</summary>
     private void Name(double[] gives)
     {
         SKPoint[] middle = [.. _overlap.Select((overlap, i) => _panel.Pixel(overlap, (gives[i] + _panel.Up.To) / 2))];
-        _panel.Label(new LabelWish("the tube gives", new TextLook(_page.SmallSize, false, Ink.Text, true), middle)
+        _panel.Label(new LabelWish("the tube breaks", new TextLook(_page.SmallSize, false, Ink.Text, true), middle)
         {
             Inside = true,
             MindsInk = 1,

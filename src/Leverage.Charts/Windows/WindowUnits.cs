@@ -29,6 +29,15 @@ internal sealed class WindowUnits(ForceWindow window, UnitStyle units, int point
     /// <summary>The limits' forces, in the window's order.</summary>
     internal double[][] Limits { get; } = [.. window.Limits.Select(limit => Forces(limit.ForceN, units, points))];
 
+    /// <summary>Forces at which a bar takes a set, in the window's order.</summary>
+    internal double[][] Sets { get; } = [.. window.Sets.Select(limit => Forces(limit.ForceN, units, points))];
+
+    /// <summary>Forces the nut has held; null where it has not been tried.</summary>
+    internal double[]? Held { get; } = window.HeldN is { } held ? Forces(held, units, points) : null;
+
+    /// <summary>The strong pull at this set-up's length; null with no bar.</summary>
+    internal double? Strong { get; } = window.StrongPullN is { } strong ? Force(strong, units) : null;
+
     /// <summary>This set-up's length; null with no bar.</summary>
     internal double? Yours { get; } =
         window.YourReachMm is { } mm ? units.ReachValue(Length.FromMillimeters(mm)) : null;

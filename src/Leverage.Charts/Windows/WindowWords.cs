@@ -15,12 +15,12 @@ internal static class WindowWords
     {
         if (window.NoLengthHelps is { } link)
         {
-            return $"No length helps: the {PartWords.Name(link, units)} gives before the nut is likely to turn.";
+            return $"No length helps: the {PartWords.Name(link, units)} {PartWords.Breaks(link.Kind)} before the nut is likely to turn.";
         }
 
         if (window.Works is not { } works)
         {
-            return "No length on this chart is likely to work: hands or a part give out first.";
+            return "No length on this chart is likely to work: the hands or a part are too weak.";
         }
 
         return $"Likely to work {Stretch(window, works, units)}{Yours(window, works, units)}.{Overpowered(window, units)}";
@@ -46,13 +46,18 @@ internal static class WindowWords
         var notes = new List<string>();
         if (scale.HandsAbove)
         {
-            notes.Add($"Your force, {Span(window.HandLowN, window.HandHighN, units)}, is far above this chart: mind the limits.");
+            notes.Add($"Your force, {Span(window.HandLowN, window.HandHighN, units)}, is far above this chart: watch the limits.");
         }
 
         notes.Add(string.Concat(Bands, scale.Shown.Any(i => !window.Limits[i].Link.Confirmed) ? Dashes : string.Empty));
         if (scale.Above.Count > 0)
         {
             notes.Add($"Above this chart: {string.Join(", ", scale.Above.Select(i => PartWords.Name(window.Limits[i].Link, units)))}.");
+        }
+
+        if (window.NotJudged.Count > 0)
+        {
+            notes.Add($"Not judged: {string.Join(", ", window.NotJudged.Select(PartWords.Name))}.");
         }
 
         return notes;
@@ -67,7 +72,7 @@ internal static class WindowWords
 
     /// <summary>A warning where the likely force of the hands is more than a part stands at this set-up's length.</summary>
     private static string Overpowered(ForceWindow window, UnitStyle units) => Weaker(window) is { } weaker
-        ? $" Your full force there is more than the {PartWords.Name(weaker.Link, units)} stands."
+        ? $" At your likely force there the {PartWords.Name(weaker.Link, units)} {PartWords.Breaks(weaker.Link.Kind)}."
         : string.Empty;
 
     private static LimitCurve? Weaker(ForceWindow window)

@@ -31,12 +31,8 @@ internal sealed class SlipCommand : LeverageCommand
         _chart.Write(given, () => SlipChart.Draw(assessment, title, given.Units));
         _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment), title, given.Units));
         return new CommandAnswer(
-            Verdict(assessment),
+            assessment.Verdict,
             () => SlipAnswer.Of(assessment, given.Units).ToJson(),
             page => new SlipPage(assessment, given.Units).Write(page));
     }
-
-    private static Verdict Verdict(SlipAssessment assessment) =>
-        assessment.SlidesWhileHeld ? Assessments.Verdict.Stop
-            : assessment.SlidesAtRelease ? Assessments.Verdict.Care : Assessments.Verdict.Go;
 }

@@ -9,16 +9,13 @@ namespace Leverage.Cli.Output;
 /// <summary>The answer of <c>leverage pick</c> in words, on one screen.</summary>
 internal sealed class PickPage
 {
-    /// <summary>Most changes worth a line on one screen.</summary>
-    private const int MostChanges = 2;
-
     private readonly PickAssessment _pick;
     private readonly UnitStyle _units;
 
     /// <summary>Words for a picking.</summary>
     internal PickPage(PickAssessment pick, UnitStyle units) => (_pick, _units) = (pick, units);
 
-    private LooseningAssessment First => _pick.Places.Count > 0 ? _pick.Places[0].Assessment : _pick.Nut;
+    private LooseningAssessment First => _pick.SetUps.Count > 0 ? _pick.SetUps[0].Assessment : _pick.Nut;
 
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
@@ -31,8 +28,9 @@ internal sealed class PickPage
             CultureInfo.InvariantCulture,
             $"{tally.Sets} sets of tools in {tally.Setups} ways: {tally.Go} go, {tally.Care} care, {tally.Short} short, {tally.Stop} stop; {Who()}"));
         page.Space();
-        Places(page);
-        Better(page);
+        SetUps(page);
+        page.Space();
+        MoveTable.Write(page, _pick.Moves, _units);
         page.Space();
         page.Note("Assumed", UnconfirmedWords.Explained(AssumedWords.Brief(First.Setup.Assumed, _units)));
         page.Note("Before you pull", Cautions.Of(First));
@@ -44,60 +42,22 @@ internal sealed class PickPage
         return $"{_pick.Request.Person?.Name ?? (hands.Person == Levers.Person.Man ? "a man" : "a woman")}, {_units.Mass(hands.Body)}";
     }
 
-    private void Places(Page page)
+    private void SetUps(Page page)
     {
-        if (_pick.Places.Count == 0)
+        if (_pick.SetUps.Count == 0)
         {
-            page.Verdict(Verdict.Stop, "Nothing in the chest fits this nut and a bar.");
-            return;
+            page.Verdict(Verdict.NotJudged, "Nothing in the chest fits this nut and a bar.");
         }
 
-        for (int i = 0; i < _pick.Places.Count; i++)
+        for (int i = 0; i < _pick.SetUps.Count; i++)
         {
-            Place place = _pick.Places[i];
-            page.Ranked(i + 1, place.Standing.Verdict, PickWords.Tools(place, _units));
-            page.Beneath(PickWords.Figures(place));
-            if (place.LosesBy == Lead.Verdict)
+            PickedSetUp setUp = _pick.SetUps[i];
+            page.Ranked(i + 1, setUp.Assessment.Verdict, PickWords.Tools(setUp, _units));
+            page.Beneath(PickWords.Figures(setUp));
+            if (i == 0 && Reasons.Of(setUp.Assessment, _units) is [var why, ..])
             {
-                page.Beneath(PickWords.WorseVerdict(place, _units));
+                page.Beneath(why);
             }
-        }
-
-        if (_pick.Places.Any(place => place.LosesBy is not (null or Lead.Verdict or Lead.Order)))
-        {
-            page.Beneath($"{PickWords.LossMark.Trim()} what it loses by to the one above");
-        }
-    }
-
-    private void Better(Page page)
-    {
-        if (_pick.Verdict == Verdict.Go)
-        {
-            return;
-        }
-
-        page.Space();
-        if (_pick.Places.Count > 0)
-        {
-            page.Note("Why not go", string.Join(' ', Reasons.Of(First, _units)));
-        }
-
-        List(page, "Change", _pick.Changes.Take(MostChanges).Select(change => PickWords.Change(change, _units)));
-        List(page, "Borrow or buy", _pick.ToGet.Take(MostChanges).Select(get => PickWords.Get(get, _units)));
-        if (!_pick.CanGo)
-        {
-            page.Note(
-                "Still no go",
-                "No tool of the tables makes it one: soak and heat it more than once, split the nut, or leave it to a workshop.");
-        }
-    }
-
-    private static void List(Page page, string label, IEnumerable<string> lines)
-    {
-        foreach (string line in lines)
-        {
-            page.Note(label, line);
-            label = "or";
         }
     }
 

@@ -19,18 +19,17 @@ internal sealed class SlipPage
     /// <summary>Lays the answer out.</summary>
     internal void Write(Page page)
     {
-        page.Title(SlipWords.Title(_a, _units));
+        page.Headline(_a.Verdict, SlipWords.Title(_a, _units));
+        page.Line(SlipWords.Verdict(_a));
+        Listed(page, "Why", SlipWords.Reasons(_a, _units));
+        page.Space();
         foreach (var (state, angle, what) in SlipWords.States(_a))
         {
             page.Figure(state, angle, what);
         }
 
         page.Line($"(friction {UnitStyle.Trim(_a.Setup.GripFriction.Low, 2)} in the check; typical "
-            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {SlipWords.Safe(_a.Typical.HeldRad)}){Mark}");
-        page.Space();
-        page.Verdict(
-            _a.SlidesWhileHeld ? Verdict.Stop : _a.SlidesAtRelease ? Verdict.Care : Verdict.Go,
-            SlipWords.Verdict(_a));
+            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {VerdictWords.Angle(_a.Typical.HeldRad, _a.Setup.Hands.Stance.Push)}){Mark}");
         page.Space();
         Listed(page, "Makes it worse", SlipWords.Worse(_a, _units));
         Listed(page, "Helps", SlipWords.Helps(_a, _units));
@@ -39,7 +38,7 @@ internal sealed class SlipPage
         page.Space();
         page.Note("Assumed", UnconfirmedWords.Explained(
             AssumedWords.Brief(_a.Setup.Assumed, _units), UnconfirmedWords.Of(_a.Setup, _units)));
-        page.Note("Before you pull", "one foot back, open palm, face out of the arc, nobody in line with the tube; the maker's manual first.");
+        page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
     }
 
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>
@@ -66,7 +65,7 @@ internal sealed class SlipPage
                 _units.Length(Length.FromMillimeters(row.OverlapMm)),
                 $"{UnitStyle.Fixed(double.RadiansToDegrees(row.TiltRad), 1)}°",
                 $"{UnitStyle.Fixed(row.JamRatio, 1)}×",
-                $"{UnitStyle.Fixed(double.RadiansToDegrees(row.Checked.HeldRad), 0)}°{mark}",
+                (row.Checked.HeldRad > 0 ? $"{UnitStyle.Fixed(double.RadiansToDegrees(row.Checked.HeldRad), 0)}°" : "none") + mark,
                 _units.Force(Force.FromNewtons(row.GivesAtN)));
         }
 

@@ -1,4 +1,5 @@
 using Leverage.BreakLoose;
+using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
@@ -53,7 +54,11 @@ public sealed record Circumstances
             HandsMs = ReleaseAssessor.Assess(setup, nut, strong, lever)?.Turns.MetersPerSecond ?? 0,
         };
         return setup is { Tube: { } tube, Bar: { } bar } && lever is { } geometry
-            ? around with { Sliding = SlidingOf(setup, bar, tube, geometry, nut), Tube = Against(TubeLimits.Of(tube), geometry, nut, hand) }
+            ? around with
+            {
+                Sliding = SlidingOf(setup.GripFriction, bar, tube, geometry, setup.StartPastSquare.Radians, setup.PastSquare.Radians, nut.ShareLeft),
+                Tube = Against(TubeLimits.Of(tube), geometry, nut.HighNmm, hand),
+            }
             : around;
     }
 
@@ -77,16 +82,17 @@ public sealed record Circumstances
     }
 
     /// <summary>What holds the wheel while these hands pull: lifting takes load off it.</summary>
-    /// <param name="hold">How it is held; null where that is not judged.</param>
+    /// <param name="setup">The set-up: how it is held, and whether a wheel turns with the fastener at all.</param>
     /// <param name="push">Way the hands push.</param>
     /// <param name="nut">What the nut takes.</param>
     /// <param name="hand">What the hands give.</param>
     /// <param name="lever">The lever's lengths; null with no bar.</param>
     /// <returns>The capacity, or null where it is not judged.</returns>
-    public static HoldCapacity? HoldOf(Hold? hold, Push push, NutFigures nut, HandFigures hand, LeverGeometry? lever)
+    public static HoldCapacity? HoldOf(LooseningSetup setup, Push push, NutFigures nut, HandFigures hand, LeverGeometry? lever)
     {
+        ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(nut);
-        if (hold is null)
+        if (setup is not { Hold: { } hold, Place: null or { Turns: TurnsWith.Wheel } })
         {
             return null;
         }
@@ -96,29 +102,30 @@ public sealed record Circumstances
     }
 
     /// <summary>The tube as something that may slide: at the start of the pull, and at the end of the swing with what torque is left there.</summary>
-    private static Sliding SlidingOf(LooseningSetup setup, Bar bar, Tube tube, LeverGeometry lever, NutFigures nut)
+    internal static Sliding SlidingOf(
+        FrictionRange friction, Bar bar, Tube tube, LeverGeometry lever, double start, double end, Func<double, double, double> shareLeft)
     {
         double tilt = SlipAngles.Tilt(bar, tube, lever.OverlapMm);
         double lean = tilt + bar.Taper.Radians;
-        var (start, end) = (setup.StartPastSquare.Radians, setup.PastSquare.Radians);
         double Needed(double pastSquare, double share) =>
             Math.Tan(Math.Min(pastSquare + tilt, Steepest)) / share is var tangent && share > 0 && double.IsFinite(tangent)
                 ? SlipLimit.NeededFriction(tangent, lever.HandToTipMm, lever.OverlapMm, lean)
                 : double.PositiveInfinity;
         return new Sliding(
-            SplitLogNormal.Through(setup.GripFriction.Low, setup.GripFriction.Likely, setup.GripFriction.High),
+            SplitLogNormal.Through(friction.Low, friction.Likely, friction.High),
             Needed(start, 1),
-            end > start ? torque => Needed(end, nut.ShareLeft(end - start, torque)) : null);
+            end > start ? torque => Needed(end, shareLeft(end - start, torque)) : null);
     }
 
     /// <summary>Steepest angle that has a tangent worth speaking of, rad.</summary>
     private const double Steepest = 1.5;
 
-    private static Safe Against(TubeLimits limits, LeverGeometry lever, NutFigures nut, HandFigures hand)
+    /// <summary>Whether a tube stands what the stance pushes, or what the nut takes where that is less.</summary>
+    internal static Safe Against(TubeLimits limits, LeverGeometry lever, double nutNmm, HandFigures hand)
     {
         double stands = limits.BreakingTorque(lever);
-        return stands < Math.Min(nut.HighNmm, hand.Quantile(0.5) * lever.ReachMm) ? Safe.No
-            : stands < Math.Min(nut.HighNmm, hand.Quantile(0.9) * lever.ReachMm) ? Safe.Care
+        return stands < Math.Min(nutNmm, hand.Quantile(0.5) * lever.ReachMm) ? Safe.No
+            : stands < Math.Min(nutNmm, hand.Quantile(0.9) * lever.ReachMm) ? Safe.Care
             : Safe.Yes;
     }
 }

@@ -36,6 +36,18 @@ public sealed record ForceWindow
     /// <summary>Every limit as a curve.</summary>
     public required IReadOnlyList<LimitCurve> Limits { get; init; }
 
+    /// <summary>Where a bar takes a set, below where it folds.</summary>
+    public required IReadOnlyList<LimitCurve> Sets { get; init; }
+
+    /// <summary>The parts that could not be judged: no limit is drawn for them.</summary>
+    public required IReadOnlyList<LinkKind> NotJudged { get; init; }
+
+    /// <summary>Force at each reach that the nut has held, N; null where it has not been tried.</summary>
+    public IReadOnlyList<double>? HeldN { get; init; }
+
+    /// <summary>The strong pull at this set-up's reach, N; null with no bar.</summary>
+    public double? StrongPullN { get; init; }
+
     /// <summary>Lowest of likely hand force and all limits at each reach, N: the roof of the window.</summary>
     public required IReadOnlyList<double> RoofN { get; init; }
 
@@ -74,6 +86,11 @@ public static class WindowMaker
             HandLikelyN = assessment.Hand.Quantile(0.5),
             HandHighN = assessment.Hand.Quantile(0.9),
             Limits = limits,
+            Sets = [.. assessment.Links.Where(link => link.Limit.SetsNmm is not null)
+                .Select(link => new LimitCurve(link.Limit, PerReach(link.Limit.SetsNmm!.Value, reach)))],
+            NotJudged = assessment.NotJudged,
+            HeldN = assessment.Setup.Fastener.HeldNmm > 0 ? PerReach(assessment.Setup.Fastener.HeldNmm, reach) : null,
+            StrongPullN = assessment.Lever is { } lever ? assessment.Judgement.StrongPullNmm / lever.ReachMm : null,
             RoofN = roof,
             YourReachMm = assessment.Lever?.ReachMm,
             NoLengthHelps = Blocker(assessment),

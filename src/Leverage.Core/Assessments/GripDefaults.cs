@@ -8,7 +8,7 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of how a tube sits on its bar and how far it swings.</summary>
 internal static class GripDefaults
 {
-    /// <summary>Lowest angle of the swing when none is said, degrees (judgement).</summary>
+    /// <summary>End of the swing, past square, when none is said, degrees (judgement).</summary>
     private const double PastSquareDeg = 30;
 
     /// <summary>Low and high friction about a figure the person gives (judgement).</summary>
@@ -17,13 +17,13 @@ internal static class GripDefaults
 
     internal static Angle Swing(LooseningRequest request, bool tubed, List<Assumption> assumed)
     {
-        Angle lowest = request.PastSquare ?? Angle.FromDegrees(PastSquareDeg);
+        Angle end = request.PastSquare ?? Angle.FromDegrees(PastSquareDeg);
         if (tubed && request.PastSquare is null)
         {
-            assumed.Add(new Assumption("lowest angle of the swing", lowest));
+            assumed.Add(new Assumption("end of the swing, past square", end));
         }
 
-        return lowest;
+        return end;
     }
 
     internal static string Words(LooseningRequest request) =>
@@ -39,7 +39,7 @@ internal static class GripDefaults
         if (tubed && request.Surface is null)
         {
             assumed.Add(new Assumption(
-                "handle dry", null, "friction 0.20 in the check", RowLookup.Named("handle-friction", "dry", "a state of the handle").Status));
+                "surface dry", null, "friction 0.20 in the check", RowLookup.Named("handle-friction", "dry", "a state of the handle").Status));
         }
 
         return FrictionRange.OnHandle(request.Surface ?? "dry");

@@ -24,15 +24,17 @@ public sealed class Ladder
 
     private readonly IReadOnlyList<Move> _moves;
     private readonly IReadOnlyList<ToolOption> _tools;
+    private readonly IReadOnlyList<HoldOption> _holds;
     private readonly LooseningAssessment _asked;
+    private readonly string? _name;
     private readonly List<LadderStep> _prepared = [];
     private readonly List<(LadderStep Step, TriedSetup Tried)> _pulled = [];
     private LooseningRequest _request;
     private NutFigures _nut;
 
-    private Ladder(LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption> tools)
+    private Ladder(LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption> tools, IReadOnlyList<HoldOption> holds, string? name)
     {
-        (_request, _asked, _nut, _tools) = (request, asked, asked.Nut, tools);
+        (_request, _asked, _nut, _tools, _holds, _name) = (request, asked, asked.Nut, tools, holds, name);
         _moves = Move.For(asked.Setup.Place, LadderCures.Joints(request, asked.Setup));
     }
 
@@ -44,12 +46,15 @@ public sealed class Ladder
     /// <param name="request">What was said.</param>
     /// <param name="asked">What that means.</param>
     /// <param name="tools">Tools that could be taken instead; null for those a shop sells.</param>
+    /// <param name="holds">What there is to hold the wheel with; null for what anybody has.</param>
+    /// <param name="name">What the tools of the first pull are called; null where they have no names.</param>
     /// <returns>The steps, in order.</returns>
-    public static IReadOnlyList<LadderStep> Of(LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption>? tools = null)
+    public static IReadOnlyList<LadderStep> Of(
+        LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption>? tools = null, IReadOnlyList<HoldOption>? holds = null, string? name = null)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(asked);
-        return new Ladder(request, asked, tools ?? [.. ShopTools.For(request)]).Climb();
+        return new Ladder(request, asked, tools ?? [.. ShopTools.For(request)], holds ?? [], name).Climb();
     }
 
     private List<LadderStep> Climb()
@@ -93,11 +98,11 @@ public sealed class Ladder
 
         if (!now.IsStop)
         {
-            Pull("now", null, now);
+            Pull("now", _name is null ? null : new LadderTool { Name = _name }, now);
             return;
         }
 
-        foreach (var (key, tool, request) in LadderCures.Of(_request, _asked))
+        foreach (var (key, tool, request) in LadderCures.Of(_request, _asked, _holds))
         {
             if (TriedSetup.Of(request, _nut) is not { } cured)
             {
@@ -147,7 +152,7 @@ public sealed class Ladder
         ];
         for (int tries = 0; tries < Tries && left.Count > 0; tries++)
         {
-            var (option, chance) = LadderRank.First(left, one => one.Chance, one => one.Option);
+            var (option, chance) = LadderRank.First(left, one => one.Chance, one => one.Option.Size);
             LadderTool tool = LadderCures.Tool(option, _request, _asked.Setup.Fastener.AcrossFlats);
             if (Try(key, tool, option.Request, lever: true, weaker: chance < now))
             {

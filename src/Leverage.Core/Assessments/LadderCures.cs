@@ -16,7 +16,7 @@ internal static class LadderCures
     private const double SameOverlapMm = 10;
 
     /// <summary>What could clear the stops of a set-up, first things first, each on top of those before.</summary>
-    internal static IEnumerable<(string Key, LadderTool? Tool, LooseningRequest Request)> Of(LooseningRequest request, LooseningAssessment now)
+    internal static IEnumerable<(string Key, LadderTool? Tool, LooseningRequest Request)> Of(LooseningRequest request, LooseningAssessment now, IReadOnlyList<HoldOption> holds)
     {
         LooseningRequest then = request;
         VerdictRules stops = now.Judgement.Ruling.Stops;
@@ -28,10 +28,10 @@ internal static class LadderCures
 
         if (stops.HasFlag(VerdictRules.WheelTurns) || then is { OnStands: false, HeldBy: not null } && stops.HasFlag(VerdictRules.OnStands))
         {
-            foreach (var (restraint, height, held) in Holds(then, now))
+            foreach (var (restraint, height, name, held) in Holds(then, now, holds))
             {
                 then = held;
-                yield return (restraint.ToString().ToLowerInvariant(), new LadderTool { Hold = restraint, Height = height }, then);
+                yield return (restraint.ToString().ToLowerInvariant(), new LadderTool { Hold = restraint, Height = height, Name = name }, then);
             }
         }
 
@@ -126,6 +126,7 @@ internal static class LadderCures
         Overlap = option.Request.Overlap,
         Stance = option.Request.Stance,
         Name = option.Name,
+        ToGet = option.ToGet,
     };
 
     /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none.</summary>
@@ -166,20 +167,27 @@ internal static class LadderCures
         return joints;
     }
 
-    /// <summary>What is missing of chock, helper and brake, each on top of the one before.</summary>
-    private static IEnumerable<(Restraint By, Length? Height, LooseningRequest Request)> Holds(LooseningRequest request, LooseningAssessment now)
+    /// <summary>What is missing of what the chest has, chock, helper and brake, each on top of the one before.</summary>
+    private static IEnumerable<(Restraint By, Length? Height, string? Name, LooseningRequest Request)> Holds(
+        LooseningRequest request, LooseningAssessment now, IReadOnlyList<HoldOption> holds)
     {
         LooseningRequest then = request;
-        foreach (Restraint by in (Restraint[])[Restraint.Chock, Restraint.Helper, Restraint.Brake])
+        Length chock = (now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(300)) / 3;
+        HoldOption[] anybody = [new(Restraint.Chock, chock, null, ""), new(Restraint.Helper, null, null, ""), new(Restraint.Brake, null, null, "")];
+        foreach (HoldOption hold in holds.Concat(anybody))
         {
-            if (then.HeldBy?.Contains(by) == true || by == Restraint.Brake && then.HeldBy?.Contains(Restraint.OldBrake) == true)
+            if (then.HeldBy?.Contains(hold.By) == true || hold.By == Restraint.Brake && then.HeldBy?.Contains(Restraint.OldBrake) == true)
             {
                 continue;
             }
 
-            Length? height = by == Restraint.Chock ? then.ChockHeight ?? (now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(300)) / 3 : null;
-            then = then with { HeldBy = [.. then.HeldBy ?? [], by], ChockHeight = height ?? then.ChockHeight };
-            yield return (by, height, then);
+            then = then with
+            {
+                HeldBy = [.. then.HeldBy ?? [], hold.By],
+                ChockHeight = hold.By == Restraint.Chock ? hold.Height ?? chock : then.ChockHeight,
+                StudBarDiameter = hold.By == Restraint.Bar ? hold.Diameter : then.StudBarDiameter,
+            };
+            yield return (hold.By, hold.By == Restraint.Chock ? then.ChockHeight : null, hold.Name.Length > 0 ? hold.Name : null, then);
         }
     }
 }

@@ -20,20 +20,17 @@ public static class LadderRank
 
     /// <summary>Of set-ups with a chance each the one to take: of those within five points of the likeliest, the fewest pieces, no tube or the shortest, the shortest lever.</summary>
     /// <typeparam name="T">What is ranked.</typeparam>
+    /// <typeparam name="TSize">What it is ranked by among alike.</typeparam>
     /// <param name="candidates">The candidates, at least one.</param>
     /// <param name="chance">Chance that it comes loose.</param>
-    /// <param name="option">Its tools.</param>
+    /// <param name="size">How much there is to put together.</param>
     /// <returns>The first.</returns>
-    public static T First<T>(IReadOnlyCollection<T> candidates, Func<T, double> chance, Func<T, ToolOption> option)
+    public static T First<T, TSize>(IReadOnlyCollection<T> candidates, Func<T, double> chance, Func<T, TSize> size)
     {
         ArgumentNullException.ThrowIfNull(candidates);
         double best = candidates.Max(chance);
         double least = Math.Max(best - Alike, best >= LeastWorth ? LeastWorth : 0);
-        return candidates.Where(one => chance(one) >= least)
-            .OrderBy(one => option(one).Pieces)
-            .ThenBy(one => option(one).Request.Tube?.Length.Millimeters ?? 0)
-            .ThenBy(one => LeverDefaults.ToolMm(option(one).Request))
-            .First();
+        return candidates.Where(one => chance(one) >= least).MinBy(size)!;
     }
 
     /// <summary>Chance that a set-up reaches what the nut takes, if nothing broke: the ratio of two lognormals.</summary>

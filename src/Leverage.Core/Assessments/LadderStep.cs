@@ -37,6 +37,9 @@ public sealed record LadderTool
 
     /// <summary>What its owner calls the tools; null for what a shop sells.</summary>
     public string? Name { get; init; }
+
+    /// <summary>Whether it is to be borrowed or bought: there is a chest, and it is not in it.</summary>
+    public bool ToGet { get; init; }
 }
 
 /// <summary>One step against a nut that stays tight.</summary>
@@ -62,4 +65,16 @@ public sealed record LadderStep(
 /// <param name="Request">The request with them, hands and all.</param>
 /// <param name="Pieces">Pieces to put together.</param>
 /// <param name="Name">What their owner calls them; null for what a shop sells.</param>
-public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null);
+/// <param name="ToGet">Whether they are to be borrowed or bought.</param>
+public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null, bool ToGet = false)
+{
+    /// <summary>How much there is to put together and to swing: pieces, length of tube and of the whole lever, mm.</summary>
+    internal (int Pieces, double TubeMm, double ToolMm) Size => (Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
+}
+
+/// <summary>What of a chest can hold the wheel.</summary>
+/// <param name="By">How it holds.</param>
+/// <param name="Height">Height of a chock.</param>
+/// <param name="Diameter">Diameter of a bar across the studs.</param>
+/// <param name="Name">What its owner calls it.</param>
+public sealed record HoldOption(Restraint By, Length? Height, Length? Diameter, string Name);

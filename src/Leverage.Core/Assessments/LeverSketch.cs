@@ -11,12 +11,13 @@ namespace Leverage.Assessments;
 /// <param name="WallMm">Wall, mm; null where it is not known.</param>
 /// <param name="OverlapMm">c, how far it is on, mm.</param>
 /// <param name="HandToTipMm">a, bar's tip to the hands, mm.</param>
-/// <param name="TiltRad">δ, how far it hangs below the bar, rad.</param>
+/// <param name="TiltRad">δ, how far it leans past the bar, rad.</param>
 /// <param name="TipN">Force of the bar's tip on it, N.</param>
 /// <param name="MouthN">Force of the bar at its mouth, N.</param>
 /// <param name="OutwardN">The hands' pull along it, outward, N; negative is a push on.</param>
-/// <param name="HoldsN">Most that friction holds along it at this load, N; negative where the contacts push it off.</param>
-/// <param name="GripWords">State of the handle in words.</param>
+/// <param name="HoldsN">Most that friction holds along it while the nut holds, N; negative where the contacts push it off.</param>
+/// <param name="HoldsAsItTurnsN">The same with the torque that is left at the end of the swing, N.</param>
+/// <param name="GripWords">State of the surface in words.</param>
 public sealed record TubeSketch(
     double LengthMm,
     double BoreMm,
@@ -28,13 +29,17 @@ public sealed record TubeSketch(
     double MouthN,
     double OutwardN,
     double HoldsN,
+    double HoldsAsItTurnsN,
     string GripWords)
 {
     /// <summary>Whether it stays on while the nut holds.</summary>
     public bool StaysOn => OutwardN <= HoldsN;
+
+    /// <summary>Whether it stays on at the end of the swing, once the nut has turned that far.</summary>
+    public bool StaysOnAsItTurns => OutwardN <= HoldsAsItTurnsN;
 }
 
-/// <summary>A lever seen from the side at the lowest angle of its swing, with every force on it: what a side view is drawn from.</summary>
+/// <summary>A lever seen from the side at the end of its swing, with every force on it while the nut holds: what a side view is drawn from.</summary>
 public sealed record LeverSketch
 {
     /// <summary>Bar, nut's axis to end, mm.</summary>
@@ -49,10 +54,10 @@ public sealed record LeverSketch
     /// <summary>Nut's axis to middle of the hands, mm.</summary>
     public required double ReachMm { get; init; }
 
-    /// <summary>Angle of the bar below level, rad.</summary>
-    public required double BelowLevelRad { get; init; }
+    /// <summary>Angle of the bar past square in the direction it moves, rad: below level for a push down, above it for a lift.</summary>
+    public required double PastSquareRad { get; init; }
 
-    /// <summary>Push of the hands straight down, N.</summary>
+    /// <summary>Push of the hands, straight down, up or across, N.</summary>
     public required double HandN { get; init; }
 
     /// <summary>Its part square to the lever, N.</summary>
@@ -61,26 +66,26 @@ public sealed record LeverSketch
     /// <summary>Torque at the nut, N·mm.</summary>
     public double TorqueNmm => SquareN * ReachMm;
 
-    /// <summary>Left-hand thread: facing the nut, a push down undoes it with the lever at three o'clock, not at nine.</summary>
+    /// <summary>Left-hand thread: facing the nut, a push down loosens it with the lever at three o'clock, not at nine.</summary>
     public bool LeftHand { get; init; }
 
-    /// <summary>Way the hands really push in the stance chosen; the sketch itself shows a push down.</summary>
+    /// <summary>Way the hands push.</summary>
     public Push Push { get; init; }
 
     /// <summary>The tube; null with none on.</summary>
     public TubeSketch? Tube { get; init; }
 
-    /// <summary>The part that gives before the nut is likely to turn; null where every part stands that.</summary>
+    /// <summary>The weakest part where the strong pull passes its limit; null where every part stands that.</summary>
     public LinkLimit? Gives { get; init; }
 }
 
 /// <summary>Draws up sketches.</summary>
 public static class LeverSketcher
 {
-    /// <summary>Steepest angle of the lever that is sketched, rad: past it a push down hardly turns anything.</summary>
+    /// <summary>Steepest angle of the lever that is sketched, rad: past it a push hardly turns anything.</summary>
     private const double Steepest = 1.5;
 
-    /// <summary>The lever as it breaks the nut loose at its likely torque, at the lowest angle of the swing.</summary>
+    /// <summary>The lever under the strong pull, at the end of the swing.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>The sketch; null with no bar.</returns>
     public static LeverSketch? Of(LooseningAssessment assessment)
@@ -100,11 +105,11 @@ public static class LeverSketcher
             Gives = assessment.Judgement.Margin < 1 ? assessment.Weakest?.Limit : null,
         };
         return assessment is { Tube: { } judged, Setup.Tube: { } tube }
-            ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, assessment.Setup.GripWords)
+            ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, judged.EndShare, assessment.Setup.GripWords)
             : sketch;
     }
 
-    /// <summary>The lever under the likely force of the hands, at the lowest angle of the swing.</summary>
+    /// <summary>The lever under the strong pull, at the end of the swing.</summary>
     /// <param name="slip">The assessment.</param>
     /// <returns>The sketch.</returns>
     public static LeverSketch Of(SlipAssessment slip)
@@ -113,25 +118,30 @@ public static class LeverSketcher
         SlipSetup setup = slip.Setup;
         var lever = LeverGeometry.WithTube(
             setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, setup.Overlap.Millimeters, setup.Hands.Stance.GripOffsetMm);
-        double square = slip.HandN * Math.Cos(Lean(setup.PastSquare, slip.Here.TiltRad));
-        LeverSketch sketch = Bare(setup.Bar, lever, setup.PastSquare, square) with { Push = setup.Hands.Stance.Push };
-        return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, setup.GripWords);
+        LeverSketch sketch = Bare(setup.Bar, lever, setup.PastSquare, slip.StrongN) with
+        {
+            LeftHand = setup.Fastener?.LeftHand ?? false,
+            AcrossFlatsMm = setup.Fastener?.AcrossFlats?.Millimeters,
+            Push = setup.Hands.Stance.Push,
+            Gives = slip.Here.GivesAtN < slip.StrongN ? slip.Weakest : null,
+        };
+        return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, slip.EndShare, setup.GripWords);
     }
 
-    private static LeverSketch Bare(Bar bar, LeverGeometry lever, Angle belowLevel, double squareN) => new()
+    private static LeverSketch Bare(Bar bar, LeverGeometry lever, Angle pastSquare, double squareN) => new()
     {
         BarMm = bar.Length.Millimeters,
         BarDiameterMm = bar.Diameter?.Millimeters,
         ReachMm = lever.ReachMm,
-        BelowLevelRad = belowLevel.Radians,
+        PastSquareRad = pastSquare.Radians,
         SquareN = squareN,
-        HandN = squareN / Math.Cos(Lean(belowLevel, 0)),
+        HandN = squareN / Math.Cos(Lean(pastSquare.Radians, 0)),
     };
 
     private static LeverSketch WithTube(
-        LeverSketch sketch, Tube tube, LeverGeometry lever, double tiltRad, double limitTangent, string gripWords)
+        LeverSketch sketch, Tube tube, LeverGeometry lever, double tiltRad, double limitTangent, double endShare, string gripWords)
     {
-        double lean = Math.Min(sketch.BelowLevelRad + tiltRad, Steepest);
+        double lean = Lean(sketch.PastSquareRad, tiltRad);
         double square = sketch.SquareN;
         return sketch with
         {
@@ -147,10 +157,11 @@ public static class LeverSketcher
                 TubeBearing.MouthReaction(square, lever.HandToTipMm, lever.OverlapMm),
                 square * Math.Tan(lean),
                 square * limitTangent,
+                square * limitTangent * endShare,
                 gripWords),
         };
     }
 
-    /// <summary>Angle between a push straight down and the lever's normal, rad.</summary>
-    private static double Lean(Angle belowLevel, double tiltRad) => Math.Min(belowLevel.Radians + tiltRad, Steepest);
+    /// <summary>Angle between the push and the lever's normal, rad.</summary>
+    private static double Lean(double pastSquareRad, double tiltRad) => Math.Min(pastSquareRad + tiltRad, Steepest);
 }

@@ -39,6 +39,9 @@ public sealed record TubeAssessment(
     Length BestOverlap,
     bool WillMark)
 {
+    /// <summary>Share of the likely break-loose torque that is left at the end of the swing.</summary>
+    public required double EndShare { get; init; }
+
     /// <summary>Force of the hands at which the tube first bends or dents, N: below the likely push it is no tube to pull on.</summary>
     public required double BreaksAtN { get; init; }
 }
@@ -99,9 +102,6 @@ public sealed record LooseningAssessment
 
     /// <summary>What to do, one step after another; empty where nobody asked for it.</summary>
     public IReadOnlyList<LadderStep> Moves { get; init; } = [];
-
-    /// <summary>What to change, best first.</summary>
-    public IReadOnlyList<Advice> Advice { get; init; } = [];
 
     /// <summary>The verdict.</summary>
     public Verdict Verdict => Judgement.Verdict;

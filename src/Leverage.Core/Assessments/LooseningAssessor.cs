@@ -32,9 +32,7 @@ public static class LooseningAssessor
         HandFigures hand = HandFigures.Of(setup.Hands);
         LeverGeometry? lever = setup.Geometry;
         List<LinkLimit> links = SetupLinks.Of(setup, lever);
-        HoldCapacity? hold = setup.Place is { Turns: TurnsWith.Crank or TurnsWith.Nothing }
-            ? null
-            : Circumstances.HoldOf(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
+        HoldCapacity? hold = Circumstances.HoldOf(setup, setup.Hands.Stance.Push, nut, hand, lever);
         double[] gives = new double[links.Count];
         Judgement judgement = Judgement.Of(
             nut, hand, lever?.ReachMm, CollectionsMarshal.AsSpan(links), Circumstances.Of(setup, nut, hand, lever, hold), gives);

@@ -63,6 +63,13 @@ public static class LooseningDefaults
         };
     }
 
+    /// <summary>The fastener alone, as far as it is said.</summary>
+    internal static Fastener Nut(LooseningRequest request, List<Assumption> assumed)
+    {
+        Grade? grade = GradeOf(request, assumed);
+        return Fasten(request, Start(request, null, grade, assumed), grade, assumed);
+    }
+
     private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
     {
         FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);

@@ -73,6 +73,9 @@ public sealed record LooseningSetup
     /// <summary>Where the swing ends, past square in the direction it moves.</summary>
     public required Angle PastSquare { get; init; }
 
+    /// <summary>Turn of the nut from where the pull begins to where the swing ends, rad.</summary>
+    public double TurnRad => Math.Max(0, (PastSquare - StartPastSquare).Radians);
+
     /// <summary>Where the fastener sits; null where nobody said.</summary>
     public Place? Place { get; init; }
 

@@ -25,17 +25,23 @@ public sealed record SlipSetup
     /// <summary>Friction of tube on bar.</summary>
     public required FrictionRange GripFriction { get; init; }
 
-    /// <summary>State of the handle in words.</summary>
+    /// <summary>State of the surface in words.</summary>
     public required string GripWords { get; init; }
 
-    /// <summary>State of the joint, which says what torque is left as it breaks loose.</summary>
+    /// <summary>State of the joint, which says what torque is left once the nut turns.</summary>
     public required Condition Condition { get; init; }
 
-    /// <summary>q, torque once moving over torque to start.</summary>
-    public double RunningShare => Condition.RunningShare;
+    /// <summary>The nut it pulls on; null where nothing is said of it.</summary>
+    public Fastener? Fastener { get; init; }
 
-    /// <summary>Lowest angle of the swing, below level.</summary>
+    /// <summary>Where the pull begins, past square in the direction it moves.</summary>
+    public Angle StartPastSquare { get; init; }
+
+    /// <summary>Where the swing ends, past square in the direction it moves.</summary>
     public required Angle PastSquare { get; init; }
+
+    /// <summary>Turn of the nut from where the pull begins to where the swing ends, rad.</summary>
+    public double TurnRad => Math.Max(0, (PastSquare - StartPastSquare).Radians);
 
     /// <summary>Lever's plane to the nut's, if said.</summary>
     public Length? StandOff { get; init; }
@@ -51,7 +57,7 @@ public sealed record SlipSetup
 /// <param name="OverlapMm">c, mm.</param>
 /// <param name="HandToTipMm">a, mm.</param>
 /// <param name="TiltRad">δ, rad.</param>
-/// <param name="Checked">Angles at the handle's low friction.</param>
+/// <param name="Checked">Angles at the surface's low friction.</param>
 /// <param name="JamRatio">(2a + c)/c: force of the two contacts over the hands'.</param>
 /// <param name="BendsAtN">Force of the hands at which the tube bends at the tip, N.</param>
 /// <param name="TipDentsAtN">Force of the hands at which the tip dents it, N; infinite where the wall is not known.</param>
@@ -66,17 +72,20 @@ public readonly record struct SlipRow(
     double TipDentsAtN,
     double MouthDentsAtN)
 {
-    /// <summary>Lowest force of the hands at which the tube gives, N.</summary>
+    /// <summary>Nut's axis to middle of the hands, mm.</summary>
+    public required double ReachMm { get; init; }
+
+    /// <summary>Lowest force of the hands at which the tube breaks, N.</summary>
     public double GivesAtN => Math.Min(BendsAtN, Math.Min(TipDentsAtN, MouthDentsAtN));
 }
 
-/// <summary>Last safe angle against overlap for one state of the handle.</summary>
+/// <summary>Last safe angle against overlap for one state of the surface.</summary>
 /// <param name="State">Name of the state: dry, oily, greasy.</param>
 /// <param name="Friction">Friction the check uses.</param>
 /// <param name="HeldRad">Last safe angle at each overlap, rad.</param>
 public sealed record SlipCurve(string State, double Friction, IReadOnlyList<double> HeldRad);
 
-/// <summary>When a slipped-over extension comes off, and why.</summary>
+/// <summary>When a slipped-over tube comes off, and why.</summary>
 public sealed record SlipAssessment
 {
     /// <summary>What was asked of.</summary>
@@ -94,8 +103,32 @@ public sealed record SlipAssessment
     /// <summary>Play over the bar's diameter.</summary>
     public required double PlayShare { get; init; }
 
+    /// <summary>What the hands give.</summary>
+    public required HandFigures Hand { get; init; }
+
     /// <summary>The likely force of the hands, N.</summary>
-    public required double HandN { get; init; }
+    public double HandN => Hand.Quantile(0.5);
+
+    /// <summary>The strong pull, N: 1 in 10 is stronger, before the nut turns where the nut is known.</summary>
+    public required double StrongN { get; init; }
+
+    /// <summary>Share of the torque that is left at the end of the swing.</summary>
+    public required double EndShare { get; init; }
+
+    /// <summary>Turn after which all clamp is gone, rad; null where the nut is not known.</summary>
+    public double? ClampGoneRad { get; init; }
+
+    /// <summary>Chance that it slides off as the pull begins.</summary>
+    public required double SlidesOff { get; init; }
+
+    /// <summary>Of the other pulls, the share in which it slides off by the end of the swing as the nut turns.</summary>
+    public required double SlidesAsItTurns { get; init; }
+
+    /// <summary>The verdict and what it rests on; the tools and the nut are not judged here.</summary>
+    public required Ruling Ruling { get; init; }
+
+    /// <summary>Whether to pull on this tube.</summary>
+    public Verdict Verdict => Ruling.Verdict;
 
     /// <summary>Rows over overlaps, short to long.</summary>
     public required IReadOnlyList<SlipRow> Rows { get; init; }
@@ -114,12 +147,21 @@ public sealed record SlipAssessment
     /// <returns>The pull, N.</returns>
     public double SnugHoldsN(double squareN) => squareN * Math.Tan(SnugRad);
 
-    /// <summary>Whether it walks off under a perfectly square pull: a prediction, not yet tested.</summary>
-    public bool WalksOff => Here.Checked.Tangent < 0;
+    /// <summary>Whether it slides off even at a square pull: a prediction, not yet tested.</summary>
+    public bool SlidesAtSquare => Here.Checked.HeldRad <= 0;
 
-    /// <summary>Whether it slides at the lowest angle of the swing while the nut holds.</summary>
-    public bool SlidesWhileHeld => Here.Checked.HeldRad < Setup.PastSquare.Radians;
+    /// <summary>Whether all clamp is gone before the swing ends: then only rust holds the nut, and only the grip the tube.</summary>
+    public bool ClampGone => ClampGoneRad <= Setup.TurnRad;
 
-    /// <summary>Whether it slides at the lowest angle of the swing at break-loose.</summary>
-    public bool SlidesAtRelease => Here.Checked.ReleaseRad < Setup.PastSquare.Radians;
+    /// <summary>The part of the tube that breaks first, and its limit as torque at the nut.</summary>
+    public LinkLimit Weakest
+    {
+        get
+        {
+            TubeLimits limits = TubeLimits.Of(Setup.Tube);
+            LinkKind kind = Here.GivesAtN == Here.BendsAtN ? LinkKind.TubeBending
+                : Here.GivesAtN == Here.TipDentsAtN ? LinkKind.TubeDentTip : LinkKind.TubeDentMouth;
+            return LinkLimit.Likely(kind, Here.GivesAtN * Here.ReachMm, limits.Source, !limits.Least);
+        }
+    }
 }

@@ -1,11 +1,12 @@
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
+using Leverage.Outcomes;
 using Leverage.Tubes;
 
 namespace Leverage.Assessments;
 
-/// <summary>Judges when a slipped-over extension comes off.</summary>
+/// <summary>Judges when a slipped-over tube comes off.</summary>
 public static class SlipAssessor
 {
     private static readonly string[] States = ["dry", "oily", "greasy"];
@@ -18,25 +19,48 @@ public static class SlipAssessor
         ArgumentNullException.ThrowIfNull(setup);
         TubeLimits limits = TubeLimits.Of(setup.Tube);
         HandFigures hands = HandFigures.Of(setup.Hands);
-        double hand = hands.Quantile(0.5);
-        SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction);
+        NutFigures? nut = setup.Fastener is { } fastener ? NutFigures.Of(fastener) : null;
+        double Left(double turnRad, double torqueNmm) => nut?.ShareLeft(turnRad, torqueNmm) ?? setup.Condition.RunningShare;
+        double left = Left(setup.TurnRad, nut?.LikelyNmm ?? 1);
+        SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction, left);
         double low = setup.GripFriction.Low;
         double[] overlaps = [.. TubeAssessor.Overlaps(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm)];
         SlipRow here = Row(setup.Overlap.Millimeters, low);
         SlipRow[] rows = [.. overlaps.Select(overlap => Row(overlap, low))];
+        LeverGeometry lever = LeverAt(setup, here.OverlapMm);
+        Sliding sliding = Circumstances.SlidingOf(
+            setup.GripFriction, setup.Bar, setup.Tube, lever, setup.StartPastSquare.Radians, setup.PastSquare.Radians, Left);
+        double slides = sliding.Friction.Below(sliding.LeastToStay);
+        double turning = sliding.LeastAsItTurns is { } least
+            ? Math.Max(0, sliding.Friction.Below(least(nut?.LikelyNmm ?? 1)) - slides) / Math.Max(1 - slides, double.Epsilon)
+            : 0;
         return new SlipAssessment
         {
             Setup = setup,
+            Hand = hands,
+            StrongN = nut is null ? hands.Quantile(0.9) : Judgement.StrongPull(nut, hands, lever.ReachMm) / lever.ReachMm,
+            EndShare = left,
+            ClampGoneRad = nut?.ClampGoneRad,
+            SlidesOff = slides,
+            SlidesAsItTurns = turning,
+            Ruling = VerdictOf.Of(new VerdictFacts
+            {
+                Pulled = true,
+                ToolJudged = true,
+                ComesLoose = 1,
+                SlidesOff = slides,
+                SlidesAsItTurns = turning,
+                Tube = Circumstances.Against(limits, lever, nut?.HighNmm ?? double.PositiveInfinity, hands),
+            }),
             Here = here,
             Typical = Row(here.OverlapMm, setup.GripFriction.Likely).Checked,
             SnugRad = Math.Atan(SlipLimit.CloseFitTangent(low, here.HandToTipMm, here.OverlapMm)),
             PlayShare = (setup.Tube.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
-            HandN = hand,
             Rows = rows,
             Curves = [.. States.Select(state => Curve(state, overlaps, Row))],
             Best = Row(
                 TubeAssessor.BestOverlap(
-                    setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm, low, double.PositiveInfinity, hands.Quantile(0.9)).Millimeters,
+                    setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm, low, nut?.HighNmm ?? double.PositiveInfinity, hands.Quantile(0.9)).Millimeters,
                 low),
             TippingRatio = setup is { StandOff: { } off, Engagement: { } deep }
                 ? SocketTipping.Ratio(off.Millimeters, deep.Millimeters)
@@ -50,18 +74,23 @@ public static class SlipAssessor
         return new SlipCurve(state, friction, [.. overlaps.Select(overlap => row(overlap, friction).Checked.HeldRad)]);
     }
 
-    private static SlipRow RowAt(SlipSetup setup, TubeLimits limits, double overlapMm, double friction)
+    private static LeverGeometry LeverAt(SlipSetup setup, double overlapMm) => LeverGeometry.WithTube(
+        setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
+
+    private static SlipRow RowAt(SlipSetup setup, TubeLimits limits, double overlapMm, double friction, double endShare)
     {
-        LeverGeometry lever = LeverGeometry.WithTube(
-            setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
+        LeverGeometry lever = LeverAt(setup, overlapMm);
         return new SlipRow(
             overlapMm,
             lever.HandToTipMm,
             SlipAngles.Tilt(setup.Bar, setup.Tube, overlapMm),
-            SlipAngles.Of(setup.Bar, setup.Tube, lever, friction, setup.RunningShare),
+            SlipAngles.Of(setup.Bar, setup.Tube, lever, friction, endShare),
             (2 * lever.HandToTipMm + overlapMm) / overlapMm,
             limits.BendingTorque(lever) / lever.ReachMm,
             limits.TipTorque(lever) / lever.ReachMm,
-            limits.MouthTorque(lever) / lever.ReachMm);
+            limits.MouthTorque(lever) / lever.ReachMm)
+        {
+            ReachMm = lever.ReachMm,
+        };
     }
 }

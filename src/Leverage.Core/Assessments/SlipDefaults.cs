@@ -1,3 +1,4 @@
+using System.Globalization;
 using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Requests;
@@ -9,7 +10,7 @@ namespace Leverage.Assessments;
 public static class SlipDefaults
 {
     /// <summary>The complete question.</summary>
-    /// <param name="request">What the person said of bar, tube, hands and handle; the nut is not looked at.</param>
+    /// <param name="request">What the person said of bar, tube, hands and surface, and of the nut where it is known.</param>
     /// <returns>The set-up, with everything it took for granted.</returns>
     /// <exception cref="InputException">Bar or tube is missing, or they do not fit.</exception>
     public static SlipSetup Complete(LooseningRequest request)
@@ -25,9 +26,12 @@ public static class SlipDefaults
         }
 
         Condition condition = Condition.Named(request.Condition ?? "used");
-        if (request.Condition is null)
+        bool known = request.BookTorque is not null || request.Thread is not null;
+        if (request.Condition is null && !known)
         {
-            assumed.Add(new Assumption("at break-loose 0.7 of the torque is left", null, "condition used", condition.Status));
+            assumed.Add(new Assumption(
+                string.Create(CultureInfo.InvariantCulture, $"{condition.RunningShare:0.##} of the torque is left once the nut turns"),
+                null, "condition used", condition.Status));
         }
 
         return new SlipSetup
@@ -39,6 +43,8 @@ public static class SlipDefaults
             GripFriction = GripDefaults.Friction(request, true, assumed),
             GripWords = GripDefaults.Words(request),
             Condition = condition,
+            Fastener = known ? LooseningDefaults.Nut(request, assumed) : null,
+            StartPastSquare = request.StartPastSquare ?? Angle.Zero,
             PastSquare = GripDefaults.Swing(request, true, assumed),
             StandOff = request.StandOff,
             Engagement = request.Engagement,

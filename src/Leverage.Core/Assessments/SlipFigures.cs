@@ -4,20 +4,20 @@ using Leverage.Tubes;
 namespace Leverage.Assessments;
 
 /// <summary>When a tube slides, at one friction.</summary>
-/// <param name="Tangent">tan θ of the limit, θ from the tube's normal; negative walks off under a square pull.</param>
-/// <param name="HeldRad">Last safe angle of the bar below level while the nut holds, rad.</param>
-/// <param name="ReleaseRad">Last safe angle at break-loose, rad.</param>
+/// <param name="Tangent">tan θ of the limit, θ from the tube's normal; negative pushes it off at a square pull.</param>
+/// <param name="HeldRad">Last safe angle of the bar past square while the nut holds, rad; negative: not even square is safe.</param>
+/// <param name="EndRad">Last safe angle with the torque that is left at the end of the swing, rad.</param>
 /// <param name="SnapRad">Last safe angle if something snaps, rad.</param>
-public readonly record struct SlipAngles(double Tangent, double HeldRad, double ReleaseRad, double SnapRad)
+public readonly record struct SlipAngles(double Tangent, double HeldRad, double EndRad, double SnapRad)
 {
     /// <summary>The angles of a tube on a bar.</summary>
     /// <param name="bar">The bar, whose diameter is known.</param>
     /// <param name="tube">The tube.</param>
     /// <param name="lever">The lever's lengths, with a tube on.</param>
     /// <param name="friction">Friction of tube on bar.</param>
-    /// <param name="runningShare">q, torque once moving over torque to start.</param>
+    /// <param name="endShare">Torque left at the end of the swing over torque to start.</param>
     /// <returns>The angles.</returns>
-    public static SlipAngles Of(Bar bar, Tube tube, LeverGeometry lever, double friction, double runningShare)
+    public static SlipAngles Of(Bar bar, Tube tube, LeverGeometry lever, double friction, double endShare)
     {
         double tilt = Tilt(bar, tube, lever.OverlapMm);
         double tangent = SlipLimit.Tangent(
@@ -25,7 +25,7 @@ public readonly record struct SlipAngles(double Tangent, double HeldRad, double 
         return new SlipAngles(
             tangent,
             SlipLimit.SafeAngle(tangent, tilt, 1),
-            SlipLimit.SafeAngle(tangent, tilt, runningShare),
+            SlipLimit.SafeAngle(tangent, tilt, endShare),
             SlipLimit.SafeAngle(tangent, tilt, 0));
     }
 

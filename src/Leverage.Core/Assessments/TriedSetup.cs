@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
-using Leverage.BreakLoose;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
@@ -61,10 +60,7 @@ internal sealed record TriedSetup(
         NutFigures nut = known ?? NutFigures.Of(setup.Fastener);
         HandFigures hand = HandFigures.Of(setup.Hands);
         List<LinkLimit> links = SetupLinks.Of(setup, lever);
-        var hold = setup.Place is { Turns: TurnsWith.Crank or TurnsWith.Nothing }
-            ? null
-            : Circumstances.HoldOf(setup.Hold, setup.Hands.Stance.Push, nut, hand, lever);
-        var around = Circumstances.Of(setup, nut, hand, lever, hold);
+        var around = Circumstances.Of(setup, nut, hand, lever, Circumstances.HoldOf(setup, setup.Hands.Stance.Push, nut, hand, lever));
         var judgement = Judgement.Of(nut, hand, lever.ReachMm, CollectionsMarshal.AsSpan(links), around, new double[links.Count]);
         return new TriedSetup(request, setup, nut, hand, lever, links, around, judgement);
     }

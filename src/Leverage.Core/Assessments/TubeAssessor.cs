@@ -21,6 +21,7 @@ internal static class TubeAssessor
         double force = judged.StrongPullNmm / geometry.ReachMm;
         double mouth = TubeBearing.MouthReaction(force, geometry.HandToTipMm, geometry.OverlapMm);
         var (low, typical) = (setup.GripFriction.Low, setup.GripFriction.Likely);
+        double left = nut.ShareLeft(setup.TurnRad, nut.LikelyNmm);
         return new TubeAssessment(
             setup.Overlap,
             Length.FromMillimeters(geometry.HandToTipMm),
@@ -30,12 +31,13 @@ internal static class TubeAssessor
             Angle.FromRadians(SlipAngles.Tilt(bar, tube, geometry.OverlapMm)),
             (tube.Bore - bar.Diameter!.Value) / bar.Diameter.Value,
             low,
-            SlipAngles.Of(bar, tube, geometry, low, nut.RunningShare),
+            SlipAngles.Of(bar, tube, geometry, low, left),
             typical,
-            SlipAngles.Of(bar, tube, geometry, typical, nut.RunningShare),
+            SlipAngles.Of(bar, tube, geometry, typical, left),
             BestOverlap(bar, tube, setup.Hands.Stance.GripOffsetMm, low, nut.HighNmm, HandFigures.Of(setup.Hands).Quantile(0.9)),
             tube.Wall is { } wall && mouth > TubeDent.MarkForce(tube.Yield.Megapascals, wall.Millimeters))
         {
+            EndShare = left,
             BreaksAtN = TubeLimits.Of(tube).BreakingTorque(geometry) / geometry.ReachMm,
         };
     }

@@ -52,12 +52,10 @@ public sealed record SituationProof(Situation Situation, string Verdict, IReadOn
     private static SituationProof Slipping(Situation situation)
     {
         SlipAssessment assessment = Slip.Assess(ArgumentLine.Read(LooseningFields.Slip, new LooseningRequest(), situation.Arguments["slip ".Length..]));
-        using JsonDocument json = JsonDocument.Parse(SlipAnswer.Of(assessment, UnitStyle.Metric).ToJson());
-        return Judged(situation, VerdictWords.Word(Sliding(assessment)), json.RootElement, new SituationText([], [], ""));
+        SlipAnswer answer = SlipAnswer.Of(assessment, UnitStyle.Metric);
+        using JsonDocument json = JsonDocument.Parse(answer.ToJson());
+        return Judged(situation, answer.Verdict, json.RootElement, new SituationText([], [], string.Join('\n', answer.Reasons)));
     }
-
-    private static Verdict Sliding(SlipAssessment slip) =>
-        slip.SlidesWhileHeld ? Assessments.Verdict.Stop : slip.SlidesAtRelease ? Assessments.Verdict.Care : Assessments.Verdict.Go;
 
     private static SituationProof Judged(Situation situation, string verdict, JsonElement json, SituationText text)
     {

@@ -168,7 +168,7 @@ internal static partial class LooseningFields
     internal static IReadOnlyList<F> All => field ??= [.. Nut, Drive, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, StandOff, .. Hold];
 
     /// <summary>The questions about a tube on a bar.</summary>
-    internal static IReadOnlyList<F> Slip => field ??= [.. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, Drive, Condition, StandOff, Engagement];
+    internal static IReadOnlyList<F> Slip => field ??= [Torque, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, Drive, Condition, Thread, Grade, ClampedLength, Clamped, StandOff, Engagement];
 
     /// <summary>The questions that are the same for every set-up out of a chest.</summary>
     internal static IReadOnlyList<F> Pick => field ??= [.. Nut, .. Hands.Where(hand => hand != Stance), .. Grip, .. Hold];

@@ -19,12 +19,7 @@ public static class Cautions
             parts.Add("wheels chocked, never under a vehicle on a jack");
         }
 
-        parts.Add(assessment.Setup.Hands.Stance.Push switch
-        {
-            Push.Down => "one foot back, face out of the arc",
-            Push.Up => "straight back, lift with the legs",
-            _ => "a foot braced, face out of the arc",
-        });
+        parts.Add(Braced(assessment.Setup.Hands.Stance.Push));
         if (assessment.Tube is not null)
         {
             parts.Add("no bouncing");
@@ -33,4 +28,14 @@ public static class Cautions
         parts.Add("the maker's manual first");
         return string.Join("; ", parts);
     }
+
+    /// <summary>How to stand, by the way the hands push.</summary>
+    /// <param name="push">The way.</param>
+    /// <returns>A phrase.</returns>
+    public static string Braced(Push push) => push switch
+    {
+        Push.Down => "one foot back, face out of the arc",
+        Push.Up => "straight back, lift with the legs",
+        _ => "a foot braced, face out of the arc",
+    };
 }

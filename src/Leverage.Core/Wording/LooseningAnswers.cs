@@ -116,7 +116,7 @@ public static class LooseningAnswers
         tube.Friction,
         VerdictWords.Word(a.Setup.Hands.Stance.Push),
         double.RadiansToDegrees(tube.Checked.HeldRad),
-        double.RadiansToDegrees(tube.Checked.ReleaseRad),
+        double.RadiansToDegrees(tube.Checked.EndRad),
         a.Nut.ClampGoneRad is { } gone ? double.RadiansToDegrees(gone) : null,
         tube.BestOverlap.Millimeters);
 

@@ -64,6 +64,10 @@ public static class LooseningFigures
                     "Tube stays on",
                     $"to {VerdictWords.Angle(tube.Checked.HeldRad, assessment.Setup.Hands.Stance.Push)}",
                     $"best overlap {style.Length(tube.BestOverlap)}"),
+                new(
+                    "End of its swing",
+                    $"to {VerdictWords.Angle(tube.Checked.EndRad, assessment.Setup.Hands.Stance.Push)}",
+                    $"{UnitStyle.Percent(tube.EndShare)} of the torque is left there"),
                 new("Tube bears", $"{style.Force(tube.TipReaction)} at the tip", $"{style.Force(tube.MouthReaction)} at the mouth"
                     + (tube.WillMark ? ": the mouth marks the bar" : "")),
             ];

@@ -21,6 +21,8 @@ public static class MoveWords
         {
             "now" => Now(step, style),
             "on-its-wheels" => "Put it on its wheels",
+            "chock" or "bar" or "brake" or "oldbrake" or "gear" when step.Tool?.Name is { } hold => $"Hold the wheel with {hold} too",
+            "gear" => "Put it in gear",
             "chock" => step.Tool?.Height is { } height ? $"Chock the wheel, {style.Length(height)} high" : "Chock the wheel",
             "helper" => "Have a helper hold the foot brake down",
             "brake" => "Pull the parking brake",
@@ -48,12 +50,13 @@ public static class MoveWords
     private static string Now(LadderStep step, UnitStyle style)
     {
         LooseningSetup setup = step.Setup!;
-        string lever = step.Tool?.Name ?? (setup.Tool.Kind switch
+        string on = setup.Tube is null ? "" : $", tube {style.Length(setup.Overlap)} on";
+        string lever = step.Tool?.Name is { } name ? name + on : (setup.Tool.Kind switch
         {
             ToolKind.Ring => "this ring spanner",
             ToolKind.Open => "this open spanner",
             ToolKind.Key when setup.Tool.Drive is null => "this key",
-            _ => setup.Tube is null ? "this bar" : $"this bar, tube {style.Length(setup.Overlap)} on",
+            _ => "this bar" + on,
         });
         return $"{lever}, {How(setup.Hands.Stance)}";
     }
@@ -81,10 +84,10 @@ public static class MoveWords
 
         if (tool is { Bar: null, Tube: { } over })
         {
-            return $"Put a {Tube(over, style)} over your bar";
+            return $"{(tool.ToGet ? "Get" : "Put")} a {Tube(over, style)} over your bar";
         }
 
-        string bar = $"Take a {(tool.Drive is { } drive ? $"{drive} in " : "")}bar {Long(tool.Bar!.Value, style)}";
+        string bar = $"{(tool.ToGet ? "Borrow or buy" : "Take")} a {(tool.Drive is { } drive ? $"{drive} in " : "")}bar {Long(tool.Bar!.Value, style)}";
         string on = tool.AcrossFlats is null ? "" : $", {Width(tool, style)} {(tool.Kind == ToolKind.Key ? "hexagon key" : "socket")}";
         return tool.Tube is { } tube ? $"{bar}{on}, {Tube(tube, style)}" : bar + on;
     }

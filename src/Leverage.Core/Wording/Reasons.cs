@@ -20,7 +20,7 @@ public static class Reasons
         return [.. Rules(ruling.Stops).Concat(Rules(ruling.Cares)).Select(rule => Sentence(rule, assessment, style))];
     }
 
-    private static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
+    internal static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
         Enum.GetValues<VerdictRules>().Where(rule => rule != VerdictRules.None && rules.HasFlag(rule));
 
     private static string Sentence(VerdictRules rule, LooseningAssessment a, UnitStyle style) => rule switch
@@ -30,12 +30,10 @@ public static class Reasons
         VerdictRules.CornersRound => Part(a, style, RiskKind.CornersRound),
         VerdictRules.WheelTurns => Wheel(a, style),
         VerdictRules.SlidesOff => Slides(a),
-        VerdictRules.SlidesAsItTurns => "The tube can slide off as the nut turns, in "
-            + $"{UnitStyle.InHundred(a.Judgement.Shares.SlidesAsItTurns)} of the pulls that loosen it.",
+        VerdictRules.SlidesAsItTurns => SlidesAsItTurns(a.Judgement.Shares.SlidesAsItTurns),
         VerdictRules.FastHands => $"Your hands move at {UnitStyle.Fixed(a.Release!.Turns.MetersPerSecond, 1)} m/s when the nut lets go.",
         VerdictRules.OnStands => Stands(a, style),
-        _ => $"The tube breaks at {style.Force(Force.FromNewtons(a.Tube!.BreaksAtN))} of your hands. You likely push "
-            + $"{style.Force(Force.FromNewtons(a.Hand.Quantile(0.5)))}.",
+        _ => TubeBelowPush(a.Tube!.BreaksAtN, a.Hand, a.Judgement.Ruling, style),
     };
 
     private static string Part(LooseningAssessment a, UnitStyle style, RiskKind kind)
@@ -61,6 +59,21 @@ public static class Reasons
     private static string Slides(LooseningAssessment a) => a.Tube!.Checked.HeldRad < 0
         ? "The tube slides off even at a square pull (a prediction, not yet tested)."
         : $"The tube slides off from {VerdictWords.Angle(a.Tube.Checked.HeldRad, a.Setup.Hands.Stance.Push)}.";
+
+    /// <summary>A tube that slides off once the nut turns.</summary>
+    internal static string SlidesAsItTurns(double share) =>
+        $"The tube slides off as the nut turns: {UnitStyle.InHundred(share)} pulls that loosen it.";
+
+    /// <summary>A tube weaker than the stance: a stop below the likely force, care below the strong one.</summary>
+    internal static string TubeBelowPush(double breaksAtN, HandFigures hand, Ruling ruling, UnitStyle style)
+    {
+        string push = ruling.Stops.HasFlag(VerdictRules.TubeBelowPush)
+            ? $"Your likely force is {Newtons(hand.Quantile(0.5), style)}."
+            : $"A strong pull is {Newtons(hand.Quantile(0.9), style)}.";
+        return $"The tube breaks at {Newtons(breaksAtN, style)} of your hands. {push}";
+    }
+
+    private static string Newtons(double forceN, UnitStyle style) => style.Force(Force.FromNewtons(forceN));
 
     private static string Stands(LooseningAssessment a, UnitStyle style) => a.Stands is { } stands && stands.PullN <= stands.TipsAtN / 2
             && a.Judgement.Ruling.Stops.HasFlag(VerdictRules.OnStands)

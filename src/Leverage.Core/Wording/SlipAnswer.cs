@@ -1,10 +1,8 @@
 using System.Text.Json;
 using Leverage.Assessments;
+using Leverage.Tubes;
 
 namespace Leverage.Wording;
-
-/// <summary>One of the three states: the nut holds, it breaks loose, something snaps.</summary>
-public sealed record SlipStateAnswer(double TorqueShare, double SlipAngleDeg, double SlipAngleTypicalDeg);
 
 /// <summary>One overlap of the table; forces are of the hands, null where the wall is not known.</summary>
 public sealed record SlipRowAnswer(
@@ -13,31 +11,18 @@ public sealed record SlipRowAnswer(
     double TiltDeg,
     double JamRatio,
     double SlipAngleDeg,
-    double SlipAngleAtReleaseDeg,
+    double SlipAngleAtEndDeg,
     double BendsAtN,
     double? TipDentsAtN,
     double? MouthDentsAtN);
 
-/// <summary>The answer to "when does a slipped-over extension come off", as a script reads it.</summary>
+/// <summary>The answer to "when does a slipped-over tube come off", as a script reads it.</summary>
 public sealed record SlipAnswer(
-    double OverlapMm,
-    double HandToTipMm,
-    double TiltDeg,
-    double PlayShare,
-    double Friction,
-    double FrictionTypical,
-    double JamRatio,
-    SlipStateAnswer Holding,
-    SlipStateAnswer AtRelease,
-    SlipStateAnswer Snapped,
-    double SnugAngleDeg,
-    bool WalksOff,
-    double BelowLevelDeg,
-    double BestOverlapMm,
-    double? TippingRatio,
+    TubeAnswer Tube,
     IReadOnlyList<SlipRowAnswer> Overlaps,
-    IReadOnlyList<string> Assumed,
-    IReadOnlyList<string> Unconfirmed)
+    string Verdict,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> Assumed)
 {
     /// <summary>The answer of an assessment.</summary>
     /// <param name="assessment">The assessment.</param>
@@ -47,26 +32,24 @@ public sealed record SlipAnswer(
     {
         ArgumentNullException.ThrowIfNull(assessment);
         SlipRow here = assessment.Here;
-        SlipAngles typical = assessment.Typical;
         return new SlipAnswer(
-            here.OverlapMm,
-            here.HandToTipMm,
-            Deg(here.TiltRad),
-            assessment.PlayShare,
-            assessment.Setup.GripFriction.Low,
-            assessment.Setup.GripFriction.Likely,
-            here.JamRatio,
-            new SlipStateAnswer(1, Deg(here.Checked.HeldRad), Deg(typical.HeldRad)),
-            new SlipStateAnswer(assessment.Setup.RunningShare, Deg(here.Checked.ReleaseRad), Deg(typical.ReleaseRad)),
-            new SlipStateAnswer(0, Deg(here.Checked.SnapRad), Deg(typical.SnapRad)),
-            Deg(assessment.SnugRad),
-            assessment.WalksOff,
-            assessment.Setup.PastSquare.Degrees,
-            assessment.Best.OverlapMm,
-            assessment.TippingRatio,
+            new TubeAnswer(
+                here.OverlapMm,
+                here.HandToTipMm,
+                TubeBearing.TipReaction(assessment.StrongN, here.HandToTipMm, here.OverlapMm),
+                TubeBearing.MouthReaction(assessment.StrongN, here.HandToTipMm, here.OverlapMm),
+                TubeBearing.TubeMoment(assessment.StrongN, here.HandToTipMm) / 1000,
+                Deg(here.TiltRad),
+                assessment.Setup.GripFriction.Low,
+                VerdictWords.Word(assessment.Setup.Hands.Stance.Push),
+                Deg(here.Checked.HeldRad),
+                Deg(here.Checked.EndRad),
+                assessment.ClampGoneRad is { } gone ? Deg(gone) : null,
+                assessment.Best.OverlapMm),
             [.. assessment.Rows.Select(Row)],
-            AssumedWords.Of(assessment.Setup.Assumed, style),
-            UnconfirmedWords.Of(assessment.Setup, style));
+            VerdictWords.Word(assessment.Verdict),
+            SlipWords.Reasons(assessment, style),
+            AssumedWords.Of(assessment.Setup.Assumed, style));
     }
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
@@ -79,7 +62,7 @@ public sealed record SlipAnswer(
         Deg(row.TiltRad),
         row.JamRatio,
         Deg(row.Checked.HeldRad),
-        Deg(row.Checked.ReleaseRad),
+        Deg(row.Checked.EndRad),
         row.BendsAtN,
         double.IsFinite(row.TipDentsAtN) ? row.TipDentsAtN : null,
         double.IsFinite(row.MouthDentsAtN) ? row.MouthDentsAtN : null);

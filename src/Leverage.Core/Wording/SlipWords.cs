@@ -1,79 +1,122 @@
 using Leverage.Assessments;
+using Leverage.Levers;
 using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Wording;
 
-/// <summary>The words that teach why a slipped-over extension comes off, with this set-up's own figures.</summary>
+/// <summary>The words that teach why a slipped-over tube comes off, with this set-up's own figures.</summary>
 public static class SlipWords
 {
     /// <summary>The case in one line.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
-    /// <returns>Bore, overlap, bar and handle.</returns>
+    /// <returns>Bore, overlap, bar and surface.</returns>
     public static string Title(SlipAssessment assessment, UnitStyle style)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
         SlipSetup setup = assessment.Setup;
-        return $"A tube of {style.Length(setup.Tube.Bore)} bore, {style.Length(setup.Overlap)} on a "
-            + $"{style.Length(setup.Bar.Diameter!.Value)} bar, handle {setup.GripWords}";
+        return $"Tube of {style.Length(setup.Tube.Bore)} bore, {style.Length(setup.Overlap)} on a "
+            + $"{style.Length(setup.Bar.Diameter!.Value)} bar, surface {setup.GripWords}";
     }
 
-    /// <summary>The three states, in order: while the nut holds, at break-loose, if something snaps.</summary>
+    /// <summary>The judgement in one sentence.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>A sentence whose subject is the tube.</returns>
+    public static string Verdict(SlipAssessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        VerdictRules why = assessment.Ruling.Stops != VerdictRules.None ? assessment.Ruling.Stops : assessment.Ruling.Cares;
+        return why switch
+        {
+            _ when why.HasFlag(VerdictRules.SlidesOff) && assessment.SlidesAtSquare => "The tube slides off even at a square pull.",
+            _ when why.HasFlag(VerdictRules.SlidesOff) => "The tube can slide off as the pull begins.",
+            _ when why.HasFlag(VerdictRules.TubeBelowPush) => assessment.Ruling.Stops != VerdictRules.None
+                ? "The tube breaks below your likely force." : "The tube breaks below a strong pull.",
+            _ when why.HasFlag(VerdictRules.SlidesAsItTurns) => "The tube stays on while the nut holds, and can slide off as the nut turns.",
+            _ => $"The tube stays on to {Angle(assessment, assessment.Setup.PastSquare.Radians)}, unless something snaps.",
+        };
+    }
+
+    /// <summary>What speaks for care or stop.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One sentence for each rule, the stops first.</returns>
+    public static IReadOnlyList<string> Reasons(SlipAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(style);
+        Ruling ruling = assessment.Ruling;
+        return [.. Wording.Reasons.Rules(ruling.Stops).Concat(Wording.Reasons.Rules(ruling.Cares)).Select(rule => rule switch
+        {
+            VerdictRules.SlidesOff => $"The tube slides off as the pull begins: {UnitStyle.InHundred(assessment.SlidesOff)} pulls"
+                + (assessment.SlidesAtSquare ? " (a prediction, not yet tested)." : "."),
+            VerdictRules.SlidesAsItTurns => Wording.Reasons.SlidesAsItTurns(assessment.SlidesAsItTurns),
+            _ => Wording.Reasons.TubeBelowPush(assessment.Here.GivesAtN, assessment.Hand, ruling, style),
+        })];
+    }
+
+    /// <summary>The three states, in order: while the nut holds, at the end of the swing, if something snaps.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>State, last safe angle, what happens.</returns>
     public static IReadOnlyList<(string State, string Angle, string What)> States(SlipAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         SlipAngles angles = assessment.Here.Checked;
-        string left = UnitStyle.Percent(assessment.Setup.RunningShare);
+        string turn = UnitStyle.Angle(UnitsNet.Angle.FromRadians(assessment.Setup.TurnRad));
+        string clamp = assessment.ClampGone
+            ? "the clamp is gone, only your grip holds the tube"
+            : "the jam falls with the torque; you still push as before";
         return
         [
-            ("while it holds", Safe(angles.HeldRad), "the harder you pull, the harder it jams: force makes no difference, the angle does"),
-            ("at break-loose", Safe(angles.ReleaseRad), $"the torque falls to {left} and the jam with it; you still push as before"),
-            ("if something snaps", Safe(angles.SnapRad), "no jam is left: any outward pull takes the tube off"),
+            ("Nut holds", Angle(assessment, angles.HeldRad), "the harder you pull, the harder it jams: only the angle makes a difference"),
+            ("End of swing", Angle(assessment, angles.EndRad), $"{UnitStyle.Percent(assessment.EndShare)} of the torque is left after a turn of {turn}: {clamp}"),
+            ("Something snaps", Angle(assessment, angles.SnapRad), "nothing grips the tube: it can fly off"),
         ];
     }
 
     /// <summary>What makes it worse, in the order it matters here.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
-    /// <returns>Sentences.</returns>
+    /// <returns>Phrases.</returns>
     public static IReadOnlyList<string> Worse(SlipAssessment assessment, UnitStyle style)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        var lines = new List<string>();
         int here = Nearest(assessment, assessment.Here.OverlapMm);
-        lines.Add("oil or grease on the handle: " + string.Join(", ", assessment.Curves.Select(
-            curve => $"{curve.State} {Safe(curve.HeldRad[here])}")));
-        lines.Add($"a loose tube: yours has {UnitStyle.Percent(assessment.PlayShare)} play and hangs {Deg(assessment.Here.TiltRad)}; "
-            + $"a snug one would hold to {Safe(assessment.SnugRad)}"
-            + (assessment.PlayShare > Tube.LoosePlayShare ? " (over 15 % is loose)" : ""));
-        lines.Add($"a long overlap: {Length(assessment.Rows[^1].OverlapMm, style)} holds to {Safe(assessment.Rows[^1].Checked.HeldRad)}, "
-            + "gentle on the tube, yet it slides sooner");
-        lines.Add($"a short overlap: {Length(assessment.Rows[0].OverlapMm, style)} tilts {Deg(assessment.Rows[0].TiltRad)} "
-            + $"and holds to {Safe(assessment.Rows[0].Checked.HeldRad)}; the tube gives at {style.Force(Force.FromNewtons(assessment.Rows[0].GivesAtN))} of your hands");
-        lines.Add("a handle that tapers to its end, and bouncing: every swing unloads the jam and the tube walks outward");
-        return lines;
+        var (shortest, longest) = (assessment.Rows[0], assessment.Rows[^1]);
+        string Holds(double rad) => rad > 0 ? $"holds to {Angle(assessment, rad)}" : "slides off even at a square pull";
+        return
+        [
+            "oil or grease on the bar: " + string.Join(", ", assessment.Curves.Select(curve => $"{curve.State} {(curve.HeldRad[here] > 0 ? "to " + Angle(assessment, curve.HeldRad[here]) : "none")}")),
+            $"a loose tube: yours has {UnitStyle.Percent(assessment.PlayShare)} play and leans {Deg(assessment.Here.TiltRad)}; "
+                + $"a snug one {Holds(assessment.SnugRad)}"
+                + (assessment.PlayShare > Tube.LoosePlayShare ? " (over 15 % is loose)" : ""),
+            $"a long overlap: {Length(longest.OverlapMm, style)} {Holds(longest.Checked.HeldRad)}; gentle on the tube, but it slides sooner",
+            $"a short overlap: {Length(shortest.OverlapMm, style)} leans {Deg(shortest.TiltRad)}, {Holds(shortest.Checked.HeldRad)}, "
+                + $"and the tube breaks at {Newtons(shortest.GivesAtN, style)} of your hands",
+            "a bar that tapers to its end, and bouncing: each swing frees the tube, and it slides outward",
+        ];
     }
 
     /// <summary>What helps, best first.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
-    /// <returns>Sentences.</returns>
+    /// <returns>Phrases.</returns>
     public static IReadOnlyList<string> Helps(SlipAssessment assessment, UnitStyle style)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
         SlipRow best = assessment.Best;
+        string stands = best.GivesAtN < assessment.StrongN
+            ? $"and the tube still breaks at {Newtons(best.GivesAtN, style)}: no overlap stands a strong pull of {Newtons(assessment.StrongN, style)}"
+            : $"the best overlap that stands a strong pull of {Newtons(assessment.StrongN, style)}";
         var lines = new List<string>
         {
-            $"push it on {Length(best.OverlapMm, style)}: holds to {Safe(best.Checked.HeldRad)}, the best this tube stands at "
-                + $"{style.Force(Force.FromNewtons(assessment.HandN))} of your hands",
-            $"start with the bar above level and stop {StopAt(assessment)}",
-            "degrease handle and tube; file the mouth square; a pin or bolt through both beats all friction",
+            $"push it on {Length(best.OverlapMm, style)}: holds to {Angle(assessment, best.Checked.HeldRad)}, {stands}",
+            $"start {Before(assessment.Setup.Hands.Stance.Push)}, and stop at {Angle(assessment, assessment.Here.Checked.EndRad)}",
+            "degrease bar and tube, file the mouth square; a bolt through tube and bar holds without friction",
         };
         if (assessment.TippingRatio is { } ratio)
         {
@@ -84,44 +127,21 @@ public static class SlipWords
         return lines;
     }
 
-    /// <summary>The one-line judgement.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>A sentence.</returns>
-    public static string Verdict(SlipAssessment assessment)
+    private static string Before(Push push) => push switch
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        string swing = UnitStyle.Angle(assessment.Setup.PastSquare);
-        return assessment switch
-        {
-            { WalksOff: true } => "It walks off the bar even under a perfectly square pull: too loose or too slippery (a prediction, not yet tested).",
-            { SlidesWhileHeld: true } => $"It slides off while the nut still holds, before the bar is {swing} below level.",
-            { SlidesAtRelease: true } => $"It stays on while the nut holds, and slides as it breaks loose if the bar is then {swing} below level.",
-            _ => $"It stays on through a swing to {swing} below level, unless something snaps.",
-        };
-    }
+        Push.Down => "with the bar above level",
+        Push.Up => "with the bar below level",
+        _ => "with the bar before square",
+    };
 
-    private static string StopAt(SlipAssessment assessment) => assessment.Here.Checked.ReleaseRad > 0
-        ? $"{Deg(assessment.Here.Checked.ReleaseRad)} below it: safe even as it lets go"
-        : "well above it: it slides from a level bar as it lets go";
+    private static int Nearest(SlipAssessment assessment, double overlapMm) =>
+        Enumerable.Range(0, assessment.Rows.Count).MinBy(i => Math.Abs(assessment.Rows[i].OverlapMm - overlapMm));
 
-    private static int Nearest(SlipAssessment assessment, double overlapMm)
-    {
-        int nearest = 0;
-        for (int i = 1; i < assessment.Rows.Count; i++)
-        {
-            bool nearer = Math.Abs(assessment.Rows[i].OverlapMm - overlapMm) < Math.Abs(assessment.Rows[nearest].OverlapMm - overlapMm);
-            nearest = nearer ? i : nearest;
-        }
-
-        return nearest;
-    }
-
-    /// <summary>A last safe angle of the bar in words.</summary>
-    /// <param name="angleRad">Angle below level, rad.</param>
-    /// <returns>"38° below level", or above level where negative.</returns>
-    public static string Safe(double angleRad) => angleRad < 0 ? $"{Deg(-angleRad)} above level" : $"{Deg(angleRad)} below level";
+    private static string Angle(SlipAssessment assessment, double angleRad) => VerdictWords.Angle(angleRad, assessment.Setup.Hands.Stance.Push);
 
     private static string Deg(double angleRad) => $"{UnitStyle.Fixed(double.RadiansToDegrees(angleRad), 0)}°";
+
+    private static string Newtons(double forceN, UnitStyle style) => style.Force(Force.FromNewtons(forceN));
 
     private static string Length(double lengthMm, UnitStyle style) => style.Length(UnitsNet.Length.FromMillimeters(lengthMm));
 }

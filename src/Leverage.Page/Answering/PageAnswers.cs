@@ -24,7 +24,7 @@ internal static class PageAnswers
         sketch.BarDiameterMm,
         sketch.AcrossFlatsMm,
         sketch.ReachMm,
-        double.RadiansToDegrees(sketch.BelowLevelRad),
+        double.RadiansToDegrees(sketch.PastSquareRad),
         sketch.HandN,
         sketch.SquareN,
         sketch.Push.ToString().ToLowerInvariant(),
@@ -55,7 +55,7 @@ internal static class PageAnswers
             tube.HoldsN,
             tube.StaysOn,
             double.RadiansToDegrees(judged.Checked.HeldRad),
-            double.RadiansToDegrees(judged.Checked.ReleaseRad),
+            double.RadiansToDegrees(judged.Checked.EndRad),
             sketch.Gives?.Kind switch
             {
                 LinkKind.TubeBending => "folds",

@@ -34,21 +34,21 @@ internal static class AngleSteps
     internal static LessonStep LettingGo(LessonNumbers n)
     {
         SlipAngles angles = n.Slip.Here.Checked;
-        string share = UnitStyle.Percent(n.Slip.Setup.RunningShare);
+        string share = UnitStyle.Percent(n.Slip.EndShare);
         string tangent = UnitStyle.Fixed(angles.Tangent, 2);
         return Step(
             "It comes off in the moment the nut lets go",
             [
-                $"A nut that starts to turn needs less than one that sticks: here {share} of it. The jam falls by as much in an instant, but your body leans on as before.",
+                $"A nut that starts to turn needs less than one that sticks: here {share} of it is left at the end of your swing. The jam falls by as much, but your body leans on as before.",
                 $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the tube. "
                     + "Bouncing does the same at every swing, a little at a time.",
             ],
             "letting-go",
-            $"Only {share} of the torque is left, so along over across may be {share} of {tangent}. How many degrees below level is still safe as it breaks loose?",
+            $"Only {share} of the torque is left, so along over across may be {share} of {tangent}. How many degrees below level is still safe there?",
             "degrees",
-            double.RadiansToDegrees(angles.ReleaseRad),
+            double.RadiansToDegrees(angles.EndRad),
             WithinDeg,
-            $"The tangent falls to {UnitStyle.Fixed(angles.Tangent * n.Slip.Setup.RunningShare, 2)}, less the {LessonNumbers.Degrees(n.Slip.Here.TiltRad)} it hangs: {LessonNumbers.Degrees(angles.ReleaseRad)}. "
+            $"The tangent falls to {UnitStyle.Fixed(angles.Tangent * n.Slip.EndShare, 2)}, less the {LessonNumbers.Degrees(n.Slip.Here.TiltRad)} it hangs: {LessonNumbers.Degrees(angles.EndRad)}. "
                 + $"Your swing goes to {UnitStyle.Angle(n.Slip.Setup.PastSquare)}: {SlipWords.Verdict(n.Slip)}");
     }
 
@@ -67,7 +67,7 @@ internal static class AngleSteps
             n.LengthUnit,
             n.LengthValue(best.OverlapMm),
             n.LengthValue(WithinMm),
-            $"{n.Long(best.OverlapMm)}: it holds to {SlipWords.Safe(best.Checked.HeldRad)}. Yours, {n.Long(n.Slip.Here.OverlapMm)}, holds to {SlipWords.Safe(n.Slip.Here.Checked.HeldRad)}.");
+            $"{n.Long(best.OverlapMm)}: it holds to {VerdictWords.Angle(best.Checked.HeldRad, n.Slip.Setup.Hands.Stance.Push)}. Yours, {n.Long(n.Slip.Here.OverlapMm)}, holds to {VerdictWords.Angle(n.Slip.Here.Checked.HeldRad, n.Slip.Setup.Hands.Stance.Push)}.");
     }
 
     private static string Sentence(string phrase) => $"{char.ToUpperInvariant(phrase[0])}{phrase[1..]}.";

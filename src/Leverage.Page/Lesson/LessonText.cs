@@ -33,7 +33,7 @@ internal static class LessonText
 
     private static LessonFigures Figures(LessonNumbers n) => new(
         n.Tube.OverlapMm, n.Tube.HandToTipMm, n.Sketch.SquareN, n.Tube.TipN, n.Tube.MouthN, n.Slip.SnugHoldsN(n.Sketch.SquareN), n.Tube.HoldsN,
-        n.Tube.OutwardN, double.RadiansToDegrees(n.Slip.Here.Checked.HeldRad), double.RadiansToDegrees(n.Slip.Here.Checked.ReleaseRad),
+        n.Tube.OutwardN, double.RadiansToDegrees(n.Slip.Here.Checked.HeldRad), double.RadiansToDegrees(n.Slip.Here.Checked.EndRad),
         n.Slip.Setup.PastSquare.Degrees, n.Slip.Best.OverlapMm, n.Slip.HandN,
         [.. n.Slip.Rows.Select(row => row.OverlapMm)],
         [.. n.Slip.Rows.Select(row => double.RadiansToDegrees(row.Checked.HeldRad))],

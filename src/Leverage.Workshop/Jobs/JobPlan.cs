@@ -90,7 +90,7 @@ public sealed record JobPlan
 
     /// <summary>The one whose verdict asks for a drawing: a tube is slipped over, and it is no clean go; null where none does.</summary>
     public PlannedLoosening? AsksForDrawing =>
-        Loosening.FirstOrDefault(planned => planned is { Choice.Place.Set.Tube: not null, Verdict: not Verdict.Go });
+        Loosening.FirstOrDefault(planned => planned is { Choice.SetUp.Set.Tube: not null, Verdict: not Verdict.Go });
 
     /// <summary>The worst verdict of all.</summary>
     public Verdict Verdict => Loosening.Count == 0 ? Verdict.Go : Loosening.Max(planned => planned.Verdict);

@@ -6,9 +6,9 @@ using Leverage.Workshop.Picking;
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>The set-up chosen for a fastener.</summary>
-/// <param name="Place">The best use of the best set of tools.</param>
+/// <param name="SetUp">The best use of the best set of tools.</param>
 /// <param name="Person">Who pulls; null where the chest names nobody.</param>
-public sealed record SetUpChoice(Place Place, string? Person);
+public sealed record SetUpChoice(PickedSetUp SetUp, string? Person);
 
 /// <summary>
 /// Chooses the best set-up of the chest, and who pulls, for each fastener. A tube adds nothing but reach, so tubes
@@ -48,46 +48,55 @@ internal sealed class SetUpChooser
     {
         LooseningAssessment alone = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
         if (alone.Setup.Fastener.AcrossFlats is null || _job.Chest is { Bars.Count: 0, NutTools.Count: 0 }
-            || Best(fastener, nut) is not var (place, person))
+            || Best(fastener, nut) is not var (setUp, person))
         {
             return (null, alone);
         }
 
-        LooseningAssessment assessment = place.Standing.Verdict == Verdict.Go
-            ? place.Assessment
-            : LooseningAssessor.Assess(place.Assessment.Setup);
-        return (new SetUpChoice(place, person?.Name), assessment);
+        LooseningAssessment assessment = setUp.Assessment.Verdict == Verdict.Go
+            ? setUp.Assessment
+            : setUp.Assessment with { Moves = Ladder.Of(setUp.Request, setUp.Assessment) };
+        return (new SetUpChoice(setUp, person?.Name), assessment);
     }
 
-    /// <summary>The best place over all people, of equals the person named first; then the same person with tubes, if need be.</summary>
-    private (Place Place, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
+    /// <summary>
+    /// The best set-up over all people: who is least often too weak, within five points who is named first, and never somebody
+    /// because they are too weak to break it; then the same person with tubes, if need be.
+    /// </summary>
+    private (PickedSetUp SetUp, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
     {
-        (PickAssessment Pick, Place Place, ChestPerson? Person)? best = null;
+        List<(PickAssessment Pick, PickedSetUp SetUp, ChestPerson? Person)> all = [];
         foreach (ChestPerson? person in _people)
         {
             PickAssessment pick = Picker.Pick(Request(fastener, nut, person));
-            if (pick.Places is [var first, ..] && !(first.Standing >= best?.Place.Standing))
+            if (pick.SetUps is [var first, ..])
             {
-                best = (pick, first, person);
+                all.Add((pick, first, person));
             }
         }
 
-        if (best is not var (asked, bare, puller))
+        if (all.Count == 0)
         {
             return null;
         }
 
-        return bare.Assessment.Judgement.StaysTight > StaysTightShare && WithTube(asked) is { } tubed && tubed.Standing < bare.Standing
+        double weakest = all.Min(one => one.SetUp.Assessment.Judgement.StaysTight);
+        var (asked, bare, puller) = all.First(one => one.SetUp.Assessment.Judgement.StaysTight <= weakest + LadderRank.Alike);
+        return bare.Assessment.Judgement.StaysTight > StaysTightShare && WithTube(asked) is { } tubed && IsBetter(tubed.Assessment, bare.Assessment)
             ? (tubed, puller)
             : (bare, puller);
     }
 
-    /// <summary>The best place with tubes too, in the stances that stand highest without.</summary>
-    private Place? WithTube(PickAssessment bare) => Picker.Pick(bare.Request with
+    /// <summary>Whether a tube is worth its trouble: safe where nothing was, or five points of chance.</summary>
+    private static bool IsBetter(LooseningAssessment tubed, LooseningAssessment bare) => tubed.Verdict != Verdict.Stop
+        && (bare.Verdict == Verdict.Stop || tubed.Judgement.ComesLoose >= bare.Judgement.ComesLoose + LadderRank.Alike);
+
+    /// <summary>The best set-up with tubes too, in the stances that rank highest without.</summary>
+    private PickedSetUp? WithTube(PickAssessment bare) => Picker.Pick(bare.Request with
     {
         Chest = _job.Chest,
-        Stances = [.. bare.Places.Select(place => place.Stance.Key).Distinct(StringComparer.Ordinal)],
-    }).Places is [var first, ..] ? first : null;
+        Stances = [.. bare.SetUps.Select(setUp => setUp.Stance.Key).Distinct(StringComparer.Ordinal)],
+    }).SetUps is [var first, ..] ? first : null;
 
     private PickRequest Request(JobFastener fastener, LooseningRequest nut, ChestPerson? person) => new()
     {

@@ -8,9 +8,8 @@ namespace Leverage.Workshop.Picking;
 /// <summary>What was tried.</summary>
 public sealed record TriedAnswer(int ToolSets, int Setups, int Go, int Care, int Short, int NotJudged, int Stop);
 
-/// <summary>A set of tools in its best use. Overlap is null with no tube, safety with no link that can be judged.</summary>
-public sealed record PlaceAnswer(
-    int Place,
+/// <summary>A set of tools in its best use. Overlap is null with no tube, margin with no link that can be judged.</summary>
+public sealed record SetUpAnswer(
     string Tool,
     IReadOnlyList<string> Adapters,
     string? Bar,
@@ -21,15 +20,10 @@ public sealed record PlaceAnswer(
     string Verdict,
     double ComesLoose,
     double StaysTight,
-    double Gives,
-    double? Safety,
+    double Breaks,
+    double? Margin,
     string? WeakestLink,
-    double ForceShare,
-    string? LosesBy,
-    string? Reason);
-
-/// <summary>Something to borrow or buy, and the best that can then be done.</summary>
-public sealed record ToGetAnswer(IReadOnlyList<string> Pieces, double MassKg, PlaceAnswer Then);
+    double ForceShare);
 
 /// <summary>The answer to "which set-up of my own tools is best for this nut", as a script reads it.</summary>
 public sealed record PickAnswer(
@@ -38,9 +32,8 @@ public sealed record PickAnswer(
     string? Person,
     TriedAnswer Tried,
     string Verdict,
-    IReadOnlyList<PlaceAnswer> Places,
-    IReadOnlyList<string> Changes,
-    IReadOnlyList<ToGetAnswer> ToGet,
+    IReadOnlyList<SetUpAnswer> SetUps,
+    IReadOnlyList<MoveAnswer> Moves,
     IReadOnlyList<string> Assumed)
 {
     /// <summary>The answer as JSON, fields in camel case.</summary>

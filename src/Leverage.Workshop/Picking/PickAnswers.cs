@@ -21,36 +21,28 @@ public static class PickAnswers
             pick.Request.Person?.Name,
             new TriedAnswer(tally.Sets, tally.Setups, tally.Go, tally.Care, tally.Short, tally.NotJudged, tally.Stop),
             VerdictWords.Word(pick.Verdict),
-            [.. pick.Places.Select((place, i) => Place(pick, i, style))],
-            [.. pick.Changes.Select(change => PickWords.Change(change, style))],
-            [.. pick.ToGet.Select(get => new ToGetAnswer(
-                [.. get.Pieces.Select(piece => PickWords.Piece(piece, style))], get.Mass.Kilograms, Place(get.Then, 1, null, style)))],
+            [.. pick.SetUps.Select(setUp => SetUp(setUp, style))],
+            MoveWords.Answers(pick.Moves, style),
             AssumedWords.Of(PickWords.Setup(pick).Assumed, style));
     }
 
-    private static PlaceAnswer Place(PickAssessment pick, int i, UnitStyle style) =>
-        Place(pick.Places[i], i + 1, i == 0 ? null : PickWords.Loss(pick.Places[i], pick.Places[i - 1], style), style);
-
-    private static PlaceAnswer Place(Place place, int number, string? reason, UnitStyle style)
+    private static SetUpAnswer SetUp(PickedSetUp setUp, UnitStyle style)
     {
-        Judgement judged = place.Assessment.Judgement;
-        return new PlaceAnswer(
-            number,
-            place.Set.Tool.Name,
-            [.. place.Set.Adapters.Select(adapter => adapter.Name)],
-            place.Set.Bar?.Name,
-            place.Set.Tube?.Name,
-            place.Set.Tube is null ? null : place.Assessment.Setup.Overlap.Millimeters,
-            place.Stance.Key,
-            place.Assessment.Lever!.Value.ReachMm,
+        Judgement judged = setUp.Assessment.Judgement;
+        return new SetUpAnswer(
+            setUp.Set.Tool.Name,
+            [.. setUp.Set.Adapters.Select(adapter => adapter.Name)],
+            setUp.Set.Bar?.Name,
+            setUp.Set.Tube?.Name,
+            setUp.Set.Tube is null ? null : setUp.Assessment.Setup.Overlap.Millimeters,
+            setUp.Stance.Key,
+            setUp.Assessment.Lever!.Value.ReachMm,
             VerdictWords.Word(judged.Verdict),
             judged.ComesLoose,
             judged.StaysTight,
             judged.Breaks,
             double.IsFinite(judged.Margin) ? judged.Margin : null,
-            place.Assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null,
-            place.Effort,
-            place.LosesBy is { } lead ? PickWords.Word(lead) : null,
-            reason);
+            setUp.Assessment.Weakest is { } weakest ? PartWords.Name(weakest.Limit, style) : null,
+            setUp.Effort);
     }
 }

@@ -27,11 +27,11 @@ public sealed record PickRequest
     /// <summary>The longest lever there is room for; null where nothing is in the way.</summary>
     public Length? Room { get; init; }
 
-    /// <summary>Whether to look for what to change, borrow or buy.</summary>
+    /// <summary>Whether to look for what to do if it stays tight.</summary>
     public bool Advise { get; init; } = true;
 
     /// <summary>The nut's request for one stance, the person put in.</summary>
-    internal LooseningRequest Standing(string stance)
+    internal LooseningRequest InStance(string stance)
     {
         LooseningRequest request = Nut with { Stance = stance };
         return Person is { } person ? request.With(person) : request;

@@ -8,7 +8,7 @@ namespace Leverage.Workshop.Picking;
 /// <summary>Finds which set-up of a chest is best for a nut.</summary>
 public static class Picker
 {
-    /// <summary>The best set-ups, and what would make a better one where none is a go.</summary>
+    /// <summary>The best set-ups, and what to do if the first leaves it tight.</summary>
     /// <param name="request">The nut and the chest.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="InputException">The chest is empty, or the nut says too little.</exception>
@@ -17,33 +17,53 @@ public static class Picker
         ArgumentNullException.ThrowIfNull(request);
         RefuseEmpty(request);
         LooseningAssessment nut = Nut(request);
-        NutFigures figures = nut.Nut;
-        StanceHands[] stances = StanceHands.Of(request, figures, nut.Setup.Hold);
-        Length acrossFlats = AcrossFlats(nut.Setup);
-        Contest contest = new Contest(request, figures, stances).Judge(ToolSets.Of(request, acrossFlats));
-        List<Entrant> ranked = contest.Ranked(PickAssessment.MostPlaces);
-        var places = new List<Place>(ranked.Count);
-        for (int i = 0; i < ranked.Count; i++)
+        HoldOption[] holds = [.. request.Chest.Holds.Select(hold => new HoldOption(hold.Kind, hold.Height, hold.Diameter, hold.Name))];
+        SetUpSearch search = new SetUpSearch(request, nut.Nut).Judge(ToolSets.Of(request, AcrossFlats(nut.Setup)));
+        PickTally tally = search.Tally;
+        foreach (LooseningRequest held in search.IsHeld ? [] : Held(search, holds))
         {
-            places.Add(contest.Seat(ranked[i], i > 0 ? ranked[i - 1] : null));
+            PickRequest cured = request with { Nut = LadderCures.Carried(held, request.Nut) };
+            search = new SetUpSearch(cured, nut.Nut).Judge(ToolSets.Of(cured, AcrossFlats(nut.Setup)));
+            if (search.IsHeld)
+            {
+                break;
+            }
         }
 
-        bool better = request.Advise && !(ranked.Count > 0 && ranked[0].Standing.Verdict == Verdict.Go);
+        PickedSetUp[] best = [.. search.Ranked(PickAssessment.Most).Select(use => search.Describe(use, request.Nut))];
         return new PickAssessment
         {
             Request = request,
             Nut = nut,
-            Tally = contest.Tally,
-            Places = places,
-            Changes = better ? new Changer(request, contest).Search() : [],
-            ToGet = better ? new Buyer(request, figures, contest, acrossFlats).Search() : [],
+            Tally = tally,
+            SetUps = best,
+            Moves = request.Advise ? Moves(request, nut, best.FirstOrDefault(), [.. search.Options()], holds) : [],
         };
+    }
+
+    /// <summary>What clears the stop of a set-up that turns the wheel: down on its wheels, held with more and more.</summary>
+    private static IEnumerable<LooseningRequest> Held(SetUpSearch search, HoldOption[] holds)
+    {
+        PickedSetUp turns = search.Describe(search.Turning);
+        return LadderCures.Of(turns.Request, turns.Assessment, holds).Select(cure => cure.Request);
+    }
+
+    /// <summary>What to do: out of the chest, and where that likely leaves it tight out of a shop too.</summary>
+    private static IReadOnlyList<LadderStep> Moves(
+        PickRequest request, LooseningAssessment nut, PickedSetUp? first, ToolOption[] chest, HoldOption[] holds)
+    {
+        LooseningRequest start = first?.Request ?? request.InStance(request.Ways()[0].Key);
+        LooseningAssessment asked = first?.Assessment ?? nut;
+        IReadOnlyList<LadderStep> own = Ladder.Of(start, asked, chest, holds, first?.Set.Name);
+        return own.Max(step => step.ComesLooseBy) >= VerdictOf.LikelyShare
+            ? own
+            : Ladder.Of(start, asked, [.. chest, .. ShopTools.For(start).Select(option => option with { ToGet = true })], holds, first?.Set.Name);
     }
 
     /// <summary>The nut alone: what it takes, with nothing to turn it.</summary>
     private static LooseningAssessment Nut(PickRequest request)
     {
-        LooseningRequest nut = request.Standing(request.Ways()[0].Key);
+        LooseningRequest nut = request.InStance(request.Ways()[0].Key);
         return LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
     }
 

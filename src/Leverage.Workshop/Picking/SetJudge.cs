@@ -42,15 +42,15 @@ internal sealed class SetJudge
     }
 
     /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
-    internal double[] OverlapsMm(Stance stance) => _setup.Tube is not null
+    internal double[] OverlapsMm(Stance stance, bool asked) => _setup.Tube is not null
         ? [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= _roomMm)]
-        : Fit.HasRoom(_barMm, stance) && _barMm <= _roomMm ? [0] : [];
+        : (asked || Fit.HasRoom(_barMm, stance)) && _barMm <= _roomMm ? [0] : [];
 
     /// <summary>What an overlap in a stance is judged to be.</summary>
     internal JudgedUse Judge(StanceHands hands, double overlapMm)
     {
         LeverGeometry lever = Lever(hands.Stance, overlapMm);
-        HoldCapacity? hold = hands.Hold ?? Circumstances.HoldOf(_setup.Hold, hands.Stance.Push, _nut, hands.Figures, lever);
+        HoldCapacity? hold = hands.Hold ?? Circumstances.HoldOf(_setup, hands.Stance.Push, _nut, hands.Figures, lever);
         var around = Circumstances.Of(_setup, _nut, hands.Figures, lever, hold);
         var judgement = Judgement.Of(
             _nut, hands.Figures, lever.ReachMm, CollectionsMarshal.AsSpan(_links), around, _gives.AsSpan(0, _links.Count));

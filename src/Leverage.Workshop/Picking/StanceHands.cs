@@ -11,14 +11,13 @@ namespace Leverage.Workshop.Picking;
 internal sealed record StanceHands(Stance Stance, HandFigures Figures, HoldCapacity? Hold)
 {
     /// <summary>The stances of a request.</summary>
-    internal static StanceHands[] Of(PickRequest request, NutFigures nut, Hold? hold) =>
-        [.. request.Ways().Select(stance => Of(request, stance, nut, hold))];
+    internal static StanceHands[] Of(PickRequest request, NutFigures nut) => [.. request.Ways().Select(stance => Of(request, stance, nut))];
 
-    private static StanceHands Of(PickRequest request, Stance stance, NutFigures nut, Hold? hold)
+    private static StanceHands Of(PickRequest request, Stance stance, NutFigures nut)
     {
-        Hands hands = LooseningDefaults.Complete(request.Standing(stance.Key)).Hands;
-        var figures = HandFigures.Of(hands);
-        HoldCapacity? held = stance.Push == Push.Up ? null : Circumstances.HoldOf(hold, stance.Push, nut, figures, null);
+        LooseningSetup setup = LooseningDefaults.Complete(request.InStance(stance.Key));
+        var figures = HandFigures.Of(setup.Hands);
+        HoldCapacity? held = stance.Push == Push.Up ? null : Circumstances.HoldOf(setup, stance.Push, nut, figures, null);
         return new StanceHands(stance, figures, held);
     }
 }

@@ -14,6 +14,9 @@ public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters,
     /// <summary>How many pieces it takes.</summary>
     public int Pieces => 1 + Adapters.Count + (Bar is null ? 0 : 1) + (Tube is null ? 0 : 1);
 
+    /// <summary>What their owner calls them, from the hands to the nut.</summary>
+    public string Name => string.Join(" + ", new[] { Tube?.Name, Bar?.Name }.Concat(Adapters.Select(adapter => adapter.Name)).Append(Tool.Name).OfType<string>());
+
     /// <summary>The request of a nut with these pieces.</summary>
     /// <param name="nut">The nut and the hands.</param>
     /// <returns>The request.</returns>

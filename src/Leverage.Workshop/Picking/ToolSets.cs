@@ -16,7 +16,7 @@ internal static class ToolSets
     internal static IEnumerable<SetOnNut> Of(PickRequest request, Length acrossFlats)
     {
         // The stance of the nearest grip, so that no lever counts as too short that fits one of them.
-        LooseningRequest nut = request.Standing(request.Ways().MinBy(stance => stance.GripOffsetMm)!.Key);
+        LooseningRequest nut = request.InStance(request.Ways().MinBy(stance => stance.GripOffsetMm)!.Key);
         var chain = new AdapterChain(request.Chest.Adapters, request.Recess);
         foreach (NutTool tool in request.Chest.NutTools.Where(tool => Fit.OnNut(tool, request.Nut.Tool, acrossFlats)))
         {

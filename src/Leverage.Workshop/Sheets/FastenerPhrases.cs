@@ -51,7 +51,7 @@ public static class FastenerPhrases
         LeverGeometry? lever = planned.Assessment.Lever;
         return
         [
-            PickWords.Tools(choice.Place, units),
+            PickWords.Tools(choice.SetUp, units),
             .. lever is null ? (string[])[] : [$"hands {units.Reach(Length.FromMillimeters(lever.Value.ReachMm))} out"],
         ];
     }

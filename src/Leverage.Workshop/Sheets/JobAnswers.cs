@@ -61,7 +61,7 @@ public static class JobAnswers
             planned.Fastener.Count,
             planned.Task?.Number,
             new TorqueSpread(a.Nut.LowNmm / 1000, a.Nut.LikelyNmm / 1000, a.Nut.HighNmm / 1000),
-            planned.Choice is { } choice ? Pieces(choice.Place.Set) : null,
+            planned.Choice is { } choice ? Pieces(choice.SetUp.Set) : null,
             planned.Choice?.Person,
             chosen ? a.Setup.Hands.Stance.Key : null,
             a.Lever?.ReachMm,

@@ -49,7 +49,7 @@ public static class JobCsv
         row["step"].Set(planned?.Task is { } task ? Whole(task.Number) : "");
         row[$"takes_likely [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.LikelyNmm, units));
         row[$"takes_hard [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.HighNmm, units));
-        row["set_up"].Set(planned?.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.Place.Set))) : "");
+        row["set_up"].Set(planned?.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.SetUp.Set))) : "");
         row["person"].Set(Said(planned?.Choice?.Person ?? ""));
         row["stance"].Set(chosen ? planned!.Assessment.Setup.Hands.Stance.Key : "");
         row["held_by"].Set(planned is null ? "" : Said(string.Join("; ", FastenerPhrases.Held(planned, units).Skip(1))));

@@ -67,13 +67,13 @@ public static class Preparation
     /// <summary>What soaking helps: where it is among what to change.</summary>
     private static string Soak(JobPlan plan)
     {
-        string[] soaked = [.. plan.Loosening.Where(planned => planned.Assessment.Advice.Any(advice => advice.Kind == AdviceKind.Soak))
+        string[] soaked = [.. plan.Loosening.Where(planned => planned.Assessment.Moves.Any(step => step.Key == "soak"))
             .Select(planned => planned.Fastener.Name)];
         return soaked.Length > 0 ? $"penetrating oil on {string.Join(", ", FastenerPhrases.Pairs(soaked))}; clean the threads" : "";
     }
 
     private static IEnumerable<string> LaidOut(JobPlan plan) => plan.Loosening.Select(planned => planned.Choice).OfType<SetUpChoice>()
-        .SelectMany(choice => JobAnswers.Pieces(choice.Place.Set))
+        .SelectMany(choice => JobAnswers.Pieces(choice.SetUp.Set))
         .Concat(plan.Refit.Select(planned => planned.Wrench?.Wrench.Name).OfType<string>())
         .GroupBy(name => name, StringComparer.Ordinal).OrderByDescending(group => group.Count()).Select(group => group.Key);
 

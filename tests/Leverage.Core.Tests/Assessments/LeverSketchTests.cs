@@ -1,6 +1,7 @@
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Assessments;
+using Leverage.LoadPath;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;
@@ -24,24 +25,33 @@ public sealed class LeverSketchTests
 
     [Theory]
     [InlineData("dry", 30, 250)]
+    [InlineData("dry", 42, 250)]
     [InlineData("greasy", 30, 250)]
     [InlineData("greasy", 10, 450)]
     [InlineData("oily", 60, 400)]
-    public void It_stays_on_exactly_where_the_assessment_says_so(string handle, double belowDeg, double overlapMm)
+    public void It_stays_on_exactly_up_to_the_last_safe_angles(string handle, double belowDeg, double overlapMm)
     {
         SlipAssessment slip = Slip(handle, belowDeg, overlapMm);
-        Assert.Equal(!slip.SlidesWhileHeld, LeverSketcher.Of(slip).Tube!.StaysOn);
+        TubeSketch tube = LeverSketcher.Of(slip).Tube!;
+        double end = slip.Setup.PastSquare.Radians;
+        Assert.Equal(end <= slip.Here.Checked.HeldRad, tube.StaysOn);
+        Assert.Equal(end <= slip.Here.Checked.EndRad, tube.StaysOnAsItTurns);
     }
 
     [Fact]
-    public void Under_the_hands_likely_force_the_push_is_that_force()
+    public void A_slip_is_sketched_under_the_strong_pull_and_rings_the_tube_that_breaks_there()
     {
         SlipAssessment slip = Slip("dry", 30, 250);
-        Assert.Equal(slip.HandN, LeverSketcher.Of(slip).HandN, Sure * slip.HandN);
+        Assert.Equal(slip.StrongN, LeverSketcher.Of(slip).SquareN, Sure * slip.StrongN);
+        Assert.Null(LeverSketcher.Of(slip).Gives);
+        SlipAssessment shorter = Slip("dry", 30, 100);
+        LeverSketch sketch = LeverSketcher.Of(shorter);
+        Assert.Equal(LinkKind.TubeDentMouth, sketch.Gives!.Value.Kind);
+        Assert.Equal(shorter.Here.MouthDentsAtN * sketch.ReachMm, sketch.Gives.Value.LimitNmm, Sure * sketch.Gives.Value.LimitNmm);
     }
 
     [Fact]
-    public void Breaking_a_nut_loose_gives_the_likely_demand_and_the_assessments_own_reactions()
+    public void Pulling_on_a_nut_gives_the_strong_pull_and_the_assessments_own_reactions()
     {
         LooseningAssessment assessment = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Request(250) with
         {
@@ -49,7 +59,7 @@ public sealed class LeverSketchTests
             AcrossFlats = Length.FromMillimeters(30),
         }));
         LeverSketch sketch = LeverSketcher.Of(assessment)!;
-        Assert.Equal(assessment.Judgement.DemandLikelyNmm, sketch.TorqueNmm, Sure * sketch.TorqueNmm);
+        Assert.Equal(assessment.Judgement.StrongPullNmm, sketch.TorqueNmm, Sure * sketch.TorqueNmm);
         Assert.Equal(assessment.Tube!.TipReaction.Newtons, sketch.Tube!.TipN, Sure * sketch.Tube.TipN);
         Assert.Equal(assessment.Tube.MouthReaction.Newtons, sketch.Tube.MouthN, Sure * sketch.Tube.MouthN);
         Assert.Equal(30, sketch.AcrossFlatsMm);

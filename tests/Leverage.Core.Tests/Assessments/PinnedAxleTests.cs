@@ -86,7 +86,7 @@ public sealed class PinnedAxleTests
         "breaks" => tube.BreaksAtN,
         "tilt" => tube.Tilt.Degrees,
         "held" => double.RadiansToDegrees(tube.Checked.HeldRad),
-        "release" => double.RadiansToDegrees(tube.Checked.ReleaseRad),
+        "release" => double.RadiansToDegrees(tube.Checked.EndRad),
         "snap" => double.RadiansToDegrees(tube.Checked.SnapRad),
         "held typical" => double.RadiansToDegrees(tube.Typical.HeldRad),
         _ => null,
