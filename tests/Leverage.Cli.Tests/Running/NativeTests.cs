@@ -9,8 +9,8 @@ using UnitsNet;
 namespace Leverage.Cli.Tests.Running;
 
 /// <summary>
-/// The native program leaves out what UnitsNet prints with (<c>UnitsNet.Substitutions.xml</c>). So nothing of ours may turn a quantity, or
-/// a record that may hold one, into text by its own ToString, which rounds and has units of its own choice besides.
+/// Nothing of ours turns a quantity, or a record that may hold one, into text by its own ToString: that rounds, and has units of its own
+/// choice. Sentences are made in Wording.
 /// </summary>
 public static class NativeTests
 {
