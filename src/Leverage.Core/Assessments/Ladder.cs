@@ -102,21 +102,25 @@ public sealed class Ladder
             return;
         }
 
+        // Each on top of those before, and past the stop as long as it gains: a wheel that just holds may hold better.
+        var waiting = new List<LadderStep>();
+        bool cures = false;
         foreach (var (key, tool, request) in LadderCures.Of(_request, _asked, _holds))
         {
-            if (TriedSetup.Of(request, _nut) is not { } cured)
+            waiting.Add(new LadderStep(key, Named(key), tool));
+            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.Alike))
             {
-                continue;
+                _prepared.AddRange(waiting);
+                waiting.Clear();
+                (_request, now, cures) = (request, cured, true);
             }
+        }
 
-            (_request, now) = (request, cured);
-            if (!now.IsStop)
-            {
-                Pull(key, tool, now);
-                return;
-            }
-
-            _prepared.Add(new LadderStep(key, Named(key), tool));
+        if (cures && !now.IsStop)
+        {
+            LadderStep last = _prepared[^1];
+            _prepared.RemoveAt(_prepared.Count - 1);
+            Pull(last.Key, last.Tool, now);
         }
     }
 

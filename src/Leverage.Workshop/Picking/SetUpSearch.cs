@@ -75,8 +75,8 @@ internal sealed class SetUpSearch(PickRequest request, NutFigures nut)
     /// <summary>Every set in its best use, as tools of a ladder.</summary>
     internal IEnumerable<ToolOption> Options() => _uses.Select(Option);
 
-    /// <summary>Whether something safe is worth taking, or it is neither a free wheel nor stands that forbid it.</summary>
-    internal bool IsHeld => _uses.Exists(use => use.Judgement.Verdict != Verdict.Stop && use.Judgement.ComesLoose >= LadderRank.LeastWorth)
+    /// <summary>Whether something safe likely comes, or it is neither a free wheel nor stands that forbid it.</summary>
+    internal bool IsHeld => _uses.Exists(use => use.Judgement.Verdict != Verdict.Stop && use.Judgement.ComesLoose >= VerdictOf.LikelyShare)
         || !_uses.Exists(Turns);
 
     /// <summary>The first that a free wheel or stands forbid; there must be one.</summary>
