@@ -1,5 +1,4 @@
 using Leverage.BreakLoose;
-using Leverage.Outcomes;
 using Leverage.Requests;
 
 namespace Leverage.Assessments;
@@ -66,7 +65,7 @@ public sealed class Ladder
         Take("bigger-drive", option => option.Request.Drive != _request.Drive);
         bool comes = Best >= LadderRank.LeastWorth;
         _pulled.RemoveAll(pull => pull.Step.Key is "longer-lever" or "bigger-drive" && comes && pull.Tried.Judgement.ComesLoose < LadderRank.LeastWorth);
-        List<LadderStep> steps = Figured();
+        List<LadderStep> steps = TriedSetup.Figured(_pulled);
         LadderStep? first = steps.FirstOrDefault();
         if (1 - (steps.LastOrDefault()?.ComesLooseBy ?? 0) >= LadderRank.LeastWorth)
         {
@@ -191,22 +190,5 @@ public sealed class Ladder
     {
         _request = tried.Request;
         _pulled.Add((new LadderStep(key, Named(key), tool, Request: tried.Request, Setup: tried.Setup, Alone: tried.Judgement), tried));
-    }
-
-    /// <summary>The pulled steps with the chances by then, less a step that after all gains too little.</summary>
-    private List<LadderStep> Figured()
-    {
-        while (true)
-        {
-            IReadOnlyList<ByThen> states = PullSequence.Run([.. _pulled.Select(pull => pull.Tried.Pull())]);
-            int idle = Enumerable.Range(1, Math.Max(0, states.Count - 1))
-                .FirstOrDefault(i => states[i].ComesLoose - states[i - 1].ComesLoose < LadderRank.Alike);
-            if (idle == 0)
-            {
-                return [.. _pulled.Zip(states, (pull, state) => pull.Step with { ComesLooseBy = state.ComesLoose, BreaksBy = state.Breaks })];
-            }
-
-            _pulled.RemoveAt(idle);
-        }
     }
 }

@@ -32,6 +32,24 @@ internal sealed record TriedSetup(
         }
     }
 
+    /// <summary>Pulled steps with the chances by then, less a step that after all gains too little.</summary>
+    /// <param name="pulled">The steps, in order, each with its set-up.</param>
+    internal static List<LadderStep> Figured(List<(LadderStep Step, TriedSetup Tried)> pulled)
+    {
+        while (true)
+        {
+            IReadOnlyList<ByThen> states = PullSequence.Run([.. pulled.Select(pull => pull.Tried.Pull())]);
+            int idle = Enumerable.Range(1, Math.Max(0, states.Count - 1))
+                .FirstOrDefault(i => states[i].ComesLoose - states[i - 1].ComesLoose < LadderRank.Alike);
+            if (idle == 0)
+            {
+                return [.. pulled.Zip(states, (pull, state) => pull.Step with { ComesLooseBy = state.ComesLoose, BreaksBy = state.Breaks })];
+            }
+
+            pulled.RemoveAt(idle);
+        }
+    }
+
     /// <summary>The same as a pull of a sequence: a part under the same limit is the same part.</summary>
     internal Pull Pull()
     {
