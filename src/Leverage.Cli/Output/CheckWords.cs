@@ -40,7 +40,11 @@ internal sealed class CheckWords
                 + ": was the unit misread?");
         }
 
-        page.Note("It would suit", Suits());
+        if (result.Angle is null)
+        {
+            page.Note("It would suit", Suits());
+        }
+
         page.Note("Assumed", UnconfirmedWords.Explained(
             JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
         page.Note("Before you pull", "a believable torque is not the right one: the maker's manual comes first.");

@@ -47,7 +47,7 @@ public static class LooseningDefaults
             Corners = CornerDefaults.Complete(request, fastener, assumed),
             Count = request.Count ?? 1,
             StartPastSquare = request.StartPastSquare ?? Angle.Zero,
-            Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters),
+            Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters) { Extension = request.Extension is null ? null : lever.Drive },
             Hands = hands,
             Bar = lever.Bar,
             BarAssumed = lever.BarAssumed,
@@ -57,7 +57,8 @@ public static class LooseningDefaults
             GripFriction = GripDefaults.Friction(request, lever.Tube is not null, assumed),
             GripWords = GripDefaults.Words(request),
             PastSquare = GripDefaults.Swing(request, lever.Tube is not null, assumed),
-            StandOff = request.StandOff,
+            StandOff = request.Extension is { } extension ? extension + (request.StandOff ?? Length.Zero) : request.StandOff,
+            Room = request.Room,
             Hold = HoldDefaults.Complete(request, assumed),
             Assumed = assumed,
         };
@@ -97,10 +98,16 @@ public static class LooseningDefaults
             assumed.Add(new Assumption("bearing face 1.25 × diameter", null, "not in the tables for this size"));
         }
 
+        if (request is { Then: not null, Grip: null, Thread: { } turned })
+        {
+            assumed.Add(new Assumption("clamped length", Length.FromMillimeters(BoltedGrip.UsualDiameters * turned.DiameterMm), "three diameters", ValueStatus.Judgement));
+        }
+
         return new Fastener
         {
             BookTorque = Torque.FromNewtonMillimeters(start.LikelyNmm),
             BookTorqueSigma = start.Sigma,
+            Then = request.Then,
             HeldNmm = request.Held?.NewtonMillimeters ?? 0,
             CameNmm = [.. request.Came.Select(came => came.NewtonMillimeters)],
             Grip = request.Grip,
@@ -156,6 +163,11 @@ public static class LooseningDefaults
         if (request.BookTorque is { } given)
         {
             return StartTorque.Given(given.NewtonMillimeters);
+        }
+
+        if (request.Then is not null)
+        {
+            throw new InputException("torque", "a turn follows it, and it is not said itself.", LooseningFields.Torque.Cure);
         }
 
         if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread) is not { } start)

@@ -88,8 +88,11 @@ public sealed record LooseningSetup
     /// <summary>How many alike there are.</summary>
     public int Count { get; init; } = 1;
 
-    /// <summary>Lever's plane to the nut's, if said.</summary>
+    /// <summary>Lever's plane to the nut's, extension and all, if said.</summary>
     public Length? StandOff { get; init; }
+
+    /// <summary>Largest reach there is room for, nut to middle of the hands; null where there is no limit.</summary>
+    public Length? Room { get; init; }
 
     /// <summary>How the wheel is held, if that is to be judged.</summary>
     public Hold? Hold { get; init; }

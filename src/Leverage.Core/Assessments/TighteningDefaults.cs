@@ -3,6 +3,7 @@ using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Requests;
+using Leverage.Stiffness;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -20,19 +21,15 @@ internal static class TighteningDefaults
         ArgumentNullException.ThrowIfNull(request);
         TighteningFields.All.Check(request);
         ScrewThread thread = ThreadOf(request);
-        return new TighteningSetup
+        return Joint(request, new TighteningSetup
         {
             Thread = thread,
-            Grade = GradeOf(request, thread),
-            Friction = FrictionOf(request),
-            Face = Face(request, thread),
             YieldShare = request.YieldShare ?? TighteningSetup.UsualYieldShare,
             TorsionFactor = request.Torsion ?? TensionAndTorsion.Plastic,
             Torque = request.Torque,
             HungMass = request.ByWeight,
             Adapter = Adapter(request),
-            Tapped = Tapped(request),
-        };
+        });
     }
 
     /// <summary>A quoted torque and the joint it is for.</summary>
@@ -41,15 +38,34 @@ internal static class TighteningDefaults
         ArgumentNullException.ThrowIfNull(request);
         TighteningFields.Check.Check(request);
         ScrewThread thread = ThreadOf(request);
-        return new CheckingSetup
+        return Joint(request, new CheckingSetup
         {
             Quoted = request.Torque ?? throw new InputException("torque", "is missing: the torque quoted.", TighteningFields.Quoted.Cure),
             Thread = thread,
-            Grade = GradeOf(request, thread),
-            Friction = FrictionOf(request),
-            Face = Face(request, thread),
-        };
+        });
     }
+
+    /// <summary>What both are asked of the joint.</summary>
+    private static T Joint<T>(TighteningRequest request, T setup)
+        where T : JointSetup => setup with
+        {
+            Grade = GradeOf(request, setup.Thread),
+            Friction = FrictionOf(request),
+            Face = Face(request, setup.Thread),
+            Then = request.Then,
+            SnugByHand = request.SnugByHand,
+            Grip = request.Grip,
+            Clamped = request.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
+            With = request.With is { } method ? TighteningMethod.Named(method) : null,
+            Tapped = Tapped(request),
+            CastleSlots = request.CastleSlots,
+            LeftHand = request.LeftHand,
+            Staked = request.Staked,
+            Locker = request.Locker,
+            AdjustableBearing = request.AdjustableBearing,
+            RoughThread = request.RoughThread,
+            NewBolt = request.NewBolt,
+        };
 
     private static ScrewThread ThreadOf(TighteningRequest request) =>
         request.Thread ?? throw new InputException("thread", "is needed here.", TighteningFields.Thread.Cure);

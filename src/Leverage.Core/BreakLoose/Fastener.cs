@@ -13,6 +13,9 @@ public sealed record Fastener
     /// <summary>What it was tightened to.</summary>
     public required Torque BookTorque { get; init; }
 
+    /// <summary>The turn that followed it; null for none. It needs <see cref="Thread"/> and <see cref="Grade"/>.</summary>
+    public Angle? Then { get; init; }
+
     /// <summary>σ of the logarithm of <see cref="BookTorque"/>; 0 where it is given, more where it is judged by sight.</summary>
     public double BookTorqueSigma { get; init; }
 

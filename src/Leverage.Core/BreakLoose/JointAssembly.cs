@@ -24,7 +24,11 @@ public readonly record struct AssembledJoint(
     double LooseningNmm,
     double BookNmm,
     double ThreadShare,
-    double PreloadShare);
+    double PreloadShare)
+{
+    /// <summary>Whether the turn after the torque took the bolt past yield.</summary>
+    public bool TurnedPastYield { get; init; }
+}
 
 /// <summary>A fastener's joint, ready to be tightened to any torque.</summary>
 public sealed class JointAssembly
@@ -45,13 +49,22 @@ public sealed class JointAssembly
     private readonly Joint _joint;
     private readonly double _stressDiameterMm;
     private readonly double _complianceRatio = 1;
+    private readonly BoltedGrip _grip;
+    private readonly BoltedJoint? _turned;
 
     /// <summary>The joint of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
+    /// <exception cref="Reading.InputException">A turn without a thread or a grade, or a grip that is none for its thread.</exception>
     public JointAssembly(Fastener fastener)
     {
         ArgumentNullException.ThrowIfNull(fastener);
         _fastener = fastener;
+        if (fastener is { Then: not null } and not { Thread: not null, Grade.YieldMpa: > 0 })
+        {
+            throw new Reading.InputException(
+                "torque", "the turn after it says nothing without the thread and its grade.", new Reading.Cure("thread", "M14x1.5"));
+        }
+
         if (fastener.Thread is not { } thread)
         {
             return;
@@ -59,10 +72,14 @@ public sealed class JointAssembly
 
         _joint = thread.Joint(HexagonCatalog.Bearing(thread).BearingMm);
         _stressDiameterMm = thread.StressDiameterMm;
-        if (fastener.Heating is not null)
+        if (fastener is { Heating: null, Then: null })
         {
-            _complianceRatio = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped).ComplianceRatio;
+            return;
         }
+
+        _grip = BoltedGrip.Of(thread, fastener.Grip, fastener.Clamped);
+        _complianceRatio = _grip.ComplianceRatio;
+        _turned = fastener.Then is null ? null : new BoltedJoint(_joint, _stressDiameterMm, fastener.Grade!.YieldMpa, TensionAndTorsion.Plastic);
     }
 
     /// <summary>Most torque that any friction believed can explain, N·mm; infinite where thread or yield is not known.</summary>
@@ -89,7 +106,9 @@ public sealed class JointAssembly
             ? AssemblyFriction.Believed(torqueNmm, _joint, _stressDiameterMm, grade.YieldMpa, given)
             : given;
         double now = _fastener.KeepsLubricant ? friction : Math.Max(WornFriction, friction);
-        double preload = JointTorque.Preload(torqueNmm, _joint, JointFriction.Same(friction));
+        double first = JointTorque.Preload(torqueNmm, _joint, JointFriction.Same(friction));
+        TurnedJoint? turned = _turned is { } bolt ? TurnedJoint.After(bolt, _grip, first, _fastener.Then!.Value.Radians, friction) : null;
+        double preload = turned?.PreloadN ?? first;
         double loosening = JointTorque.Loosening(preload, _joint, JointFriction.Same(now));
         double inThread = loosening - JointTorque.FacePart(preload, now, _joint.BearingDiameterMm);
         double least = LeastShare * JointTorque.Tightening(preload, _joint, JointFriction.Same(now));
@@ -103,6 +122,9 @@ public sealed class JointAssembly
             Math.Max(least, loosening),
             JointTorque.Tightening(preload, _joint, JointFriction.Same(Math.Max(WornFriction, friction))),
             Math.Clamp(inThread / Math.Max(least, loosening), LeastShare, 1),
-            _fastener.Heating?.PreloadShare(stress, _complianceRatio) ?? 1);
+            _fastener.Heating?.PreloadShare(stress, _complianceRatio) ?? 1)
+        {
+            TurnedPastYield = turned?.Yields ?? false,
+        };
     }
 }

@@ -20,6 +20,9 @@ internal readonly record struct AcceptedRange(double Least, double Most, string 
     internal static readonly AcceptedRange JointFriction = new(0.02, 1, "");
     internal static readonly AcceptedRange SurfaceFriction = new(0.01, 1, "");
 
+    /// <summary>A turn after a first torque: at most two whole turns, twice what any standard asks for.</summary>
+    internal static readonly AcceptedRange Turn = new(0.1, 720, "deg");
+
     /// <summary>From 0 up to an angle.</summary>
     internal static AcceptedRange UpTo(double degrees) => new(0, degrees, "deg");
 

@@ -81,8 +81,9 @@ internal abstract class Field<TRequest>(string name, FieldKind kind, string help
         };
 
     /// <summary>A field that is there or not.</summary>
-    internal static Field<TRequest, bool> Flag(string name, string help, Func<TRequest, bool> get, Func<TRequest, bool, TRequest> set) =>
-        new(name, Kinds.Flag, help, request => (get(request), true), set);
+    internal static Field<TRequest, bool> Flag(
+        string name, string help, Func<TRequest, bool> get, Func<TRequest, bool, TRequest> set, IReadOnlyList<Field>? needs = null) =>
+        new(name, Kinds.Flag, help, request => (get(request), true), set) { Needs = needs ?? [] };
 
     /// <summary>Whether a request says it.</summary>
     internal abstract bool IsSaid(TRequest request);

@@ -1,12 +1,18 @@
 using System.Globalization;
 using Leverage.Holding;
 using Leverage.Levers;
+using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
 
 namespace Leverage.Requests;
+
+/// <summary>An adapter, by its drive squares in inches.</summary>
+/// <param name="From">On the bar's side.</param>
+/// <param name="To">On the socket's side.</param>
+internal readonly record struct DriveStep(string From, string To);
 
 /// <summary>The kinds of values there are.</summary>
 internal static class Kinds
@@ -45,6 +51,22 @@ internal static class Kinds
     /// <summary>Width across flats.</summary>
     internal static readonly FieldKind<Length> AcrossFlats = Length("36mm") with { Parse = QuantityReader.AcrossFlats };
 
+    /// <summary>Adapters by both their squares, the bar's side first: <c>3/4-1/2</c>; commas between.</summary>
+    internal static readonly FieldKind<IReadOnlyList<DriveStep>> Adapters = new(
+        "LIST", "3/4-1/2",
+        text => [.. text.Split(',', StringSplitOptions.TrimEntries).Select(Step)],
+        steps => string.Join(',', steps.Select(step => $"{step.From}-{step.To}")),
+        (steps, text) =>
+        {
+            if (steps.Count is < 1 or > 4 || steps.Zip(steps.Skip(1)).Any(pair => pair.First.To != pair.Second.From))
+            {
+                throw new InputException($"cannot use '{text}': each adapter goes on the one before it, four at most.");
+            }
+        })
+    {
+        IsList = true,
+    };
+
     /// <summary>What holds the wheel: words with commas between.</summary>
     internal static readonly FieldKind<IReadOnlyList<Restraint>> HeldBy = new("LIST", "brake,chock", Restraints, Words)
     {
@@ -54,6 +76,24 @@ internal static class Kinds
 
     internal static FieldKind<Torque> Torque(string example) =>
         Quantity("TORQUE", example, QuantityReader.Torque, torque => torque.NewtonMeters, AcceptedRange.Torque);
+
+    /// <summary>A torque, alone or with the turn that follows it.</summary>
+    internal static FieldKind<TorqueAndTurn> TorqueAndTurn(string example) => new(
+        "TORQUE", example, Reading.TorqueAndTurn.Read, both => both.Text(), (both, text) =>
+        {
+            AcceptedRange.Torque.Check(both.Torque.NewtonMeters, text);
+            if (both.Turn is { } turn)
+            {
+                AcceptedRange.Turn.Check(turn.Degrees, text);
+            }
+        })
+    {
+        Range = AcceptedRange.Torque,
+    };
+
+    /// <summary>A turn after a first torque.</summary>
+    internal static FieldKind<Angle> Turn(string example) =>
+        Quantity("ANGLE", example, QuantityReader.Angle, angle => angle.Degrees, AcceptedRange.Turn);
 
     internal static FieldKind<Length> Length(string example, AcceptedRange? range = null) =>
         Quantity("LENGTH", example, QuantityReader.Length, length => length.Millimeters, range ?? AcceptedRange.Length);
@@ -110,6 +150,13 @@ internal static class Kinds
     {
         Names = () => Keys(table),
         Table = table,
+    };
+
+    /// <summary>What a thread is tapped into: a row of its table, or a plain name that a row stands for.</summary>
+    internal static readonly FieldKind<string> Tapped = Row("tapped-materials", "a tapped material", "cast-aluminium") with
+    {
+        Parse = text => TappedMaterial.Named(text) is { Else: null } row ? row.Name : text.Trim(),
+        Check = (name, _) => TappedMaterial.Named(name),
     };
 
     /// <summary>Keys of rows in a table, with commas or spaces between.</summary>
@@ -184,6 +231,10 @@ internal static class Kinds
 
         return RowLookup.Named("drive-squares", plain, "a drive square").Key;
     }
+
+    private static DriveStep Step(string text) => text.Split('-', StringSplitOptions.TrimEntries) is [var from, var to]
+        ? new DriveStep(DriveOf(from), DriveOf(to))
+        : throw new InputException($"cannot read '{text}' as an adapter: the bar's square, a hyphen, the socket's.");
 
     private static void CheckTube(TubeText tube, string text)
     {

@@ -24,8 +24,11 @@ internal static partial class LooseningFields
     internal static readonly Field<LooseningRequest, Force> Force = F.Of(
         "force", Kinds.Force("450N"), "your own, read off a bathroom scale pushed so: 60kg", r => r.Force, (r, v) => r with { Force = v });
 
+    internal static readonly Field<LooseningRequest, Length> Room = F.Of(
+        "room", Kinds.Length("900mm"), "largest reach there is room for", r => r.Room, (r, v) => r with { Room = v }, leftOut: "no limit");
+
     internal static readonly Field<LooseningRequest, Length> StandOff = F.Of(
-        "stand-off", Kinds.Length("80mm", AcceptedRange.LengthOrZero), "lever's plane to the nut's: socket depth, extension",
+        "stand-off", Kinds.Length("80mm", AcceptedRange.LengthOrZero), "lever's plane to the nut's without an extension: socket depth",
         r => r.StandOff, (r, v) => r with { StandOff = v });
 
     internal static readonly Field<LooseningRequest, Length> Engagement = F.Of(

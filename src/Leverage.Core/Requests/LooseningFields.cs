@@ -9,9 +9,10 @@ namespace Leverage.Requests;
 /// <summary>Every question about a nut and what loosens it, each defined once; every door is made of these.</summary>
 internal static partial class LooseningFields
 {
-    internal static readonly Field<LooseningRequest, Torque> Torque = F.Of(
-        "torque", Kinds.Torque("460Nm"), "what it was tightened to",
-        r => r.BookTorque, (r, v) => r with { BookTorque = v }, leftOut: "75 % of proof load", inPlace: true);
+    internal static readonly Field<LooseningRequest, TorqueAndTurn> Torque = F.Of(
+        "torque", Kinds.TorqueAndTurn("460Nm"), "what it was tightened to: 460Nm, '100Nm + 90deg'",
+        r => r.BookTorque is { } torque ? new TorqueAndTurn(torque, r.Then) : null,
+        (r, v) => r with { BookTorque = v.Torque, Then = v.Turn }, leftOut: "by what can be seen", inPlace: true);
 
     internal static readonly Field<LooseningRequest, ScrewThread> Thread = F.Of(
         "thread", Kinds.Thread, "size: M24x1.5, M24 (coarse), 1/2-20", r => r.Thread, (r, v) => r with { Thread = v });
@@ -89,6 +90,13 @@ internal static partial class LooseningFields
     internal static readonly Field<LooseningRequest, string> Drive = F.Of(
         "drive", Kinds.Drive, "square: 1/4 3/8 1/2 3/4 1 in, 12.5mm", r => r.Drive, (r, v) => r with { Drive = v });
 
+    internal static readonly Field<LooseningRequest, IReadOnlyList<DriveStep>> Adapters = F.Of(
+        "adapters", Kinds.Adapters, "between bar and socket, bar side first: 3/4-1/2", Steps, Stepped);
+
+    internal static readonly Field<LooseningRequest, Length> Extension = F.Of(
+        "extension", Kinds.Length("125mm"), "between bar and socket: its length",
+        r => r.Extension, (r, v) => r with { Extension = v }, needs: [Drive]);
+
     internal static readonly Field<LooseningRequest, Length> Bar = F.Of(
         "bar", Kinds.Length("600mm"), "bar, square to end (spanner or key: its length)", r => r.Bar, (r, v) => r with { Bar = v });
 
@@ -165,11 +173,19 @@ internal static partial class LooseningFields
     internal static readonly IReadOnlyList<F> Grip = [Surface, SurfaceFriction, StartPastSquare, PastSquare];
 
     /// <summary>Everything, in the order that help and forms show it.</summary>
-    internal static IReadOnlyList<F> All => field ??= [.. Nut, Drive, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, StandOff, .. Hold];
+    internal static IReadOnlyList<F> All => field ??= [.. Nut, Drive, Adapters, Extension, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, Room, StandOff, .. Hold];
 
     /// <summary>The questions about a tube on a bar.</summary>
     internal static IReadOnlyList<F> Slip => field ??= [Torque, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, Drive, Condition, Thread, Grade, ClampedLength, Clamped, StandOff, Engagement];
 
     /// <summary>The questions that are the same for every set-up out of a chest.</summary>
     internal static IReadOnlyList<F> Pick => field ??= [.. Nut, .. Hands.Where(hand => hand != Stance), .. Grip, .. Hold];
+
+    private static IReadOnlyList<DriveStep>? Steps(LooseningRequest request) => request is { Drive: { } drive, Adapters.Count: > 0 }
+        ? [.. request.Adapters.Select((to, i) => new DriveStep(i == 0 ? drive : request.Adapters[i - 1], to))]
+        : null;
+
+    private static LooseningRequest Stepped(LooseningRequest request, IReadOnlyList<DriveStep> steps) => request.Drive is null || request.Drive == steps[0].From
+        ? request with { Drive = steps[0].From, Adapters = [.. steps.Select(step => step.To)] }
+        : throw new InputException("adapters", $"the first goes on a {steps[0].From} in square, and the bar's is {request.Drive} in.", new Cure("drive", steps[0].From));
 }

@@ -30,6 +30,9 @@ public sealed record LooseningRequest
     /// <summary>What it was tightened to.</summary>
     public Torque? BookTorque { get; init; }
 
+    /// <summary>The turn that followed it.</summary>
+    public Angle? Then { get; init; }
+
     /// <summary>Where it sits, a name of the table <c>places</c>.</summary>
     public string? On { get; init; }
 
@@ -105,8 +108,14 @@ public sealed record LooseningRequest
     /// <summary>Drive square, in inches as the trade says it.</summary>
     public string? Drive { get; init; }
 
-    /// <summary>Drive squares of adapters between bar and socket.</summary>
+    /// <summary>Drive squares of adapters between bar and socket, on the socket's side, the bar's first.</summary>
     public IReadOnlyList<string> Adapters { get; init; } = [];
+
+    /// <summary>Length of an extension between bar and socket.</summary>
+    public Length? Extension { get; init; }
+
+    /// <summary>Largest reach there is room for, nut to middle of the hands.</summary>
+    public Length? Room { get; init; }
 
     /// <summary>Bar, square to end; a spanner's or key's length.</summary>
     public Length? Bar { get; init; }

@@ -9,9 +9,8 @@ namespace Leverage.Requests;
 /// <summary>Every question about a joint that is tightened, each defined once; every door is made of these.</summary>
 internal static class TighteningFields
 {
-    internal static readonly Field<TighteningRequest, Torque> Quoted = F.Of(
-        "torque", Kinds.Torque("130Nm"), "the torque quoted, such as 130Nm or 96ft-lb",
-        r => r.Torque, (r, v) => r with { Torque = v }, inPlace: true);
+    internal static readonly Field<TighteningRequest, TorqueAndTurn> Quoted = F.Of(
+        "torque", Kinds.TorqueAndTurn("130Nm"), "the torque quoted: 130Nm, 96ft-lb, '90Nm + 90deg'", Both, Said, inPlace: true);
 
     internal static readonly Field<TighteningRequest, ScrewThread> Thread = F.Of(
         "thread", Kinds.Thread with { Example = "M12x1.25" }, "size: M12x1.25, M12 (coarse), 1/2-20",
@@ -44,8 +43,47 @@ internal static class TighteningFields
         "torsion", Kinds.Choice(("plastic", TensionAndTorsion.Plastic), ("elastic", TensionAndTorsion.Elastic)), "how torsion counts",
         r => r.Torsion, (r, v) => r with { Torsion = v }, leftOut: "plastic; older tables elastic");
 
-    internal static readonly Field<TighteningRequest, Torque> Torque = F.Of(
-        "torque", Kinds.Torque("90Nm"), "what preload does this torque make?", r => r.Torque, (r, v) => r with { Torque = v });
+    internal static readonly Field<TighteningRequest, TorqueAndTurn> Torque = F.Of(
+        "torque", Kinds.TorqueAndTurn("90Nm"), "what preload does this torque make?", Both, Said);
+
+    internal static readonly Field<TighteningRequest, Angle> Then = F.Of(
+        "then", Kinds.Turn("90deg"), "turn after that torque", r => r.Then, Turned, needs: [Torque]);
+
+    internal static readonly Field<TighteningRequest, bool> SnugByHand = F.Flag(
+        "snug-by-hand", "that torque is a pull by hand, no wrench", r => r.SnugByHand, (r, v) => r with { SnugByHand = v }, [Then]);
+
+    internal static readonly Field<TighteningRequest, string> With = F.Of(
+        "with", Kinds.Choice(("wrench", "wrench"), ("angle", "angle"), ("feel", "feel"), ("impact", "impact")), "what tightens it",
+        r => r.With, (r, v) => r with { With = v }, leftOut: "wrench; angle after a turn");
+
+    internal static readonly Field<TighteningRequest, int> Castle = F.Of(
+        "castle", Kinds.Count("6", new AcceptedRange(3, 24, "")), "castle nut: how many slots, 6 if not counted",
+        r => r.CastleSlots, (r, v) => r with { CastleSlots = v });
+
+    internal static readonly Field<TighteningRequest, Length> ClampedLength = F.Of(
+        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: "3 diameters", needs: [Then, Castle]);
+
+    internal static readonly Field<TighteningRequest, string> Clamped = F.Of(
+        "clamped", Kinds.Row("clamped-materials", "a clamped material", "steel"), "what it clamps",
+        r => r.Clamped, (r, v) => r with { Clamped = v }, leftOut: "steel", needs: [Then, Castle]);
+
+    internal static readonly Field<TighteningRequest, bool> LeftHand = F.Flag(
+        "left-hand", "left-hand thread", r => r.LeftHand, (r, v) => r with { LeftHand = v });
+
+    internal static readonly Field<TighteningRequest, bool> Staked = F.Flag(
+        "staked", "its collar is staked", r => r.Staked, (r, v) => r with { Staked = v });
+
+    internal static readonly Field<TighteningRequest, bool> Locker = F.Flag(
+        "locker", "thread locker goes on it", r => r.Locker, (r, v) => r with { Locker = v });
+
+    internal static readonly Field<TighteningRequest, bool> Adjustable = F.Flag(
+        "adjustable", "it sets the play of a bearing", r => r.AdjustableBearing, (r, v) => r with { AdjustableBearing = v });
+
+    internal static readonly Field<TighteningRequest, bool> RoughThread = F.Flag(
+        "rough-thread", "thread dirty, rusty or damaged", r => r.RoughThread, (r, v) => r with { RoughThread = v });
+
+    internal static readonly Field<TighteningRequest, bool> NewBolt = F.Flag(
+        "new-bolt", "bolt and nut are new", r => r.NewBolt, (r, v) => r with { NewBolt = v });
 
     internal static readonly Field<TighteningRequest, Mass> ByWeight = F.Of(
         "by-weight", Kinds.Mass("20kg", AcceptedRange.Body), "where on a level bar to hang this mass?",
@@ -68,16 +106,34 @@ internal static class TighteningFields
         r => r.Engagement, (r, v) => r with { Engagement = v });
 
     internal static readonly Field<TighteningRequest, string> Tapped = F.Of(
-        "tapped", Kinds.Row("tapped-materials", "a tapped material", "cast-aluminium"), "what it is tapped into: table tapped-materials",
+        "tapped", Kinds.Tapped, "what it is tapped into: aluminium, iron, … : table tapped-materials",
         r => r.Tapped, (r, v) => r with { Tapped = v }, needs: [Engagement]);
 
     /// <summary>The joint itself.</summary>
     internal static readonly IReadOnlyList<F> Joint = [Thread, Grade, Friction, Lubrication, WasherFace, Hole];
 
+    /// <summary>How it is tightened, and what is odd about it.</summary>
+    internal static readonly IReadOnlyList<F> How =
+    [
+        Then, SnugByHand, With, ClampedLength, Clamped, Engagement, Tapped, Castle, LeftHand, Staked, Locker, Adjustable, RoughThread,
+    ];
+
     /// <summary>Everything asked of a tightening, in the order that help and forms show it.</summary>
     internal static readonly IReadOnlyList<F> All =
-        [.. Joint, YieldShare, Torsion, Torque, ByWeight, Adapter, Wrench, Angle, Engagement, Tapped];
+        [.. Joint, YieldShare, Torsion, Torque, .. How, NewBolt, ByWeight, Adapter, Wrench, Angle];
 
     /// <summary>Everything asked of a quoted torque.</summary>
-    internal static readonly IReadOnlyList<F> Check = [Quoted, .. Joint];
+    internal static readonly IReadOnlyList<F> Check = [Quoted, .. Joint, .. How];
+
+    private static readonly Angle AngleTolerance = UnitsNet.Angle.FromDegrees(1e-6);
+
+    private static TorqueAndTurn? Both(TighteningRequest request) =>
+        request.Torque is { } torque ? new TorqueAndTurn(torque, request.Then) : null;
+
+    private static TighteningRequest Said(TighteningRequest request, TorqueAndTurn both) =>
+        (both.Turn is { } turn ? Turned(request, turn) : request) with { Torque = both.Torque };
+
+    private static TighteningRequest Turned(TighteningRequest request, Angle turn) => request.Then is { } said && !said.Equals(turn, AngleTolerance)
+        ? throw new InputException("then", $"the turn is said twice: {QuantityWriter.Text(said)} and {QuantityWriter.Text(turn)}. Say it once.")
+        : request with { Then = turn };
 }

@@ -34,6 +34,42 @@ public sealed record TighteningRequest
     /// <summary>A torque whose preload is asked for, or that is quoted for the joint.</summary>
     public Torque? Torque { get; init; }
 
+    /// <summary>The turn after that torque.</summary>
+    public Angle? Then { get; init; }
+
+    /// <summary>That torque is a snug pull by hand.</summary>
+    public bool SnugByHand { get; init; }
+
+    /// <summary>What tightens it, a name of the table <c>tightening-scatter</c>.</summary>
+    public string? With { get; init; }
+
+    /// <summary>Length the bolt clamps.</summary>
+    public Length? Grip { get; init; }
+
+    /// <summary>What it clamps, a name of the table <c>clamped-materials</c>.</summary>
+    public string? Clamped { get; init; }
+
+    /// <summary>Slots of a castle nut.</summary>
+    public int? CastleSlots { get; init; }
+
+    /// <summary>Left-hand thread.</summary>
+    public bool LeftHand { get; init; }
+
+    /// <summary>Its collar is staked.</summary>
+    public bool Staked { get; init; }
+
+    /// <summary>Thread locker goes on it.</summary>
+    public bool Locker { get; init; }
+
+    /// <summary>It sets the play of an adjustable bearing.</summary>
+    public bool AdjustableBearing { get; init; }
+
+    /// <summary>The thread is dirty, rusty or damaged.</summary>
+    public bool RoughThread { get; init; }
+
+    /// <summary>Bolt and nut are new.</summary>
+    public bool NewBolt { get; init; }
+
     /// <summary>A mass to hang on a level bar.</summary>
     public Mass? ByWeight { get; init; }
 
@@ -49,6 +85,6 @@ public sealed record TighteningRequest
     /// <summary>Thread engaged in a tapped hole.</summary>
     public Length? Engagement { get; init; }
 
-    /// <summary>What it is tapped into, a name of the table <c>tapped-materials</c>.</summary>
+    /// <summary>What it is tapped into, a name of the table <c>tapped-materials</c>, or plainly aluminium, iron or steel.</summary>
     public string? Tapped { get; init; }
 }

@@ -12,6 +12,10 @@ public sealed record StartAnswer(string From)
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? TorqueNm { get; init; }
 
+    /// <summary>The turn that followed it; absent where there was none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? ThenDeg { get; init; }
+
     /// <summary>One in ten was tightened to less; absent where it was given.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? LowNm { get; init; }

@@ -19,7 +19,7 @@ public static class LooseningAnswers
         Judgement judged = assessment.Judgement;
         return new LooseningAnswer(
             new TorqueSpread(assessment.Nut.LowNmm / 1000, assessment.Nut.LikelyNmm / 1000, assessment.Nut.HighNmm / 1000),
-            Start(assessment.Setup.Start),
+            Start(assessment.Setup.Start, assessment.Setup.Fastener.Then),
             new HandAnswer(
                 assessment.Setup.Hands.Stance.Key,
                 assessment.Hand.Quantile(0.1), assessment.Hand.Quantile(0.5), assessment.Hand.Quantile(0.9)),
@@ -91,8 +91,8 @@ public static class LooseningAnswers
             : null;
     }
 
-    private static StartAnswer Start(StartTorque start) => start.From == StartSource.Given
-        ? new StartAnswer(VerdictWords.Word(start.From)) { TorqueNm = start.LikelyNmm / 1000 }
+    private static StartAnswer Start(StartTorque start, UnitsNet.Angle? then) => start.From == StartSource.Given
+        ? new StartAnswer(VerdictWords.Word(start.From)) { TorqueNm = start.LikelyNmm / 1000, ThenDeg = then?.Degrees }
         : new StartAnswer(VerdictWords.Word(start.From))
         {
             LowNm = start.LowNmm / 1000, LikelyNm = start.LikelyNmm / 1000, HighNm = start.HighNmm / 1000,

@@ -20,7 +20,7 @@ public static class LooseningTitle
         string hand = setup.Fastener.LeftHand ? ", left-hand" : "";
         string soaked = setup.Fastener.Soaked ? ", soaked" : "";
         string count = setup.Count > 1 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $", {setup.Count} alike") : "";
-        return $"Loosen {what}{hand}, {Start(setup.Start, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
+        return $"Loosen {what}{hand}, {Start(setup, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
     }
 
     /// <summary>A condition without its second thoughts: "rust you can see".</summary>
@@ -32,8 +32,8 @@ public static class LooseningTitle
         return condition.Words.Split(',', ';', ':')[0];
     }
 
-    private static string Start(StartTorque start, UnitStyle style) => start.From == StartSource.Given
-        ? $"tightened to {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))}"
+    private static string Start(LooseningSetup setup, UnitStyle style) => setup.Start is var start && start.From == StartSource.Given
+        ? $"tightened to {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))}{(setup.Fastener.Then is { } then ? $" and then {UnitStyle.Angle(then)}" : "")}"
         : $"about {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))} ({Number(start.LowNmm, style)} to {Number(start.HighNmm, style)}), not from a book";
 
     private static string Number(double torqueNmm, UnitStyle style) => style.TorqueNumber(Torque.FromNewtonMillimeters(torqueNmm));

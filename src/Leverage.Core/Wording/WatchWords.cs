@@ -17,7 +17,7 @@ public static class WatchWords
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        return [.. Joint(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
+        return [.. Joint(assessment, style), .. Lever(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
     }
 
     private static IEnumerable<string> Joint(LooseningAssessment a, UnitStyle style)
@@ -38,9 +38,28 @@ public static class WatchWords
             yield return $"{style.Torque(fastener.BookTorque)} passes yield of this thread: friction was higher, or the bolt has stretched.";
         }
 
+        if (a.Nut.Joint.TurnedPastYield)
+        {
+            yield return "The turn took this bolt past yield, it stays longer: fit a new one.";
+        }
+
         if (a.Setup.Place is { } place && place.Near.Contains("oil", StringComparer.Ordinal) && place.Key == "drain-plug")
         {
             yield return "Oil stands behind it: pan under it, and hot oil burns.";
+        }
+    }
+
+    private static IEnumerable<string> Lever(LooseningAssessment a, UnitStyle style)
+    {
+        if (a.Setup is { Room: { } room, Geometry: { } lever } && lever.ReachMm > room.Millimeters)
+        {
+            yield return $"There is room for {style.Reach(room)}. Your hands are {style.Reach(UnitsNet.Length.FromMillimeters(lever.ReachMm))} out.";
+        }
+
+        if (a.Setup.StandOff is { } off && off > UnitsNet.Length.Zero)
+        {
+            yield return $"The lever turns {style.Length(off)} off the nut and tips the socket"
+                + $"{(a.Setup.Tool.Extension is null ? "" : ", and its square bends too")}: hold the head up with your other hand.";
         }
     }
 

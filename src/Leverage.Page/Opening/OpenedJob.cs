@@ -34,6 +34,9 @@ internal static class OpenedJob
     private static LooseningRequest Request(JobFastener f, WheelHold? hold) => (hold?.Request ?? new LooseningRequest()) with
     {
         BookTorque = f.BookTorque,
+        Then = f.Then,
+        Grip = f.Grip,
+        Clamped = f.Clamped,
         Thread = f.Thread,
         Grade = f.Grade,
         Condition = f.Condition,

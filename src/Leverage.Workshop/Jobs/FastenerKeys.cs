@@ -43,6 +43,8 @@ public sealed record FastenerKey(string Name, KeyKind Kind, string Help, string?
         Of(LooseningFields.Grade, KeyKind.Designation),
         Of(LooseningFields.Hex),
         Of(LooseningFields.Torque),
+        Of(LooseningFields.ClampedLength),
+        Of(LooseningFields.Clamped),
         Of(LooseningFields.Condition),
         Of(LooseningFields.Prevailing),
         new("count", KeyKind.Count, "how many alike, in one place"),

@@ -26,6 +26,7 @@ internal static class FastenerReader
         }
 
         ScrewThread? thread = section.Named(LooseningFields.Thread);
+        TorqueAndTurn? torque = section.Quantity(LooseningFields.Torque);
         var fastener = new JobFastener
         {
             Name = name ?? "",
@@ -33,7 +34,10 @@ internal static class FastenerReader
             Thread = thread,
             Grade = Grade(section, thread),
             AcrossFlats = section.Quantity(LooseningFields.Hex),
-            BookTorque = section.Quantity(LooseningFields.Torque),
+            BookTorque = torque?.Torque,
+            Then = torque?.Turn,
+            Grip = section.Quantity(LooseningFields.ClampedLength),
+            Clamped = section.Named(LooseningFields.Clamped),
             Condition = section.Named(LooseningFields.Condition),
             Prevailing = section.Quantity(LooseningFields.Prevailing),
             Count = section.Quantity("count", Alike) ?? 1,
@@ -55,8 +59,8 @@ internal static class FastenerReader
             RefitNote = section.Text("refit_note"),
             Note = section.Text("note"),
             Done = section.Flag("done"),
-            Held = section.Quantity("held", LooseningFields.Torque.Values),
-            CameLoose = [.. section.Values("came_loose", LooseningFields.Torque.Values.Read).Select(each => each.Value)],
+            Held = section.Quantity("held", LooseningFields.Held.Values),
+            CameLoose = [.. section.Values("came_loose", LooseningFields.Held.Values.Read).Select(each => each.Value)],
             Rounded = section.Flag("rounded"),
             Sheared = section.Flag("sheared"),
         };

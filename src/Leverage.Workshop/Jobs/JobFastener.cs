@@ -42,6 +42,15 @@ public sealed record JobFastener
     /// <summary>Torque the maker's book gives, in the unit it was written in.</summary>
     public Torque? BookTorque { get; init; }
 
+    /// <summary>The turn that follows that torque.</summary>
+    public Angle? Then { get; init; }
+
+    /// <summary>Length the bolt clamps, if known.</summary>
+    public Length? Grip { get; init; }
+
+    /// <summary>What it clamps, a name of the table <c>clamped-materials</c>.</summary>
+    public string? Clamped { get; init; }
+
     /// <summary>State of the joint now, a name of the table <c>conditions</c>.</summary>
     public string? Condition { get; init; }
 

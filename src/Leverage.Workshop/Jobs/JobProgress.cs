@@ -16,7 +16,7 @@ public sealed record NutHistory(Torque? Held, IReadOnlyList<Torque> Came)
 internal sealed class JobProgress
 {
     private readonly Job _job;
-    private readonly ILookup<(string?, string?, double, double), Torque> _came;
+    private readonly ILookup<(string?, string?, double, double, double), Torque> _came;
 
     internal JobProgress(Job job)
     {
@@ -65,11 +65,12 @@ internal sealed class JobProgress
         }
     }
 
-    private static (string?, string?, double, double) Kind(JobFastener fastener) => (
+    private static (string?, string?, double, double, double) Kind(JobFastener fastener) => (
         fastener.Thread?.Designation,
         fastener.Grade,
         Math.Round(fastener.AcrossFlats?.Millimeters ?? 0, 1),
-        Math.Round(fastener.BookTorque?.NewtonMeters ?? 0, 1));
+        Math.Round(fastener.BookTorque?.NewtonMeters ?? 0, 1),
+        Math.Round(fastener.Then?.Degrees ?? 0, 1));
 
     /// <summary>The tasks done, in the order the rules give them; as written where they cannot have been done in any.</summary>
     private int[] InOrder()

@@ -1,6 +1,7 @@
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Stiffness;
 using Leverage.Threads;
 using Leverage.Preload;
 using Leverage.Workshop.Chest;
@@ -61,6 +62,9 @@ internal sealed class RefitPlanner
             ? CheckingAssessor.Assess(new CheckingSetup
             {
                 Quoted = book,
+                Then = fastener.Then,
+                Grip = fastener.Grip,
+                Clamped = fastener.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
                 Thread = thread,
                 Grade = GradeOf(fastener),
                 Friction = friction,

@@ -112,6 +112,9 @@ internal sealed class SetUpChooser
     private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold) => (hold?.Request ?? new LooseningRequest()) with
     {
         BookTorque = fastener.BookTorque,
+        Then = fastener.Then,
+        Grip = fastener.Grip,
+        Clamped = fastener.Clamped,
         Thread = fastener.Thread,
         Grade = fastener.Grade,
         Condition = fastener.Condition,

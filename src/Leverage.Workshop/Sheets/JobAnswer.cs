@@ -46,6 +46,7 @@ public sealed record FastenerRefitAnswer(
     string Fastener,
     int Count,
     double TorqueNm,
+    double? ThenDeg,
     string From,
     string? Lubricant,
     IReadOnlyList<double> StagesNm,

@@ -89,6 +89,7 @@ public static class JobAnswers
         planned.Fastener.Name,
         planned.Fastener.Count,
         planned.Torque.NewtonMeters,
+        planned.Fastener.Then?.Degrees,
         planned.Basis == TorqueBasis.Book ? "book" : "thread and grade",
         planned.Fastener.Lubricant,
         [.. planned.Stages.Select(stage => stage.NewtonMeters)],

@@ -65,6 +65,7 @@ public static class JobCsv
         JobFastener fastener = planned.Fastener;
         row["refit_step"].Set(Whole(step));
         row[$"refit [{units.TorqueUnit}]"].Set(units.TorqueNumber(planned.Torque));
+        row["then [deg]"].Set(fastener.Then is { } turn ? UnitStyle.Fixed(turn.Degrees, 0) : "");
         row["refit_from"].Set(planned.Basis == TorqueBasis.Book ? "book" : "thread and grade");
         row[$"stages [{units.TorqueUnit}]"].Set(planned.Stages.Count > 1 ? string.Join(' ', planned.Stages.Select(units.TorqueNumber)) : "");
         row["order"].Set(string.Join(' ', planned.Sequence.Select(Whole)));

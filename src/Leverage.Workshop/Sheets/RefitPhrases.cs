@@ -32,6 +32,11 @@ public static class RefitPhrases
             lines.Add($"{stages}{(stages.Length > 0 ? ", " : "")}{pattern} {order}{(planned.Sequence.Count > LongestOrder ? "-…" : "")}");
         }
 
+        if (planned.Fastener.Then is { } turn)
+        {
+            lines.Add($"then turn {UnitStyle.Angle(turn)} more");
+        }
+
         if (planned.Basis == TorqueBasis.WorkedOut)
         {
             lines.Add($"worked out from thread and grade, friction {UnitStyle.Trim(planned.Friction.Likely, 2)}");
@@ -94,9 +99,14 @@ public static class RefitPhrases
         };
     }
 
-    /// <summary>Why a book's torque may be a misreading; nothing where it fits, or seats a hub.</summary>
+    /// <summary>Why a book's torque may be a misreading; nothing where it fits, seats a hub, or where only the turn after it passes yield, as it is meant to.</summary>
     private static IEnumerable<string> Doubt(PlannedTightening planned)
     {
+        if (planned is { Fastener.Then: not null, Check: null or { Verdict: not Verdict.Stop } })
+        {
+            yield break;
+        }
+
         if (planned is { Check: { Quote: TorqueVerdict.High or TorqueVerdict.Yields } check })
         {
             yield return $"{CheckingAnswer.Word(check.Quote!.Value)} for the bolt: {UnitStyle.Percent(check.End.YieldShare.Likely)} of yield";

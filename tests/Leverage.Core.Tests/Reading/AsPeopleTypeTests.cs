@@ -51,7 +51,7 @@ public sealed class AsPeopleTypeTests
     [InlineData("0,125Nm", 0.125)]
     [InlineData("1234,5678Nm", 1234.5678)]
     public void A_torque_in_any_case_and_with_a_lone_decimal_comma(string text, double nm) =>
-        Assert.Equal(nm, LooseningFields.Torque.Value(text).NewtonMeters, 9);
+        Assert.Equal(nm, LooseningFields.Torque.Value(text).Torque.NewtonMeters, 9);
 
     [Theory]
     [InlineData("1,500Nm")]

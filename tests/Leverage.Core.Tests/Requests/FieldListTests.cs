@@ -63,7 +63,7 @@ public sealed class FieldListTests
     }
 
     [Fact]
-    public void Every_property_of_a_request_is_asked_by_a_field_but_adapters_which_a_chest_puts_in()
+    public void Every_property_of_a_request_is_asked_by_a_field_and_a_turn_with_its_torque()
     {
         int fields = LooseningFields.All.Concat(LooseningFields.Slip).Where(field => field != LooseningFields.Bore).Distinct().Count();
         Assert.Equal(typeof(LooseningRequest).GetProperties().Length, fields + 1);

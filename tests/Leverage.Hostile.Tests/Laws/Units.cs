@@ -41,7 +41,7 @@ internal static class Units
 
     private static LooseningRequest Said(LooseningRequest r) => r with
     {
-        BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", LooseningFields.Torque.Value),
+        BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", LooseningFields.Held.Value),
         Prevailing = Of(r.Prevailing, x => x.PoundForceInches, "in-lb", LooseningFields.Prevailing.Value),
         AcrossFlats = Inches(r.AcrossFlats),
         Bar = Of(r.Bar, x => x.Feet, "ft", LooseningFields.Bar.Value),

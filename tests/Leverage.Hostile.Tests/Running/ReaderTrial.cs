@@ -30,7 +30,7 @@ internal static class ReaderTrial
 
     private static double Read(string reader, string text) => reader switch
     {
-        "torque" => LooseningFields.Torque.Value(text).NewtonMeters,
+        "torque" => LooseningFields.Torque.Value(text).Torque.NewtonMeters,
         "length" => LooseningFields.Bar.Value(text).Millimeters,
         "force" => LooseningFields.Force.Value(text).Newtons,
         "mass" => LooseningFields.VehicleMass.Value(text).Kilograms,
