@@ -77,7 +77,6 @@ public sealed class DefaultsTests
         Assert.Null(assessment.Lever);
         Assert.Null(assessment.Release);
         Near.Equal(630.2e3 / 484.634, assessment.NeededLikely.Millimeters, 1e-4);
-        Assert.StartsWith("take a bar of at least 1.40 m, 2.17 m for the hard case", AdviceWords.Of(assessment, UnitStyle.Metric)[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -6,13 +6,13 @@ namespace Leverage.Tests.Assessments;
 public sealed class JudgementEdgeTests
 {
     [Fact]
-    public void With_no_link_nothing_is_weakest_and_safety_has_no_end()
+    public void With_no_link_nothing_is_weakest_and_the_margin_has_no_end()
     {
         NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
-        var judged = Judgement.Of(nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), null, [], Surroundings.None, []);
-        Assert.Equal((-1, double.PositiveInfinity), (judged.Weakest, judged.Safety));
-        Assert.Equal(nut.HighNmm, judged.DemandHighNmm);
-        Assert.Equal((0, 0, 0), (judged.ComesLoose, judged.StaysTight, judged.Gives));
+        var judged = Judgement.Of(nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), null, [], Circumstances.None, []);
+        Assert.Equal((-1, double.PositiveInfinity), (judged.Weakest, judged.Margin));
+        Assert.Equal(nut.HighNmm, judged.StrongPullNmm);
+        Assert.Equal((0, 0, 0), (judged.ComesLoose, judged.StaysTight, judged.Breaks));
     }
 
     [Fact]
@@ -21,12 +21,12 @@ public sealed class JudgementEdgeTests
         NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16"));
         var link = LinkLimit.Least(LinkKind.Square, 300e3, LimitSource.TestTorque, true);
         var judged = Judgement.Of(
-            nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Surroundings.None, new double[3]);
+            nut, new HandFigures(new(500, 0.2), double.PositiveInfinity), 500, [link with { LimitNmm = 400e3 }, link, link], Circumstances.None, new double[3]);
         Assert.Equal(1, judged.Weakest);
-        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Gives, 1e-6);
+        Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Breaks, 1e-6);
     }
 
     [Fact]
-    public void Safety_is_the_lowest_limit_over_the_hard_demand() =>
-        Assert.Equal(2.5, new Judgement(600, 1000, 0, 2500, default, VerdictRules.None).Safety);
+    public void The_margin_is_the_lowest_limit_over_the_strong_pull() =>
+        Assert.Equal(2.5, new Judgement(1000, 0, 2500, default, default).Margin);
 }

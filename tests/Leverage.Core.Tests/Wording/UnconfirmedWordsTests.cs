@@ -17,20 +17,18 @@ namespace Leverage.Tests.Wording;
 public sealed class UnconfirmedWordsTests
 {
     [Property]
-    public void Whatever_row_an_answer_rests_on_is_told_where_it_is_unconfirmed_and_only_there(Places places)
+    public void A_figure_out_of_an_unconfirmed_row_is_marked_and_only_there(Places places)
     {
         if (Judged(AnyRequest.From(places)) is not { } a)
         {
             return;
         }
 
-        string told = string.Join('\n', UnconfirmedWords.Of(a, UnitStyle.Metric));
-        Told(told, "condition", "conditions", a.Setup.Fastener.Condition.Key, true);
-        Told(told, "stance", "stances", a.Setup.Hands.Stance.Key, true);
-        Told(told, "handle", "handle-friction", a.Setup.GripWords, a.Setup.Tube is not null);
-        bool brake = a.Setup.Hold?.By.Contains(Restraint.Brake) ?? false;
-        Assert.Equal(brake, told.Contains("brake that just meets its approval", StringComparison.Ordinal));
-        Assert.All(a.Links, link => Assert.Equal(!link.Limit.Confirmed, told.Contains($"limit of {PartWords.Name(link.Limit, UnitStyle.Metric)} (", StringComparison.Ordinal)));
+        IReadOnlyList<FigureLine> takes = LooseningFigures.Takes(a, UnitStyle.Metric);
+        Marked(takes[0].Value, "conditions", a.Setup.Fastener.Condition.Key);
+        Marked(takes[1].Note, "stances", a.Setup.Hands.Stance.Key);
+        string held = string.Concat(LooseningFigures.Around(a, UnitStyle.Metric).Where(line => line.Label == "Wheel held to").Select(line => line.Note));
+        Assert.Equal(a.Hold?.Capacity.Parts.Count(part => part.Status.IsUnconfirmed()) ?? 0, held.Count(letter => letter == '*'));
     }
 
     [Property]
@@ -46,7 +44,7 @@ public sealed class UnconfirmedWordsTests
         {
             bool sure = link.Kind switch
             {
-                LinkKind.Square or LinkKind.Adapter or LinkKind.FlexPin => false,
+                LinkKind.Square or LinkKind.Adapter or LinkKind.Extension or LinkKind.FlexPin or LinkKind.Corners => false,
                 LinkKind.Bar => !assumed.Contains("bar") && !assumed.Contains("bar yield"),
                 _ => true,
             };
@@ -93,10 +91,10 @@ public sealed class UnconfirmedWordsTests
         Assert.Contains("grade 8.8 (memory)", UnconfirmedWords.Of(thread, recalled, new(0.1, 0.14, 0.2)));
     }
 
-    private static void Told(string told, string what, string table, string key, bool used)
+    private static void Marked(string figure, string table, string key)
     {
-        bool unconfirmed = TableCatalog.Tables[table].Rows.Any(row => row.Key == key && row.Status.IsUnconfirmed());
-        Assert.Equal(used && unconfirmed, told.Split('\n').Any(line => line.StartsWith($"{what} {key} (", StringComparison.Ordinal)));
+        TableRow row = Assert.Single(TableCatalog.Tables[table].Rows, row => row.Key == key);
+        Assert.Equal(row.Status.IsUnconfirmed(), figure.EndsWith('*'));
     }
 
     private static LooseningAssessment? Judged(LooseningRequest request)
