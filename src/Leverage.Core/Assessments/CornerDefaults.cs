@@ -27,7 +27,7 @@ internal static class CornerDefaults
         NutClass steel = NutClass.Named(request.NutClass ?? "unknown");
         if (request.Worn is null)
         {
-            assumed.Add(new Assumption($"corners {wear.Words}", Status: ValueStatus.Judgement));
+            assumed.Add(new Assumption(wear.Words, Status: ValueStatus.Judgement));
         }
 
         if (request.NutClass is null)

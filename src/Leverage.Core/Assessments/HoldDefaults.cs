@@ -49,9 +49,11 @@ internal static class HoldDefaults
 
     private static Mass VehicleMass(LooseningRequest request)
     {
-        bool needed = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
-        return request.VehicleMass ?? (needed
-            ? throw new InputException("held-by", "a parking brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)
+        bool parking = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
+        bool foot = Has(request, Restraint.Helper) && request.WheelLoad is not { Newtons: > 0 };
+        return request.VehicleMass ?? (parking || foot
+            ? throw new InputException(
+                "held-by", $"a {(parking ? "parking" : "foot")} brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)
             : Mass.FromKilograms(4 * (request.WheelLoad ?? Force.Zero).Newtons / HangingWeight.StandardGravity));
     }
 

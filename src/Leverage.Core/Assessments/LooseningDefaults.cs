@@ -225,9 +225,10 @@ public static class LooseningDefaults
 
         if (request.Force is { } force && force.Newtons > stance.CapN(body.Kilograms))
         {
-            throw new InputException("force", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{force.Newtons:0} N down is more than the body weight of {body.Kilograms:0.#} kg. Give a smaller --force, or --body for a heavier person."));
+            throw new InputException(
+                "force",
+                string.Create(CultureInfo.InvariantCulture, $"{force.Newtons:0} N down is more than the body weight of {body.Kilograms:0.#} kg."),
+                LooseningFields.Force.Cure);
         }
 
         return new Hands(stance, person, body, request.Force);

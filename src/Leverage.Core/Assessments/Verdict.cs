@@ -134,7 +134,7 @@ public readonly record struct VerdictFacts
 /// <param name="Verdict">Whether to pull.</param>
 public readonly record struct Ruling(VerdictRules Stops, VerdictRules Cares, Safe Safe, Comes Comes, Verdict Verdict);
 
-/// <summary>Makes a verdict of what was found. Every threshold stands here, and every one is a judgement.</summary>
+/// <summary>Makes a verdict of what was found. Every threshold stands here, each our own.</summary>
 public static class VerdictOf
 {
     /// <summary>Chance of harm to a person above which it is not safe (judgement).</summary>

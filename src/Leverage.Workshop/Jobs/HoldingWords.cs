@@ -6,10 +6,10 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>States that look as if they were to hold a wheel, and do not: misspelt, or said in other words.</summary>
 internal static class HoldingWords
 {
-    /// <summary>Letters a state may differ by and still be meant (judgement).</summary>
+    /// <summary>Letters a state may differ by and still be meant.</summary>
     private const int Slips = 2;
 
-    /// <summary>What people say instead (judgement).</summary>
+    /// <summary>What people say instead.</summary>
     private static readonly (string Said, string Meant)[] Others =
     [
         ("handbrake", JobStates.ParkingBrake), ("hand brake", JobStates.ParkingBrake), ("handbrake on", JobStates.ParkingBrake),

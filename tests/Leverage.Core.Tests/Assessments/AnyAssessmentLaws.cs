@@ -5,6 +5,7 @@ using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Holding;
 using Leverage.LoadPath;
+using Leverage.Outcomes;
 using Leverage.Reading;
 using UnitsNet;
 
@@ -109,22 +110,25 @@ public sealed class AnyAssessmentLaws
         Assert.Equal(100, Shares.Hundreds([.. all.Select(one => one ?? 0)]).Sum());
     }
 
+    /// <summary>Where the tube stays on; what holds the wheel is left out, for a lift takes less load off it the longer the lever.</summary>
     [Property]
     public void More_reach_never_lowers_the_hand_s_share(Places places, Sized more)
     {
         LooseningRequest request = AnyRequest.From(places);
-        if (Judged(request) is not { Lever: not null } shorter || request.Bar is not { } bar)
+        if (Judged(request) is not { Lever: not null } judged || request.Bar is not { } bar)
         {
             return;
         }
 
         Length by = Length.FromMillimeters(more.Log(1, 2000));
-        LooseningSetup longer = shorter.Setup with
+        LooseningSetup setup = judged.Setup with { Hold = null };
+        OutcomeShares shorter = LooseningAssessor.WithoutAdvice(setup).Judgement.Shares;
+        OutcomeShares longer = LooseningAssessor.WithoutAdvice(setup with
         {
-            Tube = shorter.Setup.Tube is { } tube ? tube with { Length = tube.Length + by } : null,
-            Bar = shorter.Setup.Tube is null ? shorter.Setup.Bar! with { Length = bar + by } : shorter.Setup.Bar,
-        };
-        Assert.True(LooseningAssessor.WithoutAdvice(longer).Judgement.StaysTight <= shorter.Judgement.StaysTight + 1e-7);
+            Tube = setup.Tube is { } tube ? tube with { Length = tube.Length + by } : null,
+            Bar = setup.Tube is null ? setup.Bar! with { Length = bar + by } : setup.Bar,
+        }).Judgement.Shares;
+        Assert.True(longer.StaysTight * (1 - shorter.SlidesOff) <= shorter.StaysTight * (1 - longer.SlidesOff) + 2e-6);
     }
 
     [Property]

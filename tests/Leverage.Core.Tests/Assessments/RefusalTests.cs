@@ -33,7 +33,7 @@ public sealed class RefusalTests
             r => r with { Overlap = Mm(50), Tube = r.Tube! with { Length = Mm(90) } }
         },
         {
-            "force: 850 N down is more than the body weight of 82 kg. Give a smaller --force, or --body for a heavier person.",
+            "force: 850 N down is more than the body weight of 82 kg. Write: force 450N",
             r => r with { Force = Force.FromNewtons(850) }
         },
         {
@@ -57,8 +57,10 @@ public sealed class RefusalTests
             r => r with { Thread = null, Grade = "8.8" }
         },
         {
-            "torque: nothing says how tight it is: give the torque it was tightened to, or its thread and grade. Write: torque 460Nm",
-            r => r with { BookTorque = null, Thread = null }
+            "torque: nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: "
+            + "passenger car axle nut that sets the hub bearing, passenger car axle nut, hub bearing preset by its maker, "
+            + "rear hub nut, older car or light truck, drum brake and taper bearings. Write: torque 460Nm",
+            r => r with { BookTorque = null, Thread = null, AcrossFlats = null }
         },
         {
             "held-by: a parking brake is rated by the vehicle's mass. Write: mass 1250kg",
@@ -66,6 +68,10 @@ public sealed class RefusalTests
         },
         {
             "held-by: grip needs the load on the wheel, or the vehicle's mass. Write: wheel-load 3200N",
+            r => r with { HeldBy = [Restraint.Helper], VehicleMass = null, WheelLoad = null }
+        },
+        {
+            "held-by: a foot brake is rated by the vehicle's mass. Write: mass 1250kg",
             r => r with { HeldBy = [Restraint.Helper], VehicleMass = null, WheelLoad = null }
         },
         {

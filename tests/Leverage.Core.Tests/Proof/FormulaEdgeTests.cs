@@ -98,9 +98,9 @@ public sealed class FormulaEdgeTests
     }
 
     [Theory]
-    [InlineData("m99", "'M99' is not a thread known here")]
+    [InlineData("m99", "'m99' is not a thread known here")]
     [InlineData("\"", "'\"' is not a thread known here")]
-    [InlineData("y", "'Y' is not a thread known here")]
-    public void A_thread_that_is_none_is_named_as_it_was_understood(string text, string says) =>
+    [InlineData("y", "'y' is not a thread known here")]
+    public void A_thread_that_is_none_is_named_as_it_was_typed(string text, string says) =>
         Assert.StartsWith(says, Assert.Throws<InputException>(() => ThreadCatalog.Named(text)).Line, StringComparison.Ordinal);
 }
