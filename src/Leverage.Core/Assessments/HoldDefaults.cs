@@ -50,7 +50,7 @@ internal static class HoldDefaults
     private static Mass VehicleMass(LooseningRequest request)
     {
         bool parking = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
-        bool foot = Has(request, Restraint.Helper) && request.WheelLoad is not { Newtons: > 0 };
+        bool foot = request is { OnStands: true, WheelLoad: null } && Has(request, Restraint.Helper);
         return request.VehicleMass ?? (parking || foot
             ? throw new InputException(
                 "held-by", $"a {(parking ? "parking" : "foot")} brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)

@@ -72,7 +72,7 @@ public sealed class RefusalTests
         },
         {
             "held-by: a foot brake is rated by the vehicle's mass. Write: mass 1250kg",
-            r => r with { HeldBy = [Restraint.Helper], VehicleMass = null, WheelLoad = null }
+            r => r with { HeldBy = [Restraint.Helper], OnStands = true, VehicleMass = null, WheelLoad = null }
         },
         {
             "held-by: a chock holds by its height. Write: chock 100mm",

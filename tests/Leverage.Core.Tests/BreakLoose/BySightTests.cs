@@ -6,7 +6,7 @@ namespace Leverage.Tests.BreakLoose;
 
 public sealed class BySightTests
 {
-    private static readonly string[] Harmed = ["seal", "bearing", "tyre", "oil", "fuel", "brake-hose", "rubber"];
+    private static readonly string[] Harmed = ["seal", "bearing", "tyre", "oil", "oil-behind", "fuel", "brake-hose", "rubber"];
 
     public static TheoryData<string> Places => [.. TableCatalog.Tables["places"].Rows.Select(row => row.Key)];
 

@@ -23,6 +23,7 @@ public sealed class SourceAuditTests
         { "square-dimensions", "nominal_mm" },
     };
 
+    /// <summary>No figure is checked against our own estimate; what a careful mechanic says of a case is one by its nature.</summary>
     [Theory]
     [MemberData(nameof(Checks))]
     public void Every_check_names_its_source_and_its_status(string name)
@@ -30,7 +31,7 @@ public sealed class SourceAuditTests
         Assert.All(TableCatalog.Checks[name].Rows, row =>
         {
             Assert.True(row.Source.Count(char.IsLetter) >= 3, $"{row.Key}: '{row.Source}' is no source");
-            Assert.NotEqual(ValueStatus.Judgement, row.Status);
+            Assert.Equal(name == "verdicts", row.Status == ValueStatus.Judgement);
         });
     }
 

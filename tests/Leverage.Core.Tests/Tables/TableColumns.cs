@@ -21,6 +21,7 @@ internal static class TableColumns
         ["spanner-lengths"] = ["sizes", "form"],
         ["tubes"] = ["designation", "standard"],
         ["prevailing"] = ["size", "quantity"],
+        ["shop-tools"] = ["kind", "drive", "length_mm"],
         ["large-nuts"] = ["application", "thread", "grade", "lubrication"],
     };
 
