@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Leverage.Assessments;
+using Leverage.Preload;
 using Leverage.Threads;
 
 namespace Leverage.Benchmarks;
