@@ -38,7 +38,7 @@ internal sealed class SetUpChooser
         var alike = Alike.Of(fastener, hold, history);
         if (!_known.TryGetValue(alike, out var known))
         {
-            _known[alike] = known = Chosen(fastener, Nut(fastener, hold));
+            _known[alike] = known = Chosen(fastener, Nut(fastener, hold, history));
         }
 
         return known;
@@ -109,7 +109,7 @@ internal sealed class SetUpChooser
         Advise = false,
     };
 
-    private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold) => (hold?.Request ?? new LooseningRequest()) with
+    private static LooseningRequest Nut(JobFastener fastener, WheelHold? hold, NutHistory history) => (hold?.Request ?? new LooseningRequest()) with
     {
         BookTorque = fastener.BookTorque,
         Then = fastener.Then,
@@ -123,5 +123,7 @@ internal sealed class SetUpChooser
         Soaked = fastener.Soaked,
         AcrossFlats = fastener.AcrossFlats,
         Tool = fastener.Tool,
+        Held = history.Held,
+        Came = history.Came,
     };
 }

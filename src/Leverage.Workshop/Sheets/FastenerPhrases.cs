@@ -86,6 +86,7 @@ public static class FastenerPhrases
         if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
         {
             sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
+            sentences.AddRange(planned.Assessment.Moves.Where(step => step.Key != "now").Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
         }
 
         if (planned.Fastener.Rounded)
