@@ -88,9 +88,9 @@ public sealed record JobPlan
             .OrderByDescending(planned => planned.Assessment.Nut.LikelyNmm).Take(most),
     ];
 
-    /// <summary>The one whose verdict asks for a drawing: a tube is slipped over, and it is no clean go; null where none does.</summary>
+    /// <summary>The one whose verdict asks for a drawing: a tube is slipped over, and it must not be pulled as it is; null where none does.</summary>
     public PlannedLoosening? AsksForDrawing =>
-        Loosening.FirstOrDefault(planned => planned is { Choice.SetUp.Set.Tube: not null, Verdict: not Verdict.Go });
+        Loosening.FirstOrDefault(planned => planned is { Choice.SetUp.Set.Tube: not null, Verdict: Verdict.Stop });
 
     /// <summary>The worst verdict of all.</summary>
     public Verdict Verdict => Loosening.Count == 0 ? Verdict.Go : Loosening.Max(planned => planned.Verdict);

@@ -16,9 +16,6 @@ public static class FastenerPhrases
     /// <summary>Force of the hands above which a pull on a vehicle on stands is a strong one, N (judgement).</summary>
     public const double StrongPullN = 250;
 
-    /// <summary>Changes told on a sheet, best first: the row has one line for them.</summary>
-    private const int Advices = 1;
-
     /// <summary>What it is: "M10, 17 mm hex".</summary>
     public static string Kind(JobFastener fastener, UnitStyle units)
     {
@@ -86,7 +83,7 @@ public static class FastenerPhrases
         if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
         {
             sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
-            sentences.AddRange(planned.Assessment.Moves.Where(step => step.Key != "now").Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
+            sentences.AddRange(planned.Assessment.Moves.Where(step => IsFirst(step, planned.Verdict)).Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
         }
 
         if (planned.Fastener.Rounded)
@@ -102,10 +99,9 @@ public static class FastenerPhrases
         return string.Join(' ', sentences);
     }
 
-    /// <summary>The change itself, without what it gains.</summary>
-    private static string What(string advice) => advice.IndexOf(": ", StringComparison.Ordinal) is var end and > 0 ? advice[..end] : advice;
-
-    private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
+    /// <summary>Whether a step is what to do before the pull: not the pull itself, and no nut is cut that likely comes.</summary>
+    private static bool IsFirst(LadderStep step, Assessments.Verdict verdict) =>
+        step.Key != "now" && (verdict != Assessments.Verdict.Care || step.Move?.Effect != MoveEffect.Cut);
 
     private static IEnumerable<string> History(NutHistory history, UnitStyle units)
     {

@@ -51,6 +51,7 @@ internal static class SheetStyle
         td span, th span { color: var(--soft); }
         td.ticked b, td.ticked b + span, td.words b, td.words b + span { display: inline; }
         tbody th b { font-size: 10pt; }
+        th[colspan] b, th[colspan] span, th[colspan] strong { display: inline; margin-right: .6em; }
         h1, h1 + p { display: inline; margin-right: .6rem; }
         td.figure b, td.verdict b { white-space: nowrap; }
         td.figure b, td.figure b + span { display: inline; }
@@ -67,6 +68,8 @@ internal static class SheetStyle
           html { font-size: 8.5pt; }
           main { max-width: none; padding: 0; }
           .drawing svg { max-height: 62mm; }
+          .panel div { display: block; }
+          .panel dt, .panel dd { display: inline; margin-right: .5em; }
         }
         @media screen and (max-width: 700px) {
           main { padding: .7rem; }

@@ -20,7 +20,7 @@ internal sealed class WorkTable
     }
 
     internal SheetTable Table() => new(
-        [new("task", 23), new("fasteners", 25), new("with", 18), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 13), new("came loose, held", 6), new("refit", 5)],
+        [new("task", 21), new("fasteners", 28), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 13), new("came, held", 6), new("refit", 5)],
         [.. _plan.Tasks.Select(Task), .. InNoTask()]);
 
     private SheetGroup Task(PlannedTask planned)
