@@ -12,7 +12,7 @@ internal sealed class RefitTable
     internal RefitTable(JobPlan plan, UnitStyle units) => (_plan, _units) = (plan, units);
 
     internal SheetTable Table() => new(
-        [new("step: the reverse of", 24), new("fasteners", 27), new("torque", 21), new("torque wrench", 13), new("new, and to remember", 15)],
+        [new("step: the reverse of", 22), new("fasteners", 27), new("torque", 21), new("torque wrench", 14), new("new, and to remember", 16)],
         [.. _plan.RefitSteps.Select(Step)]);
 
     private SheetGroup Step(RefitStep step)

@@ -36,7 +36,7 @@ internal static class SheetStyle
         input[type=checkbox]:checked { background: linear-gradient(45deg, transparent 44%, var(--ink) 44% 56%, transparent 56%),
           linear-gradient(-45deg, transparent 44%, var(--ink) 44% 56%, transparent 56%); }
         table { width: 100%; table-layout: fixed; border-collapse: collapse; margin: .3rem 0; font-size: .87rem; line-height: 1.15; }
-        th, td { text-align: left; vertical-align: top; padding: .1rem .3rem; font-weight: 400; }
+        th, td { text-align: left; vertical-align: top; padding: .05rem .25rem; font-weight: 400; }
         thead th { border-bottom: 2px solid var(--ink); font-weight: 700; vertical-align: bottom; }
         tbody { border-bottom: 1px solid var(--ink); }
         tbody tr + tr:not(.note) td { border-top: 1px solid #bbb; }
@@ -45,19 +45,20 @@ internal static class SheetStyle
         tbody tr:nth-last-child(2) { break-after: avoid; }
         tr.note td { padding-top: 0; }
         tbody:last-child { break-before: avoid; }
-        td b, th b { font-size: 12pt; line-height: 1.1; font-weight: 700; }
-        td.words b { font-weight: 400; font-size: 9.5pt; }
+        td b, th b { font-size: 12pt; line-height: 1.05; font-weight: 700; }
+        td.ticked b { font-weight: 400; }
+        td.words b { font-weight: 400; font-size: 9pt; }
         td b, td span, td strong, th b, th span, th strong { display: block; }
         td span, th span { color: var(--soft); }
         td.ticked b, td.ticked b + span, td.words b, td.words b + span { display: inline; }
-        tbody th b { font-size: 10pt; }
+        tbody th b { font-size: 9.5pt; }
         th[colspan] b, th[colspan] span, th[colspan] strong { display: inline; margin-right: .6em; }
         h1, h1 + p { display: inline; margin-right: .6rem; }
         td.figure b, td.verdict b { white-space: nowrap; }
         td.figure b, td.figure b + span { display: inline; }
-        td.verdict b { display: inline-block; margin-right: .3em; }
+        td.verdict b { display: inline-block; margin-right: .2em; }
         td.blank b { border-bottom: 1px solid var(--line); height: 6mm; }
-        td em { display: inline-block; font-style: normal; font-weight: 700; font-size: 10.5pt; line-height: 1.1; padding: 0 .2em;
+        td em { display: inline-block; font-style: normal; font-weight: 700; font-size: 9.5pt; line-height: 1.1; padding: 0 .15em;
           border: 1px solid var(--ink); border-radius: 3px; }
         td em.care { border-width: 3px; }
         td em.stop { background: var(--ink); color: #fff; print-color-adjust: exact; -webkit-print-color-adjust: exact; }

@@ -20,7 +20,7 @@ internal sealed class WorkTable
     }
 
     internal SheetTable Table() => new(
-        [new("task", 21), new("fasteners", 28), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 13), new("came, held", 6), new("refit", 5)],
+        [new("task", 23), new("fasteners", 26), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 11), new("who, and what holds", 14), new("came", 5), new("refit", 4)],
         [.. _plan.Tasks.Select(Task), .. InNoTask()]);
 
     private SheetGroup Task(PlannedTask planned)
