@@ -1,3 +1,4 @@
+using Leverage.Assessments;
 using Leverage.Reading;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;
@@ -56,6 +57,24 @@ public static class SessionTests
         Assert.Contains(Preparation.Lines(plan, UnitStyle.Metric), line => line is { Label: "So far", Words: "3 of 4 tasks done, 3 of 4 fasteners loose" });
         string html = HtmlSheet.Write(JobSheet.Of(plan, UnitStyle.Metric, []));
         Assert.DoesNotContain("strip left</b>", html[..html.IndexOf("Refit", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public static void From_one_day_to_the_next_what_happened_narrows_what_the_nut_left_is_said_to_take()
+    {
+        NutFigures first = Right(Day("", "", ""));
+        NutFigures second = Right(Day("", "held = \"400Nm\"", ""));
+        NutFigures third = Right(Day("came_loose = \"420Nm\"", "held = \"400Nm\"", ""));
+
+        Assert.InRange(first.Spread.Survival(400e3), 0.3, 0.95);
+        Assert.InRange(second.LowNmm, 400e3, first.HighNmm);
+        Assert.Equal(first.Spread.Survival(450e3) / first.Spread.Survival(400e3), second.Spread.Survival(450e3), 0.02);
+        Assert.True(second.LikelyNmm > first.LikelyNmm);
+        Assert.InRange(third.LowNmm, 400e3, second.LowNmm - 1);
+        Assert.True(third.LikelyNmm < second.LikelyNmm);
+        Assert.True(third.HighNmm < second.HighNmm);
+
+        static NutFigures Right(JobPlan plan) => plan.Loosening.Single(planned => planned.Fastener.Name == "right nut").Assessment.Nut;
     }
 
     [Fact]
