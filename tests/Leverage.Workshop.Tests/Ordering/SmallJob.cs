@@ -82,7 +82,7 @@ public sealed record SmallJob(IReadOnlyList<TaskRules> Tasks, IReadOnlyList<stri
     private static SmallJob Passed(IEnumerable<TaskRules> any, List<string> start)
     {
         TaskRules[] tasks = [.. any.Select((task, i) => task with { Name = Name(i) })];
-        while (RuleCheck.Problems(tasks, start).FirstOrDefault() is { } problem)
+        while (RuleCheck.Problems(tasks, start) is [var problem, ..])
         {
             TaskRules task = tasks[problem.Task];
             tasks[problem.Task] = problem.Key switch

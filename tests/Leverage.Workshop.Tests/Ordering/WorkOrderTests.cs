@@ -72,18 +72,18 @@ public static class WorkOrderTests
             _ => Named(Nuts.Name) with { Gives = ["loose", word] },
         };
 
-        RuleProblem? problem = RuleCheck.Problems([Lift, Wheels, wrong], ["wheels down", "in gear"]).FirstOrDefault();
+        IReadOnlyList<RuleProblem> problems = RuleCheck.Problems([Lift, Wheels, wrong], ["wheels down", "in gear"]);
 
-        Assert.Equal(new RuleProblem(2, key, 1, message), problem);
+        Assert.Equal(new RuleProblem(2, key, 1, message), problems[0]);
     }
 
     [Fact]
     public static void Two_tasks_of_one_name_are_refused()
     {
-        RuleProblem? problem = RuleCheck.Problems([Lift, Wheels, Lift with { Name = "LIFT the axle" }], ["wheels down"]).FirstOrDefault();
+        RuleProblem problem = RuleCheck.Problems([Lift, Wheels, Lift with { Name = "LIFT the axle" }], ["wheels down"])[0];
 
-        Assert.Equal(2, problem?.Task);
-        Assert.Contains("two tasks", problem?.Message, StringComparison.Ordinal);
+        Assert.Equal(2, problem.Task);
+        Assert.Contains("two tasks", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class RoomOrderTests
         using AssemblyDefinition assembly = AssemblyDefinition.ReadAssembly(Path.Combine(AppContext.BaseDirectory, $"{library}.dll"));
         var rooms = order.Select((room, place) => (room, place)).ToDictionary(one => prefix + one.room, one => one.place, StringComparer.Ordinal);
         TypeDefinition[] types = [.. assembly.MainModule.GetTypes().Where(type => Room(type).StartsWith(prefix, StringComparison.Ordinal))];
-        Assert.Empty(types.Select(Room).Distinct().Where(room => !rooms.ContainsKey(room)));
+        Assert.All(types.Select(Room).Distinct(), room => Assert.Contains(room, rooms.Keys));
         string[] against =
         [
             .. types.SelectMany(type => UsedRooms.By(type).Where(rooms.ContainsKey).Where(used => rooms[used] > rooms[Room(type)])
