@@ -6,6 +6,7 @@
 using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
+using Leverage.Requests;
 using Leverage.Threads;
 using UnitsNet;
 

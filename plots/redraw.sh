@@ -14,6 +14,7 @@ for ending in png svg; do
   draw $leverage loosen $axle_nut --condition used --drive 3/4 --bar 1200mm --bar-diameter 24mm --chart window-works.$ending
   draw $leverage loosen $axle_nut --condition rusted --drive 1/2 $tube --chart window-tube.$ending --sketch side-view.$ending
   draw $leverage slip $tube --chart slip.$ending
+  draw $leverage loosen $axle_nut --condition used --drive 3/4 $tube --stance lift-legs --sketch side-view-lift.$ending
   draw $leverage slip $tube --surface greasy --sketch side-view-slides.$ending
   draw $leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --chart tighten.$ending
 done

@@ -20,13 +20,13 @@ public sealed record TornadoBar(string Input, double AtLow, double AtHigh)
 /// <param name="Words">A value of the answer in words.</param>
 public sealed record Tornado(string Axis, double Centre, IReadOnlyList<TornadoBar> Bars, Func<double, string> Words)
 {
-    /// <summary>What moves the chance that it comes undone.</summary>
-    /// <param name="undone">The chance as it stands.</param>
+    /// <summary>What moves the chance that the nut comes loose.</summary>
+    /// <param name="comesLoose">The chance as it stands.</param>
     /// <param name="swings">The inputs' swings.</param>
-    /// <returns>The tornado, in per cent.</returns>
-    public static Tornado OfComesLoose(double undone, IEnumerable<Swing> swings) => new(
-        "chance that it comes loose, in 100",
-        100 * undone,
+    /// <returns>The tornado, in hundredths.</returns>
+    public static Tornado OfComesLoose(double comesLoose, IEnumerable<Swing> swings) => new(
+        "chance that the nut comes loose, in 100",
+        100 * comesLoose,
         [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.ComesLooseLow, 100 * swing.ComesLooseHigh))],
-        value => UnitStyle.Percent(value / 100));
+        value => UnitStyle.Fixed(value, 0));
 }

@@ -152,7 +152,7 @@ public sealed class WindowChart
         var (low, likely, high) = _drawn.NeedAt(reach);
         var mark = new SetupMark(_panel.Pixel(reach, low), _panel.Pixel(reach, likely), _panel.Pixel(reach, high), _panel.Area);
         _panel.Avoid(new SKPoint(mark.X, _panel.Area.Bottom), new SKPoint(mark.X, _panel.Area.Top));
-        _panel.Mark(mark.Box, mark.Draw);
+        _panel.Mark(mark.Box.Grown(4), mark.Draw);
         string need = _units.Force(Force.FromNewtons(_window.NeedLikelyN[0] * _window.ReachMm[0] / reachMm));
         string text = $"{Unbroken($"yours, {_units.Any(Length.FromMillimeters(reachMm))}:")} {Unbroken($"likely needs {need}")}";
         _panel.Label(new LabelWish(text, new TextLook(_page.TextSize, true, Ink.Text, true), mark.Upright)

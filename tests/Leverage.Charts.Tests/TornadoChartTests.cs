@@ -15,7 +15,7 @@ public sealed class TornadoChartTests
         ChartChecks.Sound(TornadoChart.Draw(tornado, "case", ChartPage.Portrait));
         string words = Cases.Words(TornadoChart.Draw(tornado, "case"));
         Assert.All(tornado.Bars, bar => Assert.Contains(bar.Input, words, StringComparison.Ordinal));
-        Assert.Contains("chance that it comes undone, %", words, StringComparison.Ordinal);
+        Assert.Contains("chance that the nut comes loose, in 100", words, StringComparison.Ordinal);
     }
 
     [Theory]

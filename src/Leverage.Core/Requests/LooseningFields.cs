@@ -135,7 +135,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Pressure> TubeYield = F.Of(
         "tube-yield", Kinds.Stress("235MPa"), "yield of its steel",
-        r => r.TubeYield, (r, v) => r with { TubeYield = v }, leftOut: "235MPa", needs: [Tube]);
+        r => r.TubeYield, (r, v) => r with { TubeYield = v }, leftOut: "195MPa", needs: [Tube]);
 
     internal static readonly Field<LooseningRequest, Length> Overlap = F.Of(
         "overlap", Kinds.Length("250mm"), "how far it goes on",

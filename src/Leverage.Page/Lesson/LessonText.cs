@@ -7,10 +7,10 @@ using UnitsNet;
 
 namespace Leverage.Page.Lesson;
 
-/// <summary>The lesson "Why a slipped-over extension comes off" with the learner's own numbers.</summary>
+/// <summary>The lesson "Why a slipped-over tube comes off" with the learner's own numbers.</summary>
 internal static class LessonText
 {
-    private const string Title = "Why a slipped-over extension comes off";
+    private const string Title = "Why a slipped-over tube comes off";
 
     /// <summary>The six steps for what an address says.</summary>
     /// <exception cref="InputException">The set-up cannot be, or has no tube.</exception>
