@@ -132,8 +132,8 @@ public sealed class LadderLaws
     {
         LadderStep lever = Loosening.Assess(Request(3, "rusted", 0)).Moves.Single(step => step.Key == "bigger-drive");
         Assert.Equal("3/4", lever.Tool!.Drive);
-        Assert.Contains(lever.Tool.Bar!.Value.Millimeters, new[] { 500.0, 1000.0 });
-        Assert.Contains(lever.Tool.Tube!.Length.Millimeters, new[] { 600.0, 1000.0, 1500.0 });
+        Assert.True(lever.Tool.Bar!.Value.Millimeters is 500 or 1000);
+        Assert.True(lever.Tool.Tube!.Length.Millimeters is 600 or 1000 or 1500);
         string words = MoveWords.Of(lever, UnitStyle.Metric);
         Assert.StartsWith("Take a 3/4 in bar ", words, StringComparison.Ordinal);
         Assert.Contains("36 mm socket", words, StringComparison.Ordinal);

@@ -44,7 +44,7 @@ public sealed class PullSequenceLaws
     {
         Pull[] pulls = [.. Rising(seed, harder.Log(1.01, 2)).Select(pull => pull with { Risks = [], Tube = null, TubeKey = "" })];
         double last = PullSequence.Run([pulls[^1]])[0].ComesLoose;
-        Assert.Equal(last, PullSequence.Run(pulls)[^1].ComesLoose, 0.002);
+        Assert.Equal(last, PullSequence.Run(pulls)[^1].ComesLoose, 0.005);
     }
 
     [Property]
@@ -53,8 +53,8 @@ public sealed class PullSequenceLaws
         Pull[] pulls = [.. Rising(seed, harder.Log(1.01, 2))];
         ByThen last = PullSequence.Run([pulls[^1]])[0];
         ByThen all = PullSequence.Run(pulls)[^1];
-        Assert.Equal(last.ComesLoose, all.ComesLoose, 0.002);
-        Assert.Equal(last.Breaks, all.Breaks, 0.002);
+        Assert.Equal(last.ComesLoose, all.ComesLoose, 0.005);
+        Assert.Equal(last.Breaks, all.Breaks, 0.005);
     }
 
     [Property]
@@ -64,7 +64,7 @@ public sealed class PullSequenceLaws
         double held = pull.Nut.Quantile(0.3);
         Pull after = pull with { Nut = pull.Nut.HavingHeld(held) };
         Assert.True(PullSequence.Run([after])[0].ComesLoose <= PullSequence.Run([pull])[0].ComesLoose + 1e-6);
-        Assert.Equal(after.Nut.Survival(held), 1, 1e-9);
+        Assert.Equal(1, after.Nut.Survival(held), 1e-9);
     }
 
     /// <summary>Three pulls of the same person, each harder than the one before.</summary>
@@ -77,7 +77,7 @@ public sealed class PullSequenceLaws
     private static Pull Of(RandomPull random, double harder) => new(
         BreakLooseSpread.Torque(random.Fastener),
         new Strength(harder * random.Hand.MedianNmm, random.Hand.Sigma, harder * random.Hand.CapNmm),
-        [.. random.Risks.Select((risk, i) => ($"thing {i}", risk))],
+        [.. random.Risks.Select((risk, i) => (FormattableString.Invariant($"thing {i}"), risk))],
         random.Tube,
         random.Tube is null ? "" : "tube");
 }
