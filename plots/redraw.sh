@@ -16,7 +16,8 @@ for ending in png svg; do
   draw $leverage slip $tube --chart slip.$ending
   draw $leverage loosen $axle_nut --condition used --drive 3/4 $tube --stance lift-legs --sketch side-view-lift.$ending
   draw $leverage slip $tube --surface greasy --sketch side-view-slides.$ending
-  draw $leverage tighten --thread M12x1.25 --grade 10.9 --friction 0.12 --chart tighten.$ending
+  draw $leverage tighten --thread M12x1.25 --grade 10.9 --chart tighten.$ending
+  draw $leverage tighten --torque "60Nm + 90deg" --thread M12x1.25 --grade 10.9 --grip 45mm --chart tighten-turn.$ending
 done
 dotnet run Gallery.cs -- .
 dotnet run Icon.cs -- ../src/Leverage.Package/icon.png

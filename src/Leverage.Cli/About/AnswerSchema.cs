@@ -12,6 +12,7 @@ using Leverage.Wording;
 using Leverage.Cli.Input;
 using Leverage.Requests;
 using Leverage.Cli.Output;
+using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Picking;
 using Leverage.Workshop.Sheets;
 
@@ -50,8 +51,9 @@ internal static class AnswerSchema
     /// <summary>The option that names the command.</summary>
     internal static TextOption Option(Terminal terminal)
     {
-        FieldKind<string> kind = Kinds.Choice([.. Commands.Select(command => (command, command))]);
-        return Printing.Option("--schema", kind, "JSON Schema of that command's --json", command => terminal.Answers.Write(Of(command)));
+        FieldKind<string> kind = Kinds.Choice([.. Commands.Concat(FileSchema.All.Select(file => file.Name)).Select(name => (name, name))]);
+        return Printing.Option("--schema", kind, "JSON Schema of that command's --json, or of that file", name => terminal.Answers.Write(
+            FileSchema.All.FirstOrDefault(file => file.Name == name).Of is { } file ? Text(file()) : Of(name)));
     }
 
     /// <summary>The schema of a command's answer.</summary>

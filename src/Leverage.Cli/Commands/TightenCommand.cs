@@ -13,7 +13,7 @@ namespace Leverage.Cli.Commands;
 internal sealed class TightenCommand : LeverageCommand
 {
     private readonly FieldOptions<TighteningRequest> _fields = new(TighteningFields.All);
-    private readonly Picture _chart = new("--chart", "torque against friction");
+    private readonly Picture _chart = new("--chart", "preload against torque and turn");
 
     /// <inheritdoc/>
     internal override string Example => "tighten --thread M12x1.25 --grade 10.9 --friction 0.12";
@@ -26,8 +26,8 @@ internal sealed class TightenCommand : LeverageCommand
     {
         _chart.Check(given);
         TighteningAssessment assessment = Tightening.Assess(_fields.Read(given, new TighteningRequest()));
-        _chart.Write(given, () => FrictionChart.Draw(
-            FrictionCurveMaker.Of(assessment), TighteningTitle.Of(assessment), given.Units));
+        _chart.Write(given, () => PreloadChart.Draw(
+            PreloadCurve.Of(assessment), TighteningTitle.Of(assessment), given.Units));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(TighteningAnswer.Of(assessment), AnswerJson.Shared.TighteningAnswer),

@@ -9,8 +9,12 @@ namespace Leverage.Cli.Output;
 /// <summary>The answer of <c>leverage loosen</c> in words: on one screen, or with every part, source and assumption.</summary>
 internal sealed class LoosenWords
 {
-    /// <summary>Weakest parts shown on one screen.</summary>
-    private const int Weakest = 3;
+    /// <summary>Lines of one screen.</summary>
+    private const int Screen = 24;
+
+    /// <summary>What is shown, from the most: weakest parts, moves without a figure, empty lines in between.</summary>
+    private static readonly (int Parts, bool Figureless, bool Airy)[] Fits =
+        [(3, true, true), (2, true, true), (2, false, true), (2, false, false), (1, false, false)];
 
     private readonly LooseningAssessment _a;
     private readonly CrossCheck? _drawn;
@@ -21,18 +25,43 @@ internal sealed class LoosenWords
     internal LoosenWords(LooseningAssessment assessment, CrossCheck? drawn, UnitStyle units, bool more) =>
         (_a, _drawn, _units, _more) = (assessment, drawn, units, more);
 
-    /// <summary>Lays the answer out.</summary>
+    /// <summary>Lays the answer out: whole with more, else as much as fits on one screen.</summary>
     internal void Write(Page page)
+    {
+        if (_more)
+        {
+            Write(page, (int.MaxValue, true, true));
+            return;
+        }
+
+        Write(page, Fits.FirstOrDefault(Stands, Fits[^1]));
+    }
+
+    private bool Stands((int Parts, bool Figureless, bool Airy) shown)
+    {
+        var text = new StringWriter();
+        Write(new Page(text, colour: false), shown);
+        return text.ToString().Count(letter => letter == '\n') <= Screen;
+    }
+
+    private void Write(Page page, (int Parts, bool Figureless, bool Airy) shown)
     {
         page.Headline(_a.Verdict, LooseningTitle.Of(_a.Setup, _units));
         Answers(page);
-        MoveTable.Write(page, _a, _units);
+        MoveTable.Write(
+            page,
+            [.. _a.Moves.Where((step, i) => shown.Figureless || step.ComesLooseBy is not null || i == _a.Moves.Count - 1)],
+            _units);
         foreach (string watch in WatchWords.Of(_a, _units).Take(_more ? int.MaxValue : 1))
         {
             page.Note("Watch", watch);
         }
 
-        page.Space();
+        if (shown.Airy)
+        {
+            page.Space();
+        }
+
         Figures(page, LooseningFigures.Takes(_a, _units));
         if (_more)
         {
@@ -40,8 +69,12 @@ internal sealed class LoosenWords
             Figures(page, LooseningFigures.Around(_a, _units));
         }
 
-        page.Space();
-        Parts(page);
+        if (shown.Airy)
+        {
+            page.Space();
+        }
+
+        Parts(page, shown.Parts);
         Close(page);
     }
 
@@ -58,13 +91,13 @@ internal sealed class LoosenWords
     {
         Ruling ruling = _a.Judgement.Ruling;
         string chances = _a.Lever is null ? "no lever is said" : ChanceWords.Of(_a);
-        page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal),-7} {chances}");
+        page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal)}: {chances}");
         IReadOnlyList<string> reasons = Reasons.Of(_a, _units);
         string safe = VerdictWords.Word(ruling.Safe).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal);
         string why = reasons.Count > 0 ? string.Join(' ', reasons.Take(_more ? int.MaxValue : 1))
             : ruling.Safe == Safe.Yes ? "no part breaks at a strong pull"
             : "no socket, spanner, key or square was judged";
-        page.Note("Is it safe?", $"{safe,-7} {why}");
+        page.Note("Is it safe?", $"{safe}: {why}");
         if (LooseningAnswers.Alike(_a) is { } alike)
         {
             page.Note("All alike", string.Create(CultureInfo.InvariantCulture,
@@ -78,9 +111,9 @@ internal sealed class LoosenWords
         }
     }
 
-    private void Parts(Page page)
+    private void Parts(Page page, int most)
     {
-        JudgedLink[] links = [.. _a.Links.OrderBy(link => link.Limit.LimitNmm).Take(_more ? int.MaxValue : Weakest)];
+        JudgedLink[] links = [.. _a.Links.OrderBy(link => link.Limit.LimitNmm).Take(most)];
         if (links.Length > 0)
         {
             var table = new Columns(_more ? "lrrrl" : "lrrr").Row(_more
@@ -106,7 +139,7 @@ internal sealed class LoosenWords
         IReadOnlyList<string> missing = NotJudgedWords.Of(_a);
         if (missing.Count > 0)
         {
-            page.Line($"Not judged: {string.Join(", ", missing)}");
+            page.Note("Not judged", string.Join(", ", missing));
         }
 
         if (_more)
@@ -115,7 +148,7 @@ internal sealed class LoosenWords
         }
 
         page.Line(_more ? $"{UnconfirmedWords.Mark} {UnconfirmedWords.Meaning}" : $"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
-        page.Line($"Before you pull: {Cautions.Of(_a)}");
+        page.Note("Before you pull", Cautions.Of(_a));
     }
 
     private static string Range(double low, double high) => UnitStyle.Fixed(100 * low, 0) == UnitStyle.Fixed(100 * high, 0)

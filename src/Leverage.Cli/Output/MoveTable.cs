@@ -7,9 +7,6 @@ namespace Leverage.Cli.Output;
 /// <summary>The moves of an answer, in order, with the chances by then.</summary>
 internal static class MoveTable
 {
-    /// <summary>Lays the moves out.</summary>
-    internal static void Write(Page page, LooseningAssessment assessment, UnitStyle units) => Write(page, assessment.Moves, units);
-
     /// <summary>Lays steps out: each with its number, the pull as asked as "now", what destroys the nut as "last".</summary>
     internal static void Write(Page page, IReadOnlyList<LadderStep> steps, UnitStyle units)
     {

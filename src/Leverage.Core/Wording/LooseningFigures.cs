@@ -43,7 +43,7 @@ public static class LooseningFigures
             new(
                 "You make",
                 $"likely {Number(assessment.Hand.Quantile(0.5) * lever.ReachMm, style)}, strong pull {style.Torque(Nm(assessment.Judgement.StrongPullNmm))}",
-                $"hands {style.Reach(Mm(lever.ReachMm))} out, {who}"),
+                who),
             new("Lever", $"needed {style.Reach(assessment.NeededLikely)}, yours {style.Reach(Mm(lever.ReachMm))}", "nut to middle of the hands"),
         ];
     }

@@ -82,9 +82,7 @@ public static class PartWords
         LimitSource.RecalledTest => "recalled test torque, unconfirmed",
         LimitSource.LeastSquare => "plastic at 39 HRC, unconfirmed",
         LimitSource.BarOfSquare => "what its square stands; measure the bar",
-        LimitSource.Folds => link.SetsNmm is { } sets
-            ? $"folds; takes a set at {UnitStyle.Figures(sets / 1000)} N·m"
-            : "folds",
+        LimitSource.Folds => "folds",
         LimitSource.DoubleShear => "double shear at yield",
         LimitSource.PlasticTube => "fully plastic, EN 1993-1-1 class 1",
         LimitSource.ElasticTube => "first yield, not class 1",

@@ -16,7 +16,7 @@ public sealed class WhatMattersTests : IDisposable
     public void Words_give_each_input_s_swing_and_what_to_learn_first()
     {
         string answer = Ran.Here(Ran.Words($"{Line} --what-matters")).Answer;
-        Assert.Contains("what matters, P10 to P90", answer, StringComparison.Ordinal);
+        Assert.Contains("what matters, from its low to its high end", answer, StringComparison.Ordinal);
         Assert.Matches(@"\n  your own force +\d+ % … \d+ % +\d\.\d\d m … \d\.\d\d m\n", answer);
         Assert.Contains("To learn first  ", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("what matters", Ran.Here(Ran.Words(Line)).Answer, StringComparison.Ordinal);
@@ -27,7 +27,7 @@ public sealed class WhatMattersTests : IDisposable
     {
         JsonElement answer = JsonDocument.Parse(Ran.Here(Ran.Words($"{Line} --what-matters --json")).Answer).RootElement;
         string words = Ran.Here(Ran.Words($"{Line} --what-matters")).Answer;
-        int place = words.IndexOf("what matters, P10", StringComparison.Ordinal);
+        int place = words.IndexOf("what matters, from its", StringComparison.Ordinal);
         foreach (JsonElement swing in answer.GetProperty("whatMatters").EnumerateArray())
         {
             int next = words.IndexOf($"\n  {swing.GetProperty("input").GetString()} ", place, StringComparison.Ordinal);
@@ -44,7 +44,7 @@ public sealed class WhatMattersTests : IDisposable
     public void Without_a_bar_the_words_say_what_is_missing_and_a_tornado_is_refused()
     {
         string line = "loosen 200Nm --thread M16 --hex 24mm --drive 3/4";
-        Assert.Contains("give --bar to see", Ran.Here(Ran.Words($"{line} --what-matters")).Answer, StringComparison.Ordinal);
+        Assert.Contains("Write: --bar 600mm to see", Ran.Here(Ran.Words($"{line} --what-matters")).Answer, StringComparison.Ordinal);
         Ran ran = Ran.Here([.. Ran.Words(line), "--what-matters-chart", Chart]);
         Assert.Equal((2, ""), (ran.Code, ran.Answer));
         Assert.StartsWith("leverage: --what-matters-chart: needs a bar to draw.", ran.Errors, StringComparison.Ordinal);

@@ -1,5 +1,7 @@
 using Leverage.Assessments;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Sheets;
 
 namespace Leverage.Workshop.Tests.Jobs;
 
@@ -53,6 +55,20 @@ public static class RefitTests
     [InlineData("torque = \"19Nm\"\ncount = 5", "19")] // small screws go up in one round
     public static void A_group_goes_up_in_stages_its_wrench_can_be_set_to(string keys, string stages) =>
         Assert.Equal(stages.Split(' ').Select(double.Parse), Planned(keys).Stages.Select(stage => Math.Round(stage.NewtonMeters, 9)));
+
+    [Fact]
+    public static void A_turn_after_the_torque_is_written_on_the_sheet_and_is_no_misreading()
+    {
+        const string Bolt = "thread = \"M14x1.5\"\ngrade = \"10.9\"\ntorque = \"100Nm + 90deg\"\ngrip = \"45mm\"\nclamped = \"iron\"";
+        PlannedTightening planned = Planned(Bolt);
+
+        Assert.Equal((100, 90), (planned.Torque.NewtonMeters, planned.Fastener.Then!.Value.Degrees));
+        Assert.Equal((90, 45, "iron"), (planned.Check!.Setup.Then!.Value.Degrees, planned.Check.Setup.Grip!.Value.Millimeters, planned.Check.Setup.Clamped!.Name));
+        Assert.Equal(["100 N·m", "then turn 90° more"], RefitPhrases.Torque(new RefitFit(planned, RefitStage.Full, true), UnitStyle.Metric));
+        Assert.Contains(
+            RefitPhrases.Torque(new RefitFit(Planned(Bolt.Replace("100Nm", "400Nm", StringComparison.Ordinal)), RefitStage.Full, true), UnitStyle.Metric),
+            line => line.StartsWith("yields for the bolt", StringComparison.Ordinal));
+    }
 
     [Fact]
     public static void A_single_one_has_no_order() => Assert.Empty(Planned("torque = \"110Nm\"").Sequence);
