@@ -9,7 +9,7 @@ public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyn
     private static readonly string[] Nuts =
     [
         "torque=460Nm&thread=M24x1.5&grade=10.9&condition=used",
-        "torque=340ft-lb&thread=1/2-20&grade=SAE 8&condition=rusted&hex=3/4in&body=150lb&person=woman",
+        "torque=110ft-lb&thread=1/2-20&grade=SAE 8&condition=rusted&hex=3/4in&body=150lb&person=woman",
         "thread=M12&left-hand=yes&soaked=yes&heat=nut&by=150C&friction=0.12&prevailing=12Nm&condition=salted",
         "torque=120Nm&condition=clean&on-stands=yes&mass=1200kg&wheel-load=3000N&tyre-radius=310mm&held-by=none",
     ];

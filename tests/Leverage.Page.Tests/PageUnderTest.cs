@@ -6,7 +6,7 @@ namespace Leverage.Page.Tests;
 public sealed class PageUnderTest : IAsyncLifetime
 {
     internal const string Example = "torque=460Nm&thread=M24x1.5&grade=10.9&condition=used&drive=3/4&bar=600mm&bar-diameter=22mm"
-        + "&tube=33.7x3.2x1200mm&overlap=400mm&surface=dry&past-square=20deg&stance=stand-push&body=82kg"
+        + "&tube=33.7x3.2x1200mm&overlap=400mm&surface=dry&past-square=10deg&stance=stand-push&body=82kg"
         + "&held-by=brake,chock,helper&mass=1400kg&chock=120mm";
 
     private PageServer? _server;

@@ -92,11 +92,8 @@ internal sealed class LoosenWords
         Ruling ruling = _a.Judgement.Ruling;
         string chances = _a.Lever is null ? "no lever is said" : ChanceWords.Of(_a);
         page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal)}: {chances}");
-        IReadOnlyList<string> reasons = Reasons.Of(_a, _units);
         string safe = VerdictWords.Word(ruling.Safe).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal);
-        string why = reasons.Count > 0 ? string.Join(' ', reasons.Take(_more ? int.MaxValue : 1))
-            : ruling.Safe == Safe.Yes ? "no part breaks at a strong pull"
-            : "no socket, spanner, key or square was judged";
+        string why = _more && Reasons.Of(_a, _units) is { Count: > 0 } reasons ? string.Join(' ', reasons) : Reasons.Why(_a, _units);
         page.Note("Is it safe?", $"{safe}: {why}");
         if (LooseningAnswers.Alike(_a) is { } alike)
         {

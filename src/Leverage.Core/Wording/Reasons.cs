@@ -20,6 +20,11 @@ public static class Reasons
         return [.. Rules(ruling.Stops).Concat(Rules(ruling.Cares)).Select(rule => Sentence(rule, assessment, style))];
     }
 
+    /// <summary>Why it is safe, or is not: the first reason, or what a verdict without one rests on.</summary>
+    internal static string Why(LooseningAssessment a, UnitStyle style) => Of(a, style) is [string first, ..] ? first
+        : a.Judgement.Ruling.Safe == Safe.Yes ? "no part breaks at a strong pull"
+        : "no socket, spanner, key or square was judged";
+
     internal static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
         Enum.GetValues<VerdictRules>().Where(rule => rule != VerdictRules.None && rules.HasFlag(rule));
 

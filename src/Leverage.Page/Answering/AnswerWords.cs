@@ -14,19 +14,28 @@ internal static class AnswerWords
         IReadOnlyList<string> reasons = Reasons.Of(a, units);
         return new PageWords(
             LooseningTitle.Of(a.Setup, units),
-            VerdictWords.Word(a.Verdict),
-            reasons.Count > 0 ? reasons[0] : "Nothing known breaks, and it likely comes.",
-            "",
+            VerdictWords.Capitals(a.Verdict).ToLowerInvariant(),
+            Sentence(a, units),
+            a.Moves.Count > 0 ? MoveWords.Of(a.Moves[a.Verdict == Verdict.Go || a.Moves.Count == 1 ? 0 : 1], units) : "",
             [.. LooseningFigures.Takes(a, units), .. LooseningFigures.Tube(a, units), .. LooseningFigures.Around(a, units)],
             [.. a.Links.Select((link, i) => Link(a, link, i == a.Judgement.Weakest, units)).OrderBy(link => -link.StrongShare)],
             Chances(a),
             reasons,
-            [],
+            [.. a.Moves.Select(step => new MoveLine(MoveWords.Of(step, units), In100(step.ComesLooseBy), In100(step.BreaksBy)))],
             WatchWords.Of(a, units),
             NotJudgedWords.Of(a),
             AssumedWords.Of(a.Setup.Assumed, units),
             Cautions.Of(a));
     }
+
+    /// <summary>Beside the verdict's word: why not, or the chances where nothing speaks against it but the nut.</summary>
+    private static string Sentence(LooseningAssessment a, UnitStyle units)
+    {
+        string words = a.Verdict == Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units);
+        return char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
+    }
+
+    private static string? In100(double? share) => share is { } known ? UnitStyle.Fixed(100 * known, 0) : null;
 
     private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {

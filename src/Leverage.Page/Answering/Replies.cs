@@ -6,6 +6,7 @@ using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Jobs;
@@ -19,10 +20,10 @@ internal static class Replies
     internal static string Fields() => Guarded(() => Json(FieldList.All(), PageJson.Shared.PageFields));
 
     /// <summary>The answer to a loosening.</summary>
-    internal static string Loosen(string query) => Guarded(() => Loosened(query, LooseningAssessor.Assess));
+    internal static string Loosen(string query) => Guarded(() => Loosened(query, Loosening.Assess));
 
-    /// <summary>The same without advice, for the frames of a drag.</summary>
-    internal static string Sketch(string query) => Guarded(() => Loosened(query, LooseningAssessor.WithoutAdvice));
+    /// <summary>The same without moves, for the frames of a drag.</summary>
+    internal static string Sketch(string query) => Guarded(() => Loosened(query, request => LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request))));
 
     /// <summary>When the tube slides off.</summary>
     internal static string Slip(string query) => Guarded(() =>
@@ -59,10 +60,10 @@ internal static class Replies
     /// <summary>A chest and a job to start from.</summary>
     internal static string Starters() => Guarded(() => Json(new Starter(StarterChest.Text(), StarterJob.Text()), PageJson.Shared.Starter));
 
-    private static string Loosened(string query, Func<LooseningSetup, LooseningAssessment> assess)
+    private static string Loosened(string query, Func<LooseningRequest, LooseningAssessment> assess)
     {
         var said = Said.Of(query);
-        return Json(PageAnswers.Of(said, assess(LooseningDefaults.Complete(Address.Read(said)))), PageJson.Shared.PageAnswer);
+        return Json(PageAnswers.Of(said, assess(Address.Read(said))), PageJson.Shared.PageAnswer);
     }
 
     private static OpenedText[]? Texts(string files)

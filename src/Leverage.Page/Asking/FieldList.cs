@@ -30,7 +30,7 @@ internal static class FieldList
 {
     /// <summary>A set-up that a move of the tube, the hands or the swing turns from go to care or stop.</summary>
     internal const string Example = "torque=460Nm&thread=M24x1.5&grade=10.9&condition=used&drive=3/4&bar=600mm&bar-diameter=22mm"
-        + "&tube=33.7x3.2x1200mm&overlap=400mm&surface=dry&past-square=20deg&stance=stand-push&body=82kg"
+        + "&tube=33.7x3.2x1200mm&overlap=400mm&surface=dry&past-square=10deg&stance=stand-push&body=82kg"
         + "&held-by=brake,chock,helper&mass=1400kg&chock=120mm";
 
     private static readonly Dictionary<string, (string[] Units, double Step)> Quantities = new(StringComparer.Ordinal)

@@ -20,7 +20,7 @@ export function answerParts() {
         ...words.reasons.slice(1).map(reason => make("p", { text: reason })),
         words.moves.length ? moveTable(words.moves) : "",
         ...words.watch.map(each => make("p", {}, make("b", { text: "Watch " }), each)),
-        make("p", { className: "cautions", text: words.cautions }));
+        make("p", { className: "cautions", text: `Before you pull: ${words.cautions}` }));
       details.replaceChildren(
         figures(words.figures),
         words.links.length ? parts(words.links) : "",
@@ -43,7 +43,7 @@ function chances(list) {
 
 const kind = key => ["comes", "stays", "breaks"].includes(key) ? key : "other";
 
-function moveTable(list) {
+export function moveTable(list) {
   const known = list.some(move => move.comesLoose !== null);
   if (!known) return make("ol", { className: "moves" }, ...list.map(move => make("li", { text: move.words })));
   return make("div", { className: "scroll" }, make("table", {},

@@ -4,6 +4,7 @@ import { ask } from "./core.js";
 import * as address from "./address.js";
 import { kept, keep } from "./store.js";
 import { filePicker } from "./files.js";
+import { moveTable } from "./answer.js";
 
 const groups = { tool: "Sockets and spanners", bar: "Bars", tube: "Tubes", person: "People", hold: "What holds" };
 
@@ -57,12 +58,11 @@ export function chestView() {
 
 function shown({ answer }) {
   const percent = share => String(Math.round(100 * share));
-  const list = answer.places.map(each => make("li", {},
+  const list = answer.setUps.map(each => make("li", {},
     make("b", { text: [each.tool, ...each.adapters, each.bar, each.tube].filter(Boolean).join(" + ") }),
-    make("span", { text: ` ${each.verdict} · comes loose ${percent(each.comesLoose ?? 0)} in 100 · ${each.stance}${each.overlapMm ? ` · overlap ${Math.round(each.overlapMm)} mm` : ""}${each.reason ? ` · ${each.reason}` : ""}` })));
+    make("span", { text: ` ${each.verdict} · comes loose ${percent(each.comesLoose ?? 0)} in 100 · ${each.stance}${each.overlapMm ? ` · overlap ${Math.round(each.overlapMm)} mm` : ""}${each.weakestLink ? ` · weakest: ${each.weakestLink}` : ""}` })));
   return [
-    answer.places.length ? make("ol", { className: "moves" }, ...list) : make("p", { text: "Nothing of the chest fits this nut." }),
-    ...answer.changes.map(text => make("p", { text })),
-    ...answer.toGet.map(get => make("p", { text: `Get: ${get.pieces.join(" + ")}` })),
+    answer.setUps.length ? make("ol", { className: "moves" }, ...list) : make("p", { text: "Nothing of the chest fits this nut." }),
+    answer.moves.length ? moveTable(answer.moves.map(move => ({ words: move.words, comesLoose: move.comesLooseBy === null ? null : percent(move.comesLooseBy), breaks: percent(move.breaksBy) }))) : "",
   ];
 }

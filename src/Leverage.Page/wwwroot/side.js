@@ -47,6 +47,7 @@ function draw(root, words, reply, values, { drag, rest }) {
   const drawn = [svg("path", { d: `M${pivot.x} ${pivot.y}H${width - 8}`, stroke: "var(--line)", "stroke-dasharray": "4 6" }), lever];
 
   if (tube) {
+    const flat = side.pastSquareDeg >= 0 && side.pastSquareDeg <= 45;
     const thick = Math.max(barThick + 6, (tube.boreMm + 2 * (tube.wallMm ?? 3)) * one);
     const start = (side.barMm - tube.overlapMm) * one;
     const on = tube.overlapMm * one;
@@ -65,7 +66,7 @@ function draw(root, words, reply, values, { drag, rest }) {
       const down = side.push === "up" ? -1 : 1;
       drawn.push(arrow(at(side.barMm), angle - down * Math.PI / 2, Math.min(130, tube.tipN * newtonPx), "var(--tip)", "B"));
       drawn.push(arrow(at(side.barMm - tube.overlapMm), angle + down * Math.PI / 2, Math.min(130, tube.mouthN * newtonPx), "var(--mouth)", "C"));
-      drawn.push(mouth(width - 178, side.pastSquareDeg < 0 ? height - 150 : 8, side.barDiameterMm ?? 18, tube.boreMm, tube.wallMm ?? 3, tube.tiltDeg, tube.fails === "dents-mouth", down));
+      drawn.push(mouth(flat ? 8 : width - 178, flat || side.pastSquareDeg < 0 ? height - 136 : 8, side.barDiameterMm ?? 18, tube.boreMm, tube.wallMm ?? 3, tube.tiltDeg, tube.fails === "dents-mouth", down));
     }
   }
 
