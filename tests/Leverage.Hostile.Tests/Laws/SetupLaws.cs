@@ -25,7 +25,6 @@ public sealed class SetupLaws
 
     private int _drawn;
     private int _judged;
-    private int _silenced;
 
     [Fact]
     public void Limits_hands_units_and_schema_hold_to_their_laws_for_any_set_up()
@@ -36,7 +35,7 @@ public sealed class SetupLaws
         Assert.True(_judged > amount.Count / 4, "Most of the set-ups drawn are refused: the laws are hardly tried.");
         TestContext.Current.SendDiagnosticMessage(string.Create(
             CultureInfo.InvariantCulture,
-            $"seed {amount.Seed}, {_drawn} set-ups drawn, {_judged} judged, {_silenced} by a raised limit from what gives to what stays stuck"));
+            $"seed {amount.Seed}, {_drawn} set-ups drawn, {_judged} judged"));
     }
 
     private void All(Places places, Sized by)
@@ -59,37 +58,26 @@ public sealed class SetupLaws
     }
 
     /// <summary>
-    /// Raising a limit never makes the verdict worse. One way is left: what gave in a few per cent of cases now stays stuck
-    /// in them, and that may just pass half of all cases; it is then less likely to give and no less likely to come undone.
+    /// Raising a limit never lowers the chance that it comes loose, nor raises the chance that something breaks.
     /// </summary>
-    private void RaisedLimits(LooseningAssessment before, Sized by)
+    private static void RaisedLimits(LooseningAssessment before, Sized by)
     {
         LinkLimit[] links = [.. before.Links.Select(link => link.Limit)];
-        Surroundings around = Surroundings.Of(before.Setup, before.Nut, before.Lever, before.Hold?.Capacity.TotalNmm);
+        Circumstances around = Circumstances.Of(before.Setup, before.Nut, before.Hand, before.Lever, before.Hold?.Capacity);
         double more = by.Log(1.0001, 100);
         for (int i = 0; i < links.Length; i++)
         {
             LinkLimit[] raised = [.. links.Select((link, at) => at == i ? link with { LimitNmm = link.LimitNmm * more } : link)];
             NoWorse(before.Judgement, Judge(before, raised, around));
         }
-
-        Judgement held = Judge(before, links, around with { HoldNmm = around.HoldNmm * more });
-        Judgement gripped = Judge(before, links, around with { HeldRad = around.HeldRad + by.Share, ReleaseRad = around.ReleaseRad + by.Share });
-        Assert.True(held.Verdict <= before.Verdict && gripped.Verdict <= before.Verdict, "a higher hold or a later slip made the verdict worse");
     }
 
-    private void NoWorse(Judgement before, Judgement after)
+    private static void NoWorse(Judgement before, Judgement after)
     {
         double lost = before.ComesLoose - after.ComesLoose;
-        double gained = after.Gives - before.Gives;
+        double gained = after.Breaks - before.Breaks;
         Assert.True(lost <= Rounding, $"a raised limit lowered the chance that it comes undone by {lost.ToString("R", null)}");
         Assert.True(gained <= Rounding, $"a raised limit raised the chance that something gives by {gained.ToString("R", null)}");
-        if (after.Verdict > before.Verdict)
-        {
-            _silenced++;
-            Assert.Equal((Verdict.Go, VerdictRules.MayStayStaysTight), (before.Verdict, after.Rules));
-            Assert.True(after.StaysTight - before.StaysTight <= before.Gives - after.Gives + Rounding, "more stays stuck than gave before");
-        }
     }
 
     /// <summary>More force never lowers the chance that it comes undone by more than it raises the chance that something gives.</summary>
@@ -106,11 +94,11 @@ public sealed class SetupLaws
         if (Judged(hands) is { } weak && Judged(stronger) is { } strong)
         {
             double lost = weak.Judgement.ComesLoose - strong.Judgement.ComesLoose;
-            Assert.True(lost <= strong.Judgement.Gives - weak.Judgement.Gives + Rounding, "more force left more stuck");
+            Assert.True(lost <= strong.Judgement.Breaks - weak.Judgement.Breaks + Rounding, "more force left more stuck");
         }
     }
 
-    private static Judgement Judge(LooseningAssessment of, LinkLimit[] links, Surroundings around) =>
+    private static Judgement Judge(LooseningAssessment of, LinkLimit[] links, Circumstances around) =>
         Judgement.Of(of.Nut, of.Hand, of.Lever?.ReachMm, links, around, new double[links.Length]);
 
     private static LooseningSetup? Setup(LooseningRequest request)
