@@ -45,7 +45,7 @@ try() {
   native "$1" || { echo "  not run here: made for another machine"; return; }
   local picture
   picture=$(mktemp --suffix .png)
-  "$2/leverage" loosen 400Nm --bar 1200mm --chart "$picture" --force-write | grep -q 'It takes'
+  "$2/leverage" loosen 400Nm --bar 1200mm --chart "$picture" --force-write | grep -q 'Nut takes'
   [ -s "$picture" ] && rm "$picture"
   "$2/leverage-page" --help | grep -q -i page
 }

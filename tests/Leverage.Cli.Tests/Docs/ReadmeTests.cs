@@ -18,7 +18,7 @@ public sealed partial class ReadmeTests
     public static TheoryData<string> NamedCommands =>
     [
         .. Pages.SelectMany(page => Named().Matches(Text(page)).Select(match => match.Groups["command"].Value))
-            .Where(command => command.Contains(' ', StringComparison.Ordinal) && !command.Contains("--help", StringComparison.Ordinal)
+            .Where(command => command.Contains(' ', StringComparison.Ordinal) && !command.Contains("--help", StringComparison.Ordinal) && !command.Contains("NAME", StringComparison.Ordinal)
                 && !command.Contains("chest.toml", StringComparison.Ordinal) && !command.Contains("job.toml", StringComparison.Ordinal))
             .Distinct(StringComparer.Ordinal),
     ];
