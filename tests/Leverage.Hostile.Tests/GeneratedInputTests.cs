@@ -9,7 +9,7 @@ namespace Leverage.Hostile.Tests;
 /// <summary>Inputs out of the real grammars, mostly nearly right, through every door.</summary>
 public sealed class GeneratedInputTests
 {
-    [Fact(Skip = "red since the answers changed: not mended yet")]
+    [Fact]
     public void Any_input_is_answered_or_refused_in_one_line_and_leaves_nothing_behind()
     {
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;

@@ -66,21 +66,29 @@ internal sealed class JobWords
 
     private void Refit(Page page)
     {
+        (RefitStep Step, RefitFit Fit)[] fits = [.. _plan.RefitSteps.SelectMany(step => step.Fits.Select(fit => (step, fit)))];
         var table = new Columns("lrll").Row("refit, in order", _units.TorqueUnit, "torque wrench", "");
-        foreach (RefitStep step in _plan.RefitSteps)
+        foreach (var (step, fit) in fits)
         {
-            foreach (RefitFit fit in step.Fits)
-            {
-                IReadOnlyList<string> wrench = RefitPhrases.Wrench(fit, _units);
-                table.Row(
-                    fit.Tightening.Fastener.Name,
-                    fit.Stage == RefitStage.Snug ? "snug" : _units.TorqueNumber(fit.Tightening.Torque),
-                    wrench[0],
-                    fit.Stage == RefitStage.Full && !fit.IsFitted ? step.Title : "");
-            }
+            table.Row(
+                fit.Tightening.Fastener.Name,
+                fit.Stage == RefitStage.Snug ? "snug" : _units.TorqueNumber(fit.Tightening.Torque),
+                RefitPhrases.Wrench(fit, _units)[0],
+                step.Reverses is not null && fit.Stage == RefitStage.Full && !fit.IsFitted ? "on its wheels" : "");
         }
 
-        page.Table(table);
+        string[] lines = [.. table.Lines()];
+        page.Line(lines[0]);
+        for (int i = 0; i < fits.Length; i++)
+        {
+            if (fits[i].Step.Reverses is null && (i == 0 || fits[i - 1].Step != fits[i].Step))
+            {
+                page.Line($"{fits[i].Step.Title}:");
+            }
+
+            page.Line(lines[i + 1]);
+        }
+
         page.Space();
     }
 

@@ -160,7 +160,7 @@ public sealed class JobPlanner
     private List<PartToBuy> Parts() =>
     [
         .. _job.Fasteners.Where(fastener => fastener.NewPart is not null)
-            .GroupBy(fastener => fastener.NewPart!, StringComparer.OrdinalIgnoreCase)
+            .GroupBy(fastener => fastener.NewPart!, StringComparer.OrdinalIgnoreCase).OrderBy(group => group.Key, StringComparer.OrdinalIgnoreCase)
             .Select(group => new PartToBuy(
                 group.Key, group.Sum(fastener => fastener.NewPartCount), [.. group.Select(fastener => fastener.Name)])),
     ];

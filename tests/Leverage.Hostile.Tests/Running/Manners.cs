@@ -13,7 +13,7 @@ internal static partial class Manners
     internal static string? Broken(int code, string answer, string errors, bool json)
     {
         bool refused = code == BadInput;
-        return code is not (Answered or BadInput or 3 or 4) ? $"exit {Number(code)}: {errors}"
+        return code is not (Answered or BadInput or 3 or 4 or 5 or 6) ? $"exit {Number(code)}: {errors}"
             : refused && answer.Length > 0 ? $"answer beside an error: {errors}{answer}"
             : refused != errors.Length > 0 ? $"exit {Number(code)}, yet standard error says '{errors}'"
             : errors.Length > 0 && BrokenLine(errors) is { } line ? line
