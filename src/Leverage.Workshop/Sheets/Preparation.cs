@@ -68,7 +68,7 @@ public static class Preparation
     private static string Soak(JobPlan plan)
     {
         string[] soaked = [.. plan.Loosening.Where(planned => planned.Assessment.Moves.Any(step => step.Key == "soak"))
-            .Select(planned => planned.Fastener.Name)];
+            .Select(planned => planned.Fastener.Name).Order(StringComparer.Ordinal)];
         return soaked.Length > 0 ? $"penetrating oil on {string.Join(", ", FastenerPhrases.Pairs(soaked))}; clean the threads" : "";
     }
 

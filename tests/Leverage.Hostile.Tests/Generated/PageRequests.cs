@@ -57,7 +57,7 @@ internal static class PageRequests
         "grade" => Values.Grade,
         "tube" => Values.Tube,
         "friction" or "surface-friction" => Values.Of("NUMBER")!,
-        "by" => Values.Of("KELVIN")!,
+        "by" => Values.Of("WARMING")!,
         "bar-yield" or "tube-yield" => Values.Of("STRESS")!,
         "past-square" or "bar-taper" => Values.Of("ANGLE")!,
         "body" or "mass" => Values.Of("MASS")!,

@@ -62,13 +62,13 @@ public sealed class JobLaws
     private static readonly string[] Timed =
     [
         "number", "movedBecause", "step", "hold", "holdsNothing", "setUp", "person", "stance", "reachMm", "overlapMm", "outcomes", "verdict",
-        "reasons", "advice",
+        "reasons", "moves", "refitOrder", "before",
     ];
 
     /// <summary>A plan without some of the fields of its tasks and loosenings.</summary>
     private static JsonObject Kept(JsonObject plan, params string[] without)
     {
-        foreach (JsonNode? item in plan["order"]!.AsArray().Concat(plan["loosening"]!.AsArray()).Append(plan))
+        foreach (JsonNode? item in plan["order"]!.AsArray().Concat(plan["loosening"]!.AsArray()).Concat(plan["refitOrder"]!.AsArray()).Append(plan))
         {
             foreach (string field in without)
             {

@@ -16,9 +16,17 @@ internal static partial class Manners
         return code is not (Answered or BadInput or 3 or 4 or 5 or 6) ? $"exit {Number(code)}: {errors}"
             : refused && answer.Length > 0 ? $"answer beside an error: {errors}{answer}"
             : refused != errors.Length > 0 ? $"exit {Number(code)}, yet standard error says '{errors}'"
-            : errors.Length > 0 && BrokenLine(errors) is { } line ? line
+            : errors.Length > 0 && BrokenLines(errors) is { } line ? line
             : json && code != BadInput && answer.StartsWith('{') ? BrokenJson(answer)
             : BrokenWords(answer);
+    }
+
+    /// <summary>What is wrong with a refusal: one line, or all that is wrong with a file, each line with its place.</summary>
+    private static string? BrokenLines(string errors)
+    {
+        string[] lines = errors.Split('\n');
+        return lines.Length < 3 || !lines[..^1].All(line => InFile().IsMatch(line)) ? BrokenLine(errors)
+            : lines[..^1].Select(line => BrokenLine(line + "\n")).FirstOrDefault(broken => broken is not null) ?? (lines[^1].Length > 0 ? $"no line feed: {errors}" : null);
     }
 
     /// <summary>What is wrong with a refusal, with its line feed.</summary>
@@ -55,6 +63,9 @@ internal static partial class Manners
             || text.Contains("   at Leverage.", StringComparison.Ordinal) || text.Contains("   at System.", StringComparison.Ordinal);
 
     private static string Number(int code) => code.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^leverage: .+\([0-9]+,[0-9]+\): ", RegexOptions.None, matchTimeoutMilliseconds: 2000)]
+    private static partial Regex InFile();
 
     /// <summary>Not a number, or no end, where a figure should stand: a word of its own, or beside a unit.</summary>
     [GeneratedRegex(@"(?<![\p{L}'""])(NaN|[-−]?Infinity|[-−]?∞)(?![\p{L}'""])", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 2000)]
