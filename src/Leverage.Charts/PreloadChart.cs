@@ -96,7 +96,8 @@ public sealed class PreloadChart
         SKPoint at = last.Pixel(x, _newton * _result.End.Likely.Newtons);
         last.Dot(at, 9, Ink.Text);
         last.Label(new LabelWish(
-            $"likely: {Unbroken(_units.Preload(_result.End.Likely))}", new TextLook(_page.TextSize, true, Ink.Text, true), [at]) { MindsInk = 30 });
+            $"likely: {Unbroken(_units.Preload(_result.End.Likely))}", new TextLook(_page.TextSize, true, Ink.Text, true), [at])
+        { MindsInk = 30 });
         _torque.Label(new LabelWish(Unbroken(_units.Torque(_result.Torque)), new TextLook(_page.TextSize, false, Ink.Text, true), [foot, top]) { Along = 0.08 });
         return _frame.Finish(Answer());
     }

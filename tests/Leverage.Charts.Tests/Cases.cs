@@ -50,8 +50,14 @@ internal static class Cases
         ["held before"] = AxleNut with { Held = Torque.FromNewtonMeters(300) },
         ["open spanner, rounded"] = new()
         {
-            BookTorque = Torque.FromNewtonMeters(60), Thread = ThreadCatalog.Named("M12"), AcrossFlats = Length.FromMillimeters(18), Tool = ToolKind.Open,
-            Condition = "rusted", Worn = "rounded", Bar = Length.FromMillimeters(250), Stance = "one-hand",
+            BookTorque = Torque.FromNewtonMeters(60),
+            Thread = ThreadCatalog.Named("M12"),
+            AcrossFlats = Length.FromMillimeters(18),
+            Tool = ToolKind.Open,
+            Condition = "rusted",
+            Worn = "rounded",
+            Bar = Length.FromMillimeters(250),
+            Stance = "one-hand",
         },
         ["no bar"] = AxleNut with { Bar = null, BarDiameter = null },
         ["nothing known"] = new() { BookTorque = Torque.FromNewtonMeters(460) },

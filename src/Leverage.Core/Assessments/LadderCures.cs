@@ -63,7 +63,15 @@ internal static class LadderCures
     private static LooseningRequest OnItsWheels(LooseningRequest request, Place? place) => request.HeldBy is null && place is not { Turns: TurnsWith.Wheel }
         ? request with
         {
-            OnStands = false, VehicleMass = null, WheelLoad = null, TyreRadius = null, ChockHeight = null, Ground = null, HalfShafts = null, StudBarDiameter = null, Side = null,
+            OnStands = false,
+            VehicleMass = null,
+            WheelLoad = null,
+            TyreRadius = null,
+            ChockHeight = null,
+            Ground = null,
+            HalfShafts = null,
+            StudBarDiameter = null,
+            Side = null,
         }
         : request with
         {

@@ -69,7 +69,8 @@ public static class LinkList
             LinkKind.FlexPin,
             HingePin.Torque(
                 pin.Diameter.Millimeters, pin.PlanesApart.Millimeters, ShearOverTensile * bar.Yield.Megapascals),
-            LimitSource.DoubleShear, false) with { SizeMm = pin.Diameter.Millimeters }
+            LimitSource.DoubleShear, false) with
+        { SizeMm = pin.Diameter.Millimeters }
         : null;
 
     /// <summary>The bolt or stud twisted off at its thread, as if nothing stretched it: the torque in the shank.</summary>
@@ -78,7 +79,8 @@ public static class LinkList
     /// <returns>The link.</returns>
     public static LinkLimit Stud(ScrewThread thread, Grade grade) => new(
         LinkKind.Stud, RoundBar.PlasticTorque(thread.StressDiameterMm, ShearOverTensile * grade.TensileMpa), 1, StudScatter,
-        LimitSource.TwistsOff, true) { Name = $"{thread.Printed} {grade.Name}" };
+        LimitSource.TwistsOff, true)
+    { Name = $"{thread.Printed} {grade.Name}" };
 
     /// <summary>The corners of the hexagon.</summary>
     /// <param name="acrossFlatsMm">Width across flats, mm.</param>

@@ -20,7 +20,7 @@ public static class Prover
     public static ProofReport Report()
     {
         TopicProof[] proofs = Run([.. Topics, DisagreementsFile]);
-        return new(proofs[..^1], KnownDisagreement.Gather(proofs[^1].Outcomes)) 
+        return new(proofs[..^1], KnownDisagreement.Gather(proofs[^1].Outcomes))
         {
             Evidence = ConditionEvidence.All(),
             Situations = [.. Situation.All().Select(SituationProof.Of)],

@@ -60,7 +60,9 @@ internal abstract class Field<TRequest>(string name, FieldKind kind, string help
         string? leftOut = null, IReadOnlyList<Field>? needs = null, bool inPlace = false)
         where T : struct => new(name, kind, help, request => get(request) is { } value ? (true, value) : default, set)
         {
-            LeftOut = leftOut, Needs = needs ?? [], InPlace = inPlace,
+            LeftOut = leftOut,
+            Needs = needs ?? [],
+            InPlace = inPlace,
         };
 
     /// <summary>A field whose value is a class.</summary>
@@ -77,7 +79,9 @@ internal abstract class Field<TRequest>(string name, FieldKind kind, string help
         string? leftOut = null, IReadOnlyList<Field>? needs = null, bool inPlace = false)
         where T : class => new(name, kind, help, request => get(request) is { } value ? (true, value) : default, set)
         {
-            LeftOut = leftOut, Needs = needs ?? [], InPlace = inPlace,
+            LeftOut = leftOut,
+            Needs = needs ?? [],
+            InPlace = inPlace,
         };
 
     /// <summary>A field that is there or not.</summary>

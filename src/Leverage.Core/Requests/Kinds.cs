@@ -20,7 +20,11 @@ internal static class Kinds
     /// <summary>Drive squares by their millimetres, as sets are labelled (ISO 1174-1).</summary>
     private static readonly Dictionary<string, string> DrivesInMm = new(StringComparer.Ordinal)
     {
-        ["6.3"] = "1/4", ["10"] = "3/8", ["12.5"] = "1/2", ["20"] = "3/4", ["25"] = "1",
+        ["6.3"] = "1/4",
+        ["10"] = "3/8",
+        ["12.5"] = "1/2",
+        ["20"] = "3/4",
+        ["25"] = "1",
     };
 
     /// <summary>The restraints and their words.</summary>
@@ -188,9 +192,9 @@ internal static class Kinds
                 throw Refused(text, choices);
             }
         })
-    {
-        Names = () => choices.Select(choice => choice.Word),
-    };
+        {
+            Names = () => choices.Select(choice => choice.Word),
+        };
 
     private static T Chosen<T>(string text, (string Word, T Value)[] choices)
     {

@@ -95,7 +95,9 @@ public static class LooseningAnswers
         ? new StartAnswer(VerdictWords.Word(start.From)) { TorqueNm = start.LikelyNmm / 1000, ThenDeg = then?.Degrees }
         : new StartAnswer(VerdictWords.Word(start.From))
         {
-            LowNm = start.LowNmm / 1000, LikelyNm = start.LikelyNmm / 1000, HighNm = start.HighNmm / 1000,
+            LowNm = start.LowNmm / 1000,
+            LikelyNm = start.LikelyNmm / 1000,
+            HighNm = start.HighNmm / 1000,
         };
 
     private static LinkAnswer Link(LinkLimit link, Judgement judged, UnitStyle style) => new(

@@ -121,6 +121,7 @@ public sealed class JobReader
 
     private List<JobFastener> Fasteners(TomlSection file, Vehicle? vehicle)
     {
+        int told = _errors.Count;
         IReadOnlyList<TomlSection> sections = file.Sections("fasteners");
         if (file.Value("fastener_list", text => Beside(text, FastenerList.Read, FastenerList.Parse)) is { } list)
         {
@@ -148,7 +149,8 @@ public sealed class JobReader
             fasteners.Add(fastener);
         }
 
-        return fasteners.Count > 0
+        // A list that could not be read is not missing as well.
+        return fasteners.Count > 0 || _errors.Count > told
             ? fasteners
             : throw file.Place.Error("fasteners are missing. Write them below [[fasteners]], or name a list: fastener_list = \"fasteners.csv\".");
     }

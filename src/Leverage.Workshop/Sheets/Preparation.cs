@@ -28,7 +28,7 @@ public static class Preparation
             new("Borrow or buy", string.Join("; ", [.. Missing(plan.Gaps, units), .. plan.Parts.Select(RefitPhrases.Part)])),
             new("Lay out", string.Join(", ", LaidOut(plan))),
             new("Oils, fluids, rags", string.Join(", ", plan.Job.Tasks.SelectMany(task => task.Supplies)
-                .Concat(plan.Job.Fasteners.Select(fastener => fastener.Lubricant).OfType<string>()).Distinct(StringComparer.OrdinalIgnoreCase))),
+                .Concat(plan.Job.Fasteners.Select(fastener => fastener.Lubricant).OfType<string>()).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase))),
             new("Photograph", string.Join("; ", plan.Tasks.Where(task => task.Task.Photograph is not null)
                 .Select(task => $"{FastenerPhrases.Whole(task.Number)} {task.Task.Photograph}"))),
             new("Watch", string.Join(" ", Watch(plan))),
@@ -75,7 +75,7 @@ public static class Preparation
     private static IEnumerable<string> LaidOut(JobPlan plan) => plan.Loosening.Select(planned => planned.Choice).OfType<SetUpChoice>()
         .SelectMany(choice => JobAnswers.Pieces(choice.SetUp.Set))
         .Concat(plan.Refit.Select(planned => planned.Wrench?.Wrench.Name).OfType<string>())
-        .GroupBy(name => name, StringComparer.Ordinal).OrderByDescending(group => group.Count()).Select(group => group.Key);
+        .GroupBy(name => name, StringComparer.Ordinal).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal).Select(group => group.Key);
 
     private static string Word(ToolKind tool) => tool switch
     {

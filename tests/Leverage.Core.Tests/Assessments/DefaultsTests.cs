@@ -27,7 +27,9 @@ public sealed class DefaultsTests
         NutClass = "10",
         PastSquare = Angle.FromDegrees(10),
         Person = Person.Woman,
-        Ground = "gravel", HalfShafts = HalfShafts.One, HeldBy = [Restraint.Gear, Restraint.Brake],
+        Ground = "gravel",
+        HalfShafts = HalfShafts.One,
+        HeldBy = [Restraint.Gear, Restraint.Brake],
     };
 
     public static TheoryData<string, Func<LooseningRequest, LooseningRequest>> LeftOut => new()

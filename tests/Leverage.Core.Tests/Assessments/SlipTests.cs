@@ -130,6 +130,8 @@ public sealed class SlipTests
 
     private static LooseningRequest Nut => Good with
     {
-        BookTorque = Torque.FromNewtonMeters(460), Thread = ThreadCatalog.Named("M24x1.5"), Condition = "rusted",
+        BookTorque = Torque.FromNewtonMeters(460),
+        Thread = ThreadCatalog.Named("M24x1.5"),
+        Condition = "rusted",
     };
 }

@@ -64,7 +64,12 @@ public sealed class VerdictEdgeTests
         double Small() => next().Even(0, 0.2);
         VerdictFacts facts = Calm with
         {
-            ToolGives = Small(), SlidesOff = Small(), WheelTurns = Small(), StudTwistsOff = Small(), CornersRound = Small(), SlidesAsItTurns = Small(),
+            ToolGives = Small(),
+            SlidesOff = Small(),
+            WheelTurns = Small(),
+            StudTwistsOff = Small(),
+            CornersRound = Small(),
+            SlidesAsItTurns = Small(),
         };
         double more = by.Even(0, 0.3);
         VerdictFacts worse = ((int)(which.Share * 6)) switch

@@ -50,11 +50,18 @@ public sealed class TurnedTests
     {
         var request = new LooseningRequest
         {
-            BookTorque = Torque.FromNewtonMeters(60), Then = Angle.FromDegrees(90), Thread = ThreadCatalog.Named("M12x1.5"), Grade = "10.9", Condition = "clean",
+            BookTorque = Torque.FromNewtonMeters(60),
+            Then = Angle.FromDegrees(90),
+            Thread = ThreadCatalog.Named("M12x1.5"),
+            Grade = "10.9",
+            Condition = "clean",
         };
         CheckingAssessment quoted = Checking.Assess(new TighteningRequest
         {
-            Torque = request.BookTorque, Then = request.Then, Thread = request.Thread, Grade = "10.9",
+            Torque = request.BookTorque,
+            Then = request.Then,
+            Thread = request.Thread,
+            Grade = "10.9",
         });
         Near.Equal(quoted.Result.Loosening.NewtonMillimeters, BreakLooseSpread.Joint(Loosening.Assess(request).Setup.Fastener).LooseningNmm);
     }

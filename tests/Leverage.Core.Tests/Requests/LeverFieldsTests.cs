@@ -11,7 +11,10 @@ public sealed class LeverFieldsTests
 {
     private static readonly LooseningRequest Nut = new()
     {
-        BookTorque = Torque.FromNewtonMeters(100), Drive = "3/4", Bar = Length.FromMillimeters(600), AcrossFlats = Length.FromMillimeters(21),
+        BookTorque = Torque.FromNewtonMeters(100),
+        Drive = "3/4",
+        Bar = Length.FromMillimeters(600),
+        AcrossFlats = Length.FromMillimeters(21),
     };
 
     [Theory]
