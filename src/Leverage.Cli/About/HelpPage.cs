@@ -88,8 +88,9 @@ internal sealed class HelpPage : SynchronousCommandLineAction
               {string.Join("\n  ", Examples)}
 
             {Values}
-            Every command: --json  --units metric|us  --strict (stop exits 3, care 4)
-                           --force-write  --help (its options, units, what is left out)
+            Every command: --json  --units metric|us  --force-write
+                           --help (its options, units, what is left out)
+                           --strict (stop exits 3, care 4, short 5, not judged 6)
             On its own:    --completion bash|zsh|fish|powershell  --man  --version
                            --schema COMMAND (JSON Schema of its --json)
             {Exits}

@@ -44,9 +44,23 @@ public static class Reasons
     private static string Part(LooseningAssessment a, UnitStyle style, RiskKind kind)
     {
         LinkLimit part = a.Links.Where(link => Judgement.RiskOf(link.Limit, a.Nut).Kind == kind).MaxBy(link => link.Gives).Limit;
-        return $"The {PartWords.Name(part, style)} {PartWords.Breaks(part.Kind)} at {Nmm(part.LimitNmm, style)}. "
+        string breaks = $"The {PartWords.Name(part, style)} {PartWords.Breaks(part.Kind)}";
+        if (part.LimitNmm > a.Judgement.StrongPullNmm)
+        {
+            return $"{breaks}: {UnitStyle.InHundred(Share(kind, a.Judgement.Shares))} pulls, typically at {Nmm(part.LimitNmm, style)}.";
+        }
+
+        return $"{breaks} at {Nmm(part.LimitNmm, style)}. "
             + $"A strong pull makes {Number(a.Judgement.StrongPullNmm, style)}.";
     }
+
+    private static double Share(RiskKind kind, OutcomeShares shares) => kind switch
+    {
+        RiskKind.StudTwistsOff => shares.StudTwistsOff,
+        RiskKind.CornersRound => shares.CornersRound,
+        RiskKind.WheelTurns => shares.WheelTurns,
+        _ => shares.ToolGives,
+    };
 
     private static string Wheel(LooseningAssessment a, UnitStyle style)
     {
@@ -57,7 +71,9 @@ public static class Reasons
         }
 
         string by = string.Join(" and ", hold.Parts.Where(part => part.CapacityNmm > 0).Select(part => VerdictWords.Name(part.Restraint)));
-        return $"The wheel turns first. The {by} {(hold.Parts.Count > 1 ? "hold" : "holds")} {Nmm(hold.TotalNmm, style)}; "
+        string turns = hold.TotalNmm > a.Nut.LikelyNmm
+            ? $"The wheel turns: {UnitStyle.InHundred(Share(RiskKind.WheelTurns, a.Judgement.Shares))} pulls." : "The wheel turns first.";
+        return $"{turns} The {by} {(hold.Parts.Count > 1 ? "hold" : "holds")} {Nmm(hold.TotalNmm, style)}; "
             + $"the nut likely needs {Number(a.Nut.LikelyNmm, style)}.";
     }
 
