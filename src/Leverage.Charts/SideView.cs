@@ -1,9 +1,9 @@
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;
 using Leverage.Charts.SideViews;
 using Leverage.Levers;
+using Leverage.Wording;
 using SkiaSharp;
 using UnitsNet;
 

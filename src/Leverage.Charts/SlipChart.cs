@@ -1,8 +1,8 @@
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.Frames;
 using Leverage.Charts.Labels;
 using Leverage.Charts.Slips;
+using Leverage.Wording;
 using SkiaSharp;
 using UnitsNet;
 

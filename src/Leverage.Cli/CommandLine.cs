@@ -1,10 +1,10 @@
-using System.Globalization;
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.Globalization;
+using Leverage.Cli.About;
 using Leverage.Cli.Commands;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
-using Leverage.Cli.About;
 using Leverage.Reading;
 
 namespace Leverage.Cli;

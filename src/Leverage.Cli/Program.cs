@@ -1,5 +1,4 @@
 using System.Globalization;
-using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 
 namespace Leverage.Cli;

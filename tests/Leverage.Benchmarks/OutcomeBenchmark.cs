@@ -1,11 +1,11 @@
-using Leverage.Reading;
-using Leverage.Requests;
-using Leverage.Probability;
 using BenchmarkDotNet.Attributes;
 using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
+using Leverage.Probability;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
 using UnitsNet;
 

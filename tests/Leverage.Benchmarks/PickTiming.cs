@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
-using Leverage.Requests;
 using Leverage.Assessments;
+using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;

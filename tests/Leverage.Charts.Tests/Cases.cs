@@ -1,9 +1,9 @@
-using Leverage.Reading;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Charts.Tests;

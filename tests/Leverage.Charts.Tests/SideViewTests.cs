@@ -1,8 +1,8 @@
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts.SideViews;
 using Leverage.LoadPath;
+using Leverage.Requests;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Charts.Tests;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Assessments;
+using Leverage.Wording;
 
 namespace Leverage.Charts.Tests;
 

@@ -1,6 +1,6 @@
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Levers;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Charts.SideViews;

@@ -1,5 +1,5 @@
-using Leverage.Wording;
 using Leverage.Assessments;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Charts.Windows;

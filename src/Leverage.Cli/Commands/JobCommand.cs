@@ -1,11 +1,11 @@
 using System.CommandLine;
 using System.Text;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Reading;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 

@@ -1,12 +1,12 @@
 using System.CommandLine;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Outcomes;
 using Leverage.Reading;
+using Leverage.Requests;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Commands;
 

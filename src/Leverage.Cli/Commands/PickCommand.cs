@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Leverage.Assessments;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
 using Leverage.Reading;

@@ -1,10 +1,10 @@
 using System.CommandLine;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Cli.Output;
+using Leverage.Requests;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Commands;
 

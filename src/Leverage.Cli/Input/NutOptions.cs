@@ -1,9 +1,7 @@
 using System.CommandLine;
-using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Workshop.Chest;
-using UnitsNet;
 
 namespace Leverage.Cli.Input;
 

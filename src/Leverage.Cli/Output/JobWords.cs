@@ -1,8 +1,8 @@
 using System.Globalization;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;
-using Leverage.Workshop.Sheets;
 using Leverage.Workshop.Ordering;
+using Leverage.Workshop.Sheets;
 
 namespace Leverage.Cli.Output;
 

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Leverage.Charts;
 using Leverage.Cli.Input;
 using Leverage.Reading;

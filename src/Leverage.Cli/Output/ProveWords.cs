@@ -1,7 +1,7 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Proof;
 using Leverage.Tables;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Output;
 

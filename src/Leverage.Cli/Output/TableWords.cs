@@ -1,6 +1,6 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Tables;
+using Leverage.Wording;
 
 namespace Leverage.Cli.Output;
 

@@ -1,7 +1,6 @@
 using Leverage.Assessments;
 using Leverage.Preload;
 using Leverage.Wording;
-using UnitsNet;
 
 namespace Leverage.Cli.Output;
 

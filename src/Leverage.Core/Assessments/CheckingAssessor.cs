@@ -1,6 +1,6 @@
 using Leverage.Friction;
-using Leverage.Preload;
 using Leverage.Grades;
+using Leverage.Preload;
 using Leverage.Threads;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using Leverage.Outcomes;
 
 namespace Leverage.Assessments;
 

@@ -1,8 +1,8 @@
 using Leverage.Holding;
+using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Tables;
-using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;

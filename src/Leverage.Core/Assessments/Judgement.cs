@@ -1,4 +1,3 @@
-using Leverage.BreakLoose;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
 using Leverage.Probability;

@@ -1,4 +1,3 @@
-using Leverage.BreakLoose;
 using Leverage.Requests;
 
 namespace Leverage.Assessments;

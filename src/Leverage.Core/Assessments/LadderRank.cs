@@ -1,5 +1,3 @@
-using Leverage.BreakLoose;
-using Leverage.Levers;
 using Leverage.Probability;
 using Leverage.Requests;
 using MathNet.Numerics.Distributions;

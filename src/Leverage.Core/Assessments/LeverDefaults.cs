@@ -2,8 +2,8 @@ using System.Globalization;
 using Leverage.Levers;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Tubes;
 using Leverage.Tables;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Assessments;

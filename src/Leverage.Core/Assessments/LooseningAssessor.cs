@@ -2,9 +2,6 @@ using System.Runtime.InteropServices;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.BreakLoose;
-using Leverage.Threads;
-using Leverage.Preload;
 using UnitsNet;
 
 namespace Leverage.Assessments;

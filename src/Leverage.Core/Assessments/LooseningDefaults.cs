@@ -1,14 +1,13 @@
 using System.Globalization;
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Threads;
-using Leverage.Preload;
 using Leverage.Stiffness;
 using Leverage.Tables;
+using Leverage.Threads;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -30,7 +29,7 @@ public static class LooseningDefaults
         var assumed = new List<Assumption>();
         Place? place = request.On is { } on ? Place.Named(on) : null;
         Grade? grade = GradeOf(request, assumed);
-        StartTorque start = Start(request, place, grade, assumed);
+        StartTorque start = Start(request, place, assumed);
         Fastener fastener = Fasten(request, start, grade, assumed);
         Hands hands = Stand(request, assumed);
         if (request is { Tool: null or ToolKind.Socket, Drive: null })
@@ -68,7 +67,7 @@ public static class LooseningDefaults
     internal static Fastener Nut(LooseningRequest request, List<Assumption> assumed)
     {
         Grade? grade = GradeOf(request, assumed);
-        return Fasten(request, Start(request, null, grade, assumed), grade, assumed);
+        return Fasten(request, Start(request, null, assumed), grade, assumed);
     }
 
     private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
@@ -158,7 +157,7 @@ public static class LooseningDefaults
         : throw new InputException("heat", "says nothing without how much hotter than the rest.", LooseningFields.By.Cure);
 
     /// <summary>What it was tightened to: as given, else by what can be seen.</summary>
-    private static StartTorque Start(LooseningRequest request, Place? place, Grade? grade, List<Assumption> assumed)
+    private static StartTorque Start(LooseningRequest request, Place? place, List<Assumption> assumed)
     {
         if (request.BookTorque is { } given)
         {

@@ -1,11 +1,10 @@
-using Leverage.Requests;
-using Leverage.Probability;
+using Leverage.BreakLoose;
+using Leverage.Corners;
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.BreakLoose;
-using Leverage.Corners;
-using Leverage.Outcomes;
+using Leverage.Probability;
+using Leverage.Requests;
 using Leverage.Tubes;
 using UnitsNet;
 

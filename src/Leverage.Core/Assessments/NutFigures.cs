@@ -1,5 +1,5 @@
-using Leverage.Probability;
 using Leverage.BreakLoose;
+using Leverage.Probability;
 using Leverage.Stiffness;
 
 namespace Leverage.Assessments;

@@ -1,8 +1,8 @@
-using Leverage.Requests;
 using Leverage.BreakLoose;
 using Leverage.Corners;
 using Leverage.Levers;
 using Leverage.LoadPath;
+using Leverage.Requests;
 
 namespace Leverage.Assessments;
 

@@ -1,4 +1,3 @@
-using Leverage.BreakLoose;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Reading;

@@ -1,7 +1,7 @@
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.BreakLoose;
 using Leverage.Tubes;
 using UnitsNet;
 

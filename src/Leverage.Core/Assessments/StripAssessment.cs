@@ -1,6 +1,6 @@
 using Leverage.Grades;
-using Leverage.Threads;
 using Leverage.Preload;
+using Leverage.Threads;
 using UnitsNet;
 
 namespace Leverage.Assessments;

@@ -3,7 +3,6 @@ using System.Runtime.InteropServices;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
-using Leverage.Probability;
 using Leverage.Reading;
 using Leverage.Requests;
 

@@ -1,10 +1,9 @@
-using Leverage.Probability;
 using System.Runtime.InteropServices;
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.BreakLoose;
-using Leverage.Outcomes;
+using Leverage.Probability;
 using UnitsNet;
 
 namespace Leverage.Assessments;

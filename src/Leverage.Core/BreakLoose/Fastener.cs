@@ -1,4 +1,3 @@
-using Leverage.Probability;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Stiffness;

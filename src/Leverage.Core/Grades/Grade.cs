@@ -1,6 +1,4 @@
-using Leverage.Probability;
 using Leverage.Tables;
-using Leverage.Threads;
 
 namespace Leverage.Grades;
 

@@ -1,4 +1,3 @@
-using Leverage.Probability;
 using System.Globalization;
 using Leverage.Reading;
 using Leverage.Tables;

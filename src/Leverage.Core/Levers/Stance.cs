@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using Leverage.Outcomes;
 using Leverage.Tables;
 
 namespace Leverage.Levers;

@@ -1,7 +1,6 @@
 using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.Threads;
-using Leverage.Tubes;
 
 namespace Leverage.LoadPath;
 

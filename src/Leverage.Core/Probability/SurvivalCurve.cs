@@ -1,4 +1,3 @@
-using Leverage.Outcomes;
 
 namespace Leverage.Probability;
 

@@ -1,9 +1,9 @@
 using Leverage.Corners;
 using Leverage.Levers;
-using Leverage.Tubes;
+using Leverage.Preload;
 using Leverage.Stiffness;
 using Leverage.Threads;
-using Leverage.Preload;
+using Leverage.Tubes;
 
 namespace Leverage.Proof;
 

@@ -1,7 +1,6 @@
-using Leverage.Probability;
-using Leverage.Holding;
 using Leverage.BreakLoose;
-using Leverage.Outcomes;
+using Leverage.Holding;
+using Leverage.Probability;
 
 namespace Leverage.Proof;
 

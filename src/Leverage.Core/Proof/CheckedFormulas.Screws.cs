@@ -1,6 +1,6 @@
-using Leverage.Threads;
 using Leverage.Preload;
 using Leverage.Stiffness;
+using Leverage.Threads;
 
 namespace Leverage.Proof;
 

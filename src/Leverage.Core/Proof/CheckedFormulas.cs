@@ -1,4 +1,3 @@
-using Leverage.Probability;
 namespace Leverage.Proof;
 
 /// <summary>

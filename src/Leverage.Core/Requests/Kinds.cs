@@ -1,6 +1,5 @@
 using System.Globalization;
 using Leverage.Holding;
-using Leverage.Levers;
 using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Tables;

@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization;
 using Leverage.Assessments;
-using UnitsNet;
 
 namespace Leverage.Wording;
 

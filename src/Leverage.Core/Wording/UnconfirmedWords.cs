@@ -2,7 +2,6 @@ using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Holding;
-using Leverage.LoadPath;
 using Leverage.Tables;
 using Leverage.Threads;
 

@@ -1,8 +1,6 @@
 using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Holding;
-using Leverage.Tubes;
-using UnitsNet;
 
 namespace Leverage.Wording;
 

@@ -1,4 +1,3 @@
-using Leverage.Assessments;
 using Leverage.Wording;
 
 namespace Leverage.Page.Answering;

@@ -5,7 +5,6 @@ using Leverage.Page.Asking;
 using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
-using Leverage.Workshop.Picking;
 
 namespace Leverage.Page.Answering;
 

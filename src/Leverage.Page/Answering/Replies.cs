@@ -45,7 +45,7 @@ internal static class Replies
     internal static string Open(string files) => Guarded(() => Json(OpenedFile.Read(Texts(files)), PageJson.Shared.OpenedPieces));
 
     /// <summary>The best set-up of a chest.</summary>
-    internal static string Pick(string chest, string query) => Guarded(() => Picking.Of(chest, Said.Of(query)));
+    internal static string Pick(string chest, string query) => Guarded(() => Json(Picking.Of(chest, Said.Of(query)), PageJson.Shared.PickReply));
 
     /// <summary>The job in its order.</summary>
     internal static string Job(string files, string query) => Guarded(() =>

@@ -1,8 +1,8 @@
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Page.Asking;
 using Leverage.Reading;
+using Leverage.Requests;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Page.Lesson;

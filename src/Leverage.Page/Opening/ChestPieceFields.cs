@@ -1,5 +1,5 @@
-using Leverage.Wording;
 using Leverage.Reading;
+using Leverage.Wording;
 using Leverage.Workshop.Chest;
 
 namespace Leverage.Page.Opening;

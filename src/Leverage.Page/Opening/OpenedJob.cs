@@ -1,5 +1,3 @@
-using Leverage.Wording;
-using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Workshop.Jobs;

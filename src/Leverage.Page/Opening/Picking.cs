@@ -1,7 +1,5 @@
 using System.Text.Json;
-using Leverage.Page.Answering;
 using Leverage.Page.Asking;
-using Leverage.Wording;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
 using UnitsNet;
@@ -14,8 +12,8 @@ internal sealed record PickReply(JsonElement Answer, string Person);
 /// <summary>Picks out of a chest.</summary>
 internal static class Picking
 {
-    /// <summary>The picking as JSON; the nut and what holds it are the query's, the tools and people the chest's.</summary>
-    internal static string Of(string chest, Said said)
+    /// <summary>The picking; the nut and what holds it are the query's, the tools and people the chest's.</summary>
+    internal static PickReply Of(string chest, Said said)
     {
         var tools = ToolChest.Parse("chest.toml", chest);
         var pick = Picker.Pick(new PickRequest
@@ -27,6 +25,6 @@ internal static class Picking
             Recess = Length.Zero,
         });
         using var answer = JsonDocument.Parse(PickAnswers.Of(pick, said.Units).ToJson());
-        return JsonSerializer.Serialize(new PickReply(answer.RootElement, pick.Request.Person?.Name ?? ""), PageJson.Shared.PickReply);
+        return new PickReply(answer.RootElement.Clone(), pick.Request.Person?.Name ?? "");
     }
 }

@@ -1,8 +1,7 @@
-using Leverage.Reading;
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Workshop.Chest;

@@ -1,9 +1,7 @@
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Reading;
-using Leverage.Tables;
+using Leverage.Requests;
 using Leverage.Workshop.Files;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 
 namespace Leverage.Workshop.Chest;
 

@@ -1,7 +1,6 @@
-using Leverage.Requests;
 using Leverage.Levers;
 using Leverage.Reading;
-using Leverage.Tables;
+using Leverage.Requests;
 using Leverage.Workshop.Files;
 using UnitsNet;
 

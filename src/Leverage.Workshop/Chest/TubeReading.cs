@@ -1,6 +1,5 @@
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Workshop.Files;
 using UnitsNet;

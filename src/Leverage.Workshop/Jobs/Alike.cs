@@ -1,5 +1,4 @@
 using Leverage.Requests;
-using Leverage.Assessments;
 
 namespace Leverage.Workshop.Jobs;
 

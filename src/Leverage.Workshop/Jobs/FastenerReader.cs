@@ -1,10 +1,8 @@
 using System.Globalization;
-using Leverage.Assessments;
 using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Tables;
 using Leverage.Threads;
 using Leverage.Workshop.Files;
 

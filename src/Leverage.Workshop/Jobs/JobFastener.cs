@@ -1,5 +1,4 @@
 using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Threads;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using Leverage.Assessments;
 using Leverage.Reading;
 using Leverage.Workshop.Ordering;
 

@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;
 using Leverage.Workshop.Ordering;

@@ -1,6 +1,5 @@
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Ordering;
 

@@ -1,4 +1,3 @@
-using Leverage.Reading;
 using Leverage.Workshop.Files;
 
 namespace Leverage.Workshop.Jobs;

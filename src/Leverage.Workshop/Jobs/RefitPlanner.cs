@@ -1,9 +1,9 @@
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Preload;
 using Leverage.Stiffness;
 using Leverage.Threads;
-using Leverage.Preload;
 using Leverage.Workshop.Chest;
 using UnitsNet;
 using UnitsNet.Units;

@@ -1,5 +1,5 @@
-using Leverage.Requests;
 using Leverage.Assessments;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
 

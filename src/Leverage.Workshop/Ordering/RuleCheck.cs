@@ -37,16 +37,16 @@ public static class RuleCheck
     }
 
     private static RuleProblem? Of(TaskRules task, int i, HashSet<string> names, HashSet<string> start, HashSet<string> known) =>
-        Unknown(task.After, names, name => TaskRules.Names.Equals(name, task.Name)
+        Unknown(task.After, name => TaskRules.Names.Equals(name, task.Name)
             ? $"'{name}' cannot come after itself: take it out."
             : names.Contains(name) ? null : $"there is no task '{name}'. {Near(name, names)}").At(i, "after")
-        ?? Unknown(task.Gives, start, state => start.Contains(state)
+        ?? Unknown(task.Gives, state => start.Contains(state)
             ? $"'{state}' holds at the start already. Give the later spell its own words, such as '{state} again'."
             : Both(state, task)).At(i, "gives")
-        ?? Unknown(task.Needs, known, state => known.Contains(state)
+        ?? Unknown(task.Needs, state => known.Contains(state)
             ? null
             : $"nothing gives '{state}': no task does, and it is not in at_start. {Near(state, known)}").At(i, "needs")
-        ?? Unknown(task.Ends, known, state => known.Contains(state)
+        ?? Unknown(task.Ends, state => known.Contains(state)
             ? null
             : $"'{state}' never holds: no task gives it, and it is not in at_start. {Near(state, known)}").At(i, "ends");
 
@@ -56,7 +56,7 @@ public static class RuleCheck
         : null;
 
     private static (int Entry, string Message)? Unknown(
-        IReadOnlyList<string> list, HashSet<string> known, Func<string, string?> problem)
+        IReadOnlyList<string> list, Func<string, string?> problem)
     {
         for (int i = 0; i < list.Count; i++)
         {

@@ -1,7 +1,7 @@
-using Leverage.Reading;
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using UnitsNet;
 

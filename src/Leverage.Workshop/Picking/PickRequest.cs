@@ -1,6 +1,5 @@
-using Leverage.Requests;
-using Leverage.Assessments;
 using Leverage.Levers;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using UnitsNet;
 

@@ -1,8 +1,6 @@
-using System.Globalization;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Threads;
-using UnitsNet;
+using Leverage.Wording;
 
 namespace Leverage.Workshop.Picking;
 

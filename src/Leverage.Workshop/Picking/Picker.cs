@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Reading;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Workshop.Picking;

@@ -1,6 +1,6 @@
-using Leverage.Holding;
 using System.Runtime.InteropServices;
 using Leverage.Assessments;
+using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
 using UnitsNet;

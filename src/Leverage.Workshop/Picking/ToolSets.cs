@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using UnitsNet;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Threads;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Picking;
 using UnitsNet;

@@ -1,9 +1,8 @@
-using Leverage.Wording;
 using Leverage.Assessments;
-using Leverage.Holding;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
-using Leverage.Workshop.Picking;
 using Leverage.Workshop.Ordering;
+using Leverage.Workshop.Picking;
 
 namespace Leverage.Workshop.Sheets;
 

@@ -1,4 +1,3 @@
-using Leverage.Assessments;
 using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Leverage.Wording;
 using Leverage.Assessments;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 
 namespace Leverage.Workshop.Sheets;

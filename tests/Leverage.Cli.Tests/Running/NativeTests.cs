@@ -1,8 +1,8 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Charts;
+using Leverage.Requests;
 using Leverage.Workshop.Jobs;
 using UnitsNet;
 

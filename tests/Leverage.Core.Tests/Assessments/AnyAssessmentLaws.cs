@@ -1,12 +1,12 @@
 using FsCheck.Xunit;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Holding;
 using Leverage.LoadPath;
 using Leverage.Outcomes;
 using Leverage.Reading;
+using Leverage.Requests;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

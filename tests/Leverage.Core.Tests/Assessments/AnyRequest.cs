@@ -1,12 +1,12 @@
-using Leverage.Reading;
-using Leverage.Requests;
 using Leverage.Assessments;
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.BreakLoose;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
@@ -118,9 +118,6 @@ internal static class AnyRequest
         T? drawn = value();
         return given ? drawn : default;
     }
-
-    private static T? Maybe<T>(Func<Sized> next, double share, Func<Func<Sized>, T> value)
-        where T : class => Maybe(next, share, () => value(next));
 
     private static Length? Millimetres(Func<Sized> next, double share, double from, double to) =>
         Maybe(next, share, () => (Length?)Length.FromMillimeters(next().Log(from, to)));

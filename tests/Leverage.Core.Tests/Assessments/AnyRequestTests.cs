@@ -1,8 +1,8 @@
 using System.Text.Json;
 using FsCheck.Xunit;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
+using Leverage.Wording;
 
 namespace Leverage.Tests.Assessments;
 

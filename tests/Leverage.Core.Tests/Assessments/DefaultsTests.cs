@@ -1,11 +1,11 @@
-using Leverage.Reading;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

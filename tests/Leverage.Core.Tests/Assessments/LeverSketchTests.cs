@@ -1,7 +1,7 @@
-using Leverage.Reading;
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.LoadPath;
+using Leverage.Reading;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

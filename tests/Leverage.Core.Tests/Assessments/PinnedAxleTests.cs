@@ -1,6 +1,6 @@
 using Leverage.Assessments;
-using Leverage.LoadPath;
 using Leverage.BreakLoose;
+using Leverage.LoadPath;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

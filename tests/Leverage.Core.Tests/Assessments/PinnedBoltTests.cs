@@ -1,7 +1,7 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Requests;
 using Leverage.Threads;
 using UnitsNet;
 

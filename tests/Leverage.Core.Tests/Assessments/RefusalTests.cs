@@ -1,7 +1,7 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Threads;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.BreakLoose;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

@@ -1,6 +1,6 @@
+using Leverage.Assessments;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Assessments;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;

@@ -1,5 +1,5 @@
-using Leverage.Friction;
 using Leverage.BreakLoose;
+using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Tables;
 using Leverage.Threads;

@@ -1,8 +1,8 @@
 using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Tubes;
 using Leverage.Threads;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Tests.LoadPath;

@@ -1,9 +1,9 @@
-using Leverage.Probability;
 using FsCheck.Xunit;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Tubes;
+using Leverage.Probability;
 using Leverage.Tables;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Tests.LoadPath;

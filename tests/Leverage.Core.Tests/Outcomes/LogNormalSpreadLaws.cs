@@ -1,6 +1,6 @@
-using Leverage.Probability;
 using FsCheck.Xunit;
 using Leverage.Outcomes;
+using Leverage.Probability;
 
 namespace Leverage.Tests.Outcomes;
 

@@ -1,7 +1,7 @@
 using FsCheck.Xunit;
+using Leverage.Preload;
 using Leverage.Tests.Threads;
 using Leverage.Threads;
-using Leverage.Preload;
 
 namespace Leverage.Tests.Preload;
 

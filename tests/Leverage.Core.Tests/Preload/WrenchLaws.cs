@@ -1,7 +1,7 @@
-using Leverage.Threads;
 using FsCheck.Xunit;
 using Leverage.Levers;
 using Leverage.Preload;
+using Leverage.Threads;
 
 namespace Leverage.Tests.Preload;
 

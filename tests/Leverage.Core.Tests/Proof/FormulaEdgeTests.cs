@@ -2,10 +2,10 @@ using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using Leverage.Reading;
-using Leverage.Tubes;
-using Leverage.Threads;
 using Leverage.Preload;
+using Leverage.Reading;
+using Leverage.Threads;
+using Leverage.Tubes;
 
 namespace Leverage.Tests.Proof;
 

@@ -1,5 +1,5 @@
-using Leverage.Probability;
 using System.Reflection;
+using Leverage.Probability;
 using Leverage.Proof;
 
 namespace Leverage.Tests.Proof;

@@ -1,5 +1,5 @@
-using Leverage.Threads;
 using Leverage.Preload;
+using Leverage.Threads;
 
 namespace Leverage.Tests.Threads;
 

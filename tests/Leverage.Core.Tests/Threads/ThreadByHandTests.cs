@@ -1,8 +1,8 @@
-using Leverage.Preload;
 using Leverage.Grades;
 using Leverage.Levers;
-using Leverage.Tubes;
+using Leverage.Preload;
 using Leverage.Threads;
+using Leverage.Tubes;
 
 namespace Leverage.Tests.Threads;
 

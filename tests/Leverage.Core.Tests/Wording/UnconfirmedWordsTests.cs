@@ -1,14 +1,14 @@
 using FsCheck.Xunit;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.LoadPath;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Tests.Assessments;
 using Leverage.Threads;
+using Leverage.Wording;
 
 namespace Leverage.Tests.Wording;
 

@@ -2,11 +2,11 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
-using Leverage.Wording;
 using Leverage.Hostile.Tests.Generated;
 using Leverage.Hostile.Tests.Running;
 using Leverage.Hostile.Tests.Schemas;
 using Leverage.Reading;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 

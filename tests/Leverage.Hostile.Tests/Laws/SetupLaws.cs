@@ -1,15 +1,15 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Hostile.Tests.Running;
 using Leverage.Hostile.Tests.Schemas;
 using Leverage.LoadPath;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tests;
 using Leverage.Tests.Assessments;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Hostile.Tests.Laws;

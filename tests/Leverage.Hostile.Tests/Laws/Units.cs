@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
-using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Assessments;
 using Leverage.Reading;
+using Leverage.Requests;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Hostile.Tests.Laws;

@@ -1,8 +1,8 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;
 

@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Requests;
 using Leverage.Workshop.Jobs;
 using UnitsNet;
 

@@ -1,5 +1,5 @@
-using Leverage.Workshop.Jobs;
 using Leverage.Wording;
+using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 
 namespace Leverage.Workshop.Tests.Jobs;

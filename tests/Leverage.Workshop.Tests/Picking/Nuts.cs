@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Holding;
+using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;

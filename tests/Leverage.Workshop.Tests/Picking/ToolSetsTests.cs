@@ -1,6 +1,6 @@
-using Leverage.Requests;
 using Leverage.Assessments;
 using Leverage.Levers;
+using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
 using UnitsNet;
