@@ -58,7 +58,7 @@ public sealed class SetupLaws
     }
 
     /// <summary>
-    /// Raising a limit never lowers the chance that it comes loose, nor raises the chance that something breaks.
+    /// Raising a limit or the hold never lowers the chance that it comes loose, raises the chance that something breaks, nor makes the verdict worse.
     /// </summary>
     private static void RaisedLimits(LooseningAssessment before, Sized by)
     {
@@ -70,6 +70,11 @@ public sealed class SetupLaws
             LinkLimit[] raised = [.. links.Select((link, at) => at == i ? link with { LimitNmm = link.LimitNmm * more } : link)];
             NoWorse(before.Judgement, Judge(before, raised, around));
         }
+
+        if (around.Hold is { } hold)
+        {
+            NoWorse(before.Judgement, Judge(before, links, around with { Hold = hold with { MedianNmm = hold.MedianNmm * more, CapNmm = hold.CapNmm * more } }));
+        }
     }
 
     private static void NoWorse(Judgement before, Judgement after)
@@ -78,6 +83,7 @@ public sealed class SetupLaws
         double gained = after.Breaks - before.Breaks;
         Assert.True(lost <= Rounding, $"a raised limit lowered the chance that it comes undone by {lost.ToString("R", null)}");
         Assert.True(gained <= Rounding, $"a raised limit raised the chance that something gives by {gained.ToString("R", null)}");
+        Assert.True(after.Verdict <= before.Verdict, $"a raised limit made {before.Verdict.ToString()} {after.Verdict.ToString()}");
     }
 
     /// <summary>More force never lowers the chance that it comes undone by more than it raises the chance that something gives.</summary>
