@@ -8,6 +8,9 @@ namespace Leverage.Wording;
 /// <summary>Sentences for what speaks for care or stop: a part, what it does, the figures.</summary>
 public static class Reasons
 {
+    /// <summary>A limit is above the strong pull where the two are printed apart.</summary>
+    private const double Above = 1.001;
+
     /// <summary>One sentence for each rule, the stops first.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
@@ -45,7 +48,7 @@ public static class Reasons
     {
         LinkLimit part = a.Links.Where(link => Judgement.RiskOf(link.Limit, a.Nut).Kind == kind).MaxBy(link => link.Gives).Limit;
         string breaks = $"The {PartWords.Name(part, style)} {PartWords.Breaks(part.Kind)}";
-        if (part.LimitNmm > a.Judgement.StrongPullNmm)
+        if (part.LimitNmm > Above * a.Judgement.StrongPullNmm)
         {
             return $"{breaks}: {UnitStyle.InHundred(Share(kind, a.Judgement.Shares))} pulls, typically at {Nmm(part.LimitNmm, style)}.";
         }

@@ -32,7 +32,7 @@ public sealed class JobLaws
             planned++;
             Assert.Null(Published.Broken("job", before.ToJsonString()));
             JsonObject after = Plan(Permuted(drawn.Job, drawn.Seed, "[[fasteners]]", "[[chest.bars]]", "[[chest.sockets]]"))!;
-            Assert.Equal(Sorted(before), Sorted(after));
+            Assert.Equal(Sorted(Kept(before, "number")), Sorted(Kept(after, "number")));
         }));
         Assert.True(planned > amount.Count / 4, "Most of the jobs drawn are refused: the law is hardly tried.");
         TestContext.Current.SendDiagnosticMessage(string.Create(
