@@ -38,17 +38,7 @@ internal sealed class Printing(Action<ParseResult> print) : SynchronousCommandLi
     internal static TextOption Option(string name, FieldKind<string> kind, string description, Action<string> print)
     {
         var option = new TextOption(name, kind, description);
-        option.Action = new Printing(result =>
-        {
-            try
-            {
-                print(kind.Read(result.GetValue(option)!));
-            }
-            catch (InputException e)
-            {
-                throw e.About(name);
-            }
-        });
+        option.Action = new Printing(result => print(InputException.About(name, () => kind.Read(result.GetValue(option)!))));
         return option;
     }
 

@@ -42,21 +42,9 @@ internal sealed class Given
 
     /// <summary>What a kind reads of an option, or null when it was left out.</summary>
     internal T? Read<T>(TextOption option, FieldKind<T> kind)
-        where T : class => Text(option) is { } text ? About(option, () => kind.Read(text)) : null;
+        where T : class => Text(option) is { } text ? InputException.About(option.Name, () => kind.Read(text)) : null;
 
     /// <summary>What a kind reads of an option, or what stands for it when it was left out.</summary>
     internal T Read<T>(TextOption option, FieldKind<T> kind, T leftOut)
-        where T : struct => Text(option) is { } text ? About(option, () => kind.Read(text)) : leftOut;
-
-    private static T About<T>(TextOption option, Func<T> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (InputException e)
-        {
-            throw e.About(option.Name);
-        }
-    }
+        where T : struct => Text(option) is { } text ? InputException.About(option.Name, () => kind.Read(text)) : leftOut;
 }

@@ -45,16 +45,9 @@ internal sealed class NutOptions(IReadOnlyList<Field<LooseningRequest>> fields, 
             return null;
         }
 
-        try
-        {
-            return chest is not null
-                ? find(chest, text)
-                : throw new InputException(field.Name, $"'{text}' looks like a name: of what chest? Write it out, or name the chest.", new Cure("chest", "chest.toml"), field.Cure);
-        }
-        catch (InputException e)
-        {
-            throw e.About(field.Name);
-        }
+        return chest is not null
+            ? InputException.About(field.Name, () => find(chest, text))
+            : throw new InputException(field.Name, $"'{text}' looks like a name: of what chest? Write it out, or name the chest.", new Cure("chest", "chest.toml"), field.Cure);
     }
 
     /// <summary>Whether a text was meant as a value, however wrong: its own reader says best what is wrong with it.</summary>

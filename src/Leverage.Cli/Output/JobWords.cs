@@ -37,8 +37,8 @@ internal sealed class JobWords
         foreach (PlannedTask task in _plan.Tasks)
         {
             page.Item(task.Number, task.Task.Name);
-            page.Below(task.Before.Count > 0 ? TaskPhrases.Must(task) : "");
-            page.Below(task.Moved is { } rule ? $"moved up: {OrderWords.WhyMoved(rule, _plan.Left.Rules)}" : "");
+            page.Under(task.Before.Count > 0 ? TaskPhrases.Must(task) : "", indent: 10);
+            page.Under(task.Moved is { } rule ? $"moved up: {OrderWords.WhyMoved(rule, _plan.Left.Rules)}" : "", indent: 10);
         }
 
         if (_plan.Tasks.Count > 0)

@@ -17,10 +17,10 @@ internal sealed class Page
     private const int BreaksWidth = 8;
 
     private readonly TextWriter _text;
-    private readonly bool _colour;
+    private readonly Ink _ink;
 
     /// <summary>A page on a writer.</summary>
-    internal Page(TextWriter text, bool colour) => (_text, _colour) = (text, colour);
+    internal Page(TextWriter text, bool colour) => (_text, _ink) = (text, new Ink(colour));
 
     /// <summary>An empty line.</summary>
     internal void Space() => _text.Write('\n');
@@ -30,7 +30,7 @@ internal sealed class Page
     {
         if (words.Length <= Width)
         {
-            _text.Write($"{Strong(words)}\n\n");
+            _text.Write($"{_ink.Strong(words)}\n\n");
         }
         else
         {
@@ -43,7 +43,7 @@ internal sealed class Page
     internal void Headline(Verdict verdict, string words)
     {
         string word = VerdictWords.Capitals(verdict);
-        Wrap($"{Coloured(word, verdict)}  ", word.Length + 2, words, word.Length + 2);
+        Wrap($"{_ink.Coloured(word, verdict)}  ", word.Length + 2, words, word.Length + 2);
         Space();
     }
 
@@ -57,12 +57,12 @@ internal sealed class Page
         string start = $"  {label.PadRight(LabelWidth)} ";
         if (remark.Length == 0)
         {
-            _text.Write($"{start}{Strong(figure)}\n");
+            _text.Write($"{start}{_ink.Strong(figure)}\n");
             return;
         }
 
         string middle = figure.PadRight(figure.Length > LabelWidth ? 0 : LabelWidth);
-        Wrap(start + Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + Math.Max(LabelWidth, middle.Length) + 2);
+        Wrap(start + _ink.Strong(middle) + "  ", start.Length + middle.Length + 2, remark, start.Length + Math.Max(LabelWidth, middle.Length) + 2);
     }
 
     /// <summary>A label and words that wrap under themselves.</summary>
@@ -84,27 +84,18 @@ internal sealed class Page
     {
         string start = string.Create(CultureInfo.InvariantCulture, $"{number,3}  ");
         string word = VerdictWords.Capitals(verdict);
-        Wrap($"{start}{Coloured(word, verdict)}{new string(' ', RankWidth - start.Length - word.Length)}", RankWidth, words, RankWidth);
+        Wrap($"{start}{_ink.Coloured(word, verdict)}{new string(' ', RankWidth - start.Length - word.Length)}", RankWidth, words, RankWidth);
     }
 
     /// <summary>Words below a place in a ranking.</summary>
     internal void Beneath(string words) => Wrap(new string(' ', RankWidth), RankWidth, words, RankWidth);
 
-    /// <summary>Words below a row of a table; nothing for none.</summary>
-    internal void Under(string words)
+    /// <summary>Words below a row of a table, or below a numbered item, where there are any.</summary>
+    internal void Under(string words, int indent = 6)
     {
         if (words.Length > 0)
         {
-            Wrap("      ", 6, words, 6);
-        }
-    }
-
-    /// <summary>Words below a numbered item; nothing for none.</summary>
-    internal void Below(string words)
-    {
-        if (words.Length > 0)
-        {
-            Wrap("          ", 10, words, 10);
+            Wrap(new string(' ', indent), indent, words, indent);
         }
     }
 
@@ -129,7 +120,7 @@ internal sealed class Page
     internal void Verdict(Verdict verdict, string why)
     {
         string word = VerdictWords.Capitals(verdict);
-        string start = $"  {Coloured(word, verdict)}   ";
+        string start = $"  {_ink.Coloured(word, verdict)}   ";
         Wrap(start, word.Length + 5, why, word.Length + 5);
     }
 
@@ -197,13 +188,4 @@ internal sealed class Page
 
         _text.Write('\n');
     }
-
-    private string Strong(string words) => _colour ? $"\e[1m{words}\e[0m" : words;
-
-    private string Coloured(string word, Verdict verdict) => !_colour ? word : verdict switch
-    {
-        Assessments.Verdict.Stop => $"\e[1;31m{word}\e[0m",
-        Assessments.Verdict.Care or Assessments.Verdict.Short or Assessments.Verdict.NotJudged => $"\e[1;33m{word}\e[0m",
-        _ => $"\e[1;32m{word}\e[0m",
-    };
 }

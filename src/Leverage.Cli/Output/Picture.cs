@@ -19,7 +19,7 @@ internal sealed class Picture
     {
         if (given.Text(Option) is { } path)
         {
-            Named(path);
+            InputException.About(Option.Name, () => ChartFile.FormatOf(path));
             WholeFile.Check(Option.Name, path, given.ForceWrite);
         }
     }
@@ -31,18 +31,6 @@ internal sealed class Picture
         {
             byte[] bytes = draw().Bytes(ChartFile.FormatOf(path));
             WholeFile.Write(Option.Name, path, given.ForceWrite, stream => stream.Write(bytes));
-        }
-    }
-
-    private void Named(string path)
-    {
-        try
-        {
-            ChartFile.FormatOf(path);
-        }
-        catch (InputException e)
-        {
-            throw e.About(Option.Name);
         }
     }
 }

@@ -64,8 +64,7 @@ public abstract record JointSetup
     /// <summary>The grade taken when none is given: 8.8, or SAE 5 for an inch thread.</summary>
     /// <param name="thread">The thread.</param>
     /// <returns>The grade at this size.</returns>
-    public static Grade UsualGrade(ScrewThread thread) =>
-        GradeCatalog.Bolt(thread.Family == ThreadFamily.Unified ? "SAE 5" : "8.8", thread);
+    public static Grade UsualGrade(ScrewThread thread) => GradeCatalog.Bolt(GradeCatalog.Usual(thread), thread);
 }
 
 /// <summary>The ring a head or nut turns on.</summary>

@@ -155,7 +155,7 @@ public sealed class Ladder
         for (int tries = 0; tries < Tries && left.Count > 0; tries++)
         {
             var (option, chance) = LadderRank.First(left, one => one.Chance, one => one.Option.Size);
-            LadderTool tool = LadderCures.Tool(option, _request, _asked.Setup.Fastener.AcrossFlats);
+            LadderTool tool = option.InPlaceOf(_request, _asked.Setup.Fastener.AcrossFlats);
             if (Try(key, tool, option.Request, lever: true, weaker: chance < now))
             {
                 return;

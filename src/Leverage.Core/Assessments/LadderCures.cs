@@ -123,20 +123,6 @@ internal static class LadderCures
         Engaged = done.Engaged,
     };
 
-    /// <summary>What an option takes in hand.</summary>
-    internal static LadderTool Tool(ToolOption option, LooseningRequest before, Length? acrossFlats) => new()
-    {
-        Kind = option.Request.Tool ?? ToolKind.Socket,
-        AcrossFlats = acrossFlats,
-        Drive = option.Request.Drive,
-        Bar = option.Name is null && option.Request.Drive == before.Drive && option.Request.Bar?.Equals(before.Bar) == true ? null : option.Request.Bar,
-        Tube = option.Request.Tube,
-        Overlap = option.Request.Overlap,
-        Stance = option.Request.Stance,
-        Name = option.Name,
-        ToGet = option.ToGet,
-    };
-
     /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none.</summary>
     internal static string? BetterStance(LooseningRequest request)
     {

@@ -70,6 +70,20 @@ public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Na
 {
     /// <summary>How much there is to put together and to swing: pieces, length of tube and of the whole lever, mm.</summary>
     internal (int Pieces, double TubeMm, double ToolMm) Size => (Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
+
+    /// <summary>What is taken in hand instead of what was there before.</summary>
+    internal LadderTool InPlaceOf(LooseningRequest before, Length? acrossFlats) => new()
+    {
+        Kind = Request.Tool ?? ToolKind.Socket,
+        AcrossFlats = acrossFlats,
+        Drive = Request.Drive,
+        Bar = Name is null && Request.Drive == before.Drive && Request.Bar?.Equals(before.Bar) == true ? null : Request.Bar,
+        Tube = Request.Tube,
+        Overlap = Request.Overlap,
+        Stance = Request.Stance,
+        Name = Name,
+        ToGet = ToGet,
+    };
 }
 
 /// <summary>What of a chest can hold the wheel.</summary>

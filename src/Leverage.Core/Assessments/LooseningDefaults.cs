@@ -1,13 +1,8 @@
 using System.Globalization;
 using Leverage.BreakLoose;
-using Leverage.Friction;
-using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Stiffness;
-using Leverage.Tables;
-using Leverage.Threads;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -15,9 +10,6 @@ namespace Leverage.Assessments;
 /// <summary>Fills every blank of a request and tells what it filled it with.</summary>
 public static class LooseningDefaults
 {
-    /// <summary>Grade taken for a bolt or stud when none is known.</summary>
-    public const string Grade = "8.8";
-
     /// <summary>The complete set-up of a request.</summary>
     /// <param name="request">What the person said.</param>
     /// <returns>The set-up, with everything it took for granted.</returns>
@@ -28,9 +20,7 @@ public static class LooseningDefaults
         LooseningFields.All.Check(request);
         var assumed = new List<Assumption>();
         Place? place = request.On is { } on ? Place.Named(on) : null;
-        Grade? grade = GradeOf(request, assumed);
-        StartTorque start = Start(request, place, assumed);
-        Fastener fastener = Fasten(request, start, grade, assumed);
+        var (fastener, start) = FastenerDefaults.Complete(request, place, assumed);
         Hands hands = Stand(request, assumed);
         if (request is { Tool: null or ToolKind.Socket, Drive: null })
         {
@@ -61,145 +51,6 @@ public static class LooseningDefaults
             Hold = HoldDefaults.Complete(request, assumed),
             Assumed = assumed,
         };
-    }
-
-    /// <summary>The fastener alone, as far as it is said.</summary>
-    internal static Fastener Nut(LooseningRequest request, List<Assumption> assumed)
-    {
-        Grade? grade = GradeOf(request, assumed);
-        return Fasten(request, Start(request, null, assumed), grade, assumed);
-    }
-
-    private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
-    {
-        FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);
-        if (!request.LeftHand)
-        {
-            assumed.Add(new Assumption("right-hand thread"));
-        }
-
-        if (request.Friction is null)
-        {
-            assumed.Add(new Assumption("friction 0.14 at assembly", null, "0.10 to 0.20"));
-        }
-
-        if (request.Condition is null)
-        {
-            assumed.Add(new Assumption("condition used", null, "years in service, dry", Condition.Named("used").Status));
-        }
-
-        if (request.Thread is null)
-        {
-            assumed.Add(new Assumption("the common torque split", null, "no thread given: 10 % pitch, 40 % thread, 50 % face"));
-        }
-        else if (!HexagonCatalog.Bearing(request.Thread).FromTables)
-        {
-            assumed.Add(new Assumption("bearing face 1.25 × diameter", null, "not in the tables for this size"));
-        }
-
-        if (request is { Then: not null, Grip: null, Thread: { } turned })
-        {
-            assumed.Add(new Assumption("clamped length", Length.FromMillimeters(BoltedGrip.UsualDiameters * turned.DiameterMm), "three diameters", ValueStatus.Judgement));
-        }
-
-        return new Fastener
-        {
-            BookTorque = Torque.FromNewtonMillimeters(start.LikelyNmm),
-            BookTorqueSigma = start.Sigma,
-            Then = request.Then,
-            HeldNmm = request.Held?.NewtonMillimeters ?? 0,
-            CameNmm = [.. request.Came.Select(came => came.NewtonMillimeters)],
-            Grip = request.Grip,
-            Clamped = request.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
-            Condition = Condition.Named(request.Condition ?? "used"),
-            Friction = friction,
-            Thread = request.Thread,
-            Grade = grade,
-            AcrossFlats = Hexagon(request, assumed),
-            Prevailing = request.Prevailing ?? Torque.Zero,
-            LeftHand = request.LeftHand,
-            Soaked = request.Soaked,
-            Heating = Heating(request),
-        };
-    }
-
-    private static Grade? GradeOf(LooseningRequest request, List<Assumption> assumed)
-    {
-        if (request.Thread is null)
-        {
-            return null;
-        }
-
-        string name = request.Grade ?? (request.Thread.Family == ThreadFamily.Unified ? "SAE 5" : Grade);
-        if (request.Grade is null)
-        {
-            assumed.Add(new Assumption($"grade {name}"));
-        }
-
-        return Of(LooseningFields.Grade, () => GradeCatalog.Bolt(name, request.Thread));
-    }
-
-    /// <summary>What a reader says, its refusal about a field.</summary>
-    internal static T Of<T>(Field field, Func<T> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (InputException e)
-        {
-            throw e.About(field.Name);
-        }
-    }
-
-    private static Heating? Heating(LooseningRequest request) => request.Heat is not { } part ? null
-        : request.HeatedBy is { } by ? new Heating(part, by.Kelvins)
-        : throw new InputException("heat", "says nothing without how much hotter than the rest.", LooseningFields.By.Cure);
-
-    /// <summary>What it was tightened to: as given, else by what can be seen.</summary>
-    private static StartTorque Start(LooseningRequest request, Place? place, List<Assumption> assumed)
-    {
-        if (request.BookTorque is { } given)
-        {
-            return StartTorque.Given(given.NewtonMillimeters);
-        }
-
-        if (request.Then is not null)
-        {
-            throw new InputException("torque", "a turn follows it, and it is not said itself.", LooseningFields.Torque.Cure);
-        }
-
-        if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread) is not { } start)
-        {
-            string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Application));
-            throw new InputException(
-                "torque",
-                $"nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: {near}.",
-                LooseningFields.Torque.Cure);
-        }
-
-        assumed.Add(new Assumption(
-            start.From == StartSource.Table ? "tightened as others of its kind" : "tightened by the size of its thread",
-            Torque.FromNewtonMillimeters(start.LikelyNmm), null, ValueStatus.Judgement));
-        return start;
-    }
-
-    private static Length? Hexagon(LooseningRequest request, List<Assumption> assumed)
-    {
-        if (request.AcrossFlats is { } given)
-        {
-            return given;
-        }
-
-        if (request.Thread is { } thread && request.Tool is not ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
-        {
-            Length width = Length.FromMillimeters(flats);
-            assumed.Add(new Assumption("across flats", width, "standard nut of this thread"));
-            return width;
-        }
-
-        assumed.Add(new Assumption("hexagon not judged", null, "its width is not said"));
-        return null;
     }
 
     internal static Hands Stand(LooseningRequest request, List<Assumption> assumed)

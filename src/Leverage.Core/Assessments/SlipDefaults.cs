@@ -43,7 +43,7 @@ public static class SlipDefaults
             GripFriction = GripDefaults.Friction(request, true, assumed),
             GripWords = GripDefaults.Words(request),
             Condition = condition,
-            Fastener = known ? LooseningDefaults.Nut(request, assumed) : null,
+            Fastener = known ? FastenerDefaults.Complete(request, null, assumed).Fastener : null,
             StartPastSquare = request.StartPastSquare ?? Angle.Zero,
             PastSquare = GripDefaults.Swing(request, true, assumed),
             StandOff = request.StandOff,

@@ -71,7 +71,7 @@ internal static class TighteningDefaults
         request.Thread ?? throw new InputException("thread", "is needed here.", TighteningFields.Thread.Cure);
 
     private static Grade? GradeOf(TighteningRequest request, ScrewThread thread) => request.Grade is { } name
-        ? LooseningDefaults.Of(TighteningFields.Grade, () => GradeCatalog.Bolt(name, thread))
+        ? InputException.About(TighteningFields.Grade.Name, () => GradeCatalog.Bolt(name, thread))
         : null;
 
     /// <summary>Friction as given: a figure, a lubricant's range, or the figure within that range.</summary>

@@ -11,9 +11,6 @@ public static class BySight
     /// <summary>Share of the set torque that an unknown bolt may have got at least: its P10, the whole being P90 (judgement).</summary>
     public const double LeastShare = 0.5;
 
-    /// <summary>Class an unknown bolt is taken for (judgement).</summary>
-    public const string UnknownGrade = "8.8";
-
     /// <summary>The torque it was likely tightened to.</summary>
     /// <param name="place">Where it sits; null where nobody said.</param>
     /// <param name="flatsMm">Width across flats, mm; null where unknown.</param>
@@ -73,7 +70,7 @@ public static class BySight
     private static double SetTorque(ScrewThread thread, double yieldShare, double friction)
     {
         double preload = AssemblyPreload.AtYieldShare(
-            yieldShare, GradeCatalog.Bolt(UnknownGrade, thread).YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
+            yieldShare, GradeCatalog.Bolt(GradeCatalog.UsualMetric, thread).YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
         return JointTorque.Tightening(preload, thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction));
     }
 }

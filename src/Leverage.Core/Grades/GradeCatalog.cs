@@ -8,6 +8,15 @@ namespace Leverage.Grades;
 /// <summary>Property classes and grades of the tables.</summary>
 public static class GradeCatalog
 {
+    /// <summary>Grade a metric bolt or stud is taken for when none is known (judgement).</summary>
+    internal const string UsualMetric = "8.8";
+
+    /// <summary>Grade an inch bolt or stud is taken for when none is known (judgement).</summary>
+    internal const string UsualInch = "SAE 5";
+
+    /// <summary>The grade a bolt or stud of a thread is taken for when none is known.</summary>
+    internal static string Usual(ScrewThread thread) => thread.Family == ThreadFamily.Unified ? UsualInch : UsualMetric;
+
     /// <summary>Strength of a bolt or stud grade at a thread's size.</summary>
     /// <param name="text">The grade as written: <c>8.8</c>, <c>SAE 5</c>, <c>A2-70</c>; case and spaces are ignored.</param>
     /// <param name="thread">The thread, whose diameter picks the row.</param>

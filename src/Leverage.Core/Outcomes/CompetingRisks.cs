@@ -43,20 +43,20 @@ public static class CompetingRisks
         }
 
         Span<double> gives = stackalloc double[curves.Length];
-        var race = new Race(
+        var integral = new RiskIntegral(
             nut, hand, curves, stud < 0 ? null : new StudCurve(nut, risks[stud].Strength), tube, gives, stackalloc double[3 * curves.Length]);
-        race.Run();
-        double stays = 1 - race.SlidesOff;
+        integral.Run();
+        double stays = 1 - integral.SlidesOff;
         for (int i = 0, next = 0; i < risks.Length; i++)
         {
-            each[i] = stays * (i == stud ? race.StudTwistsOff : gives[next++]);
+            each[i] = stays * (i == stud ? integral.StudTwistsOff : gives[next++]);
         }
 
         return OutcomeShares.Of(
-            stays * race.ComesLoose,
-            stays * race.StaysTight,
-            race.SlidesOff,
-            race.ComesLoose > 0 ? race.SlidesAsItTurns / race.ComesLoose : 0,
+            stays * integral.ComesLoose,
+            stays * integral.StaysTight,
+            integral.SlidesOff,
+            integral.ComesLoose > 0 ? integral.SlidesAsItTurns / integral.ComesLoose : 0,
             risks,
             each);
     }

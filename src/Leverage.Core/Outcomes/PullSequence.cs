@@ -1,7 +1,6 @@
 using Leverage.BreakLoose;
 using Leverage.Probability;
 using MathNet.Numerics.Distributions;
-using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
@@ -34,7 +33,7 @@ public static class PullSequence
     private const int FewCases = 9;
 
     /// <summary>Gauss–Legendre rule over the growths of a nut that comes at one pull.</summary>
-    private static readonly GaussLegendreRule Even = new(0, 1, 5);
+    private static readonly (double Abscissa, double Weight)[] Even = GaussNodes.Of(5);
 
     /// <summary>The chances after each pull: the first as <see cref="CompetingRisks"/> has it, what follows in proportion.</summary>
     /// <param name="pulls">The pulls, in order.</param>
@@ -119,10 +118,10 @@ public static class PullSequence
         }
 
         double sum = 0;
-        for (int i = 0; i < Even.Order; i++)
+        foreach (var (abscissa, weight) in Even)
         {
-            double share = from + (to - from) * Even.GetAbscissa(i);
-            sum += Even.GetWeight(i) * pull.Survives(which, Math.Min(reaches, pull.Takes(which, share)), stood, keep: false);
+            double share = from + (to - from) * abscissa;
+            sum += weight * pull.Survives(which, Math.Min(reaches, pull.Takes(which, share)), stood, keep: false);
         }
 
         return (to - from) * sum;

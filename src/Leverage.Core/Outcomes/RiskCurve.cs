@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
@@ -9,7 +8,7 @@ internal readonly struct RiskCurve
     /// <summary>Gauss points over the even input.</summary>
     private const int Points = 8;
 
-    private static readonly GaussLegendreRule Even = new(0, 1, Points);
+    private static readonly (double Abscissa, double Weight)[] Even = GaussNodes.Of(Points);
     private readonly LogNormalCurve _one;
     private readonly (double Weight, LogNormalCurve Curve)[]? _parts;
 
@@ -28,9 +27,9 @@ internal readonly struct RiskCurve
         (Low, High) = (double.PositiveInfinity, double.NegativeInfinity);
         for (int i = 0; i < _parts.Length; i++)
         {
-            double strength = i < Points ? Math.Max(Risk.LeastNmm, median(stands * Even.GetAbscissa(i))) : Risk.LeastNmm;
+            double strength = i < Points ? Math.Max(Risk.LeastNmm, median(stands * Even[i].Abscissa)) : Risk.LeastNmm;
             var curve = new LogNormalCurve(risk.Strength with { MedianNmm = strength });
-            _parts[i] = (i < Points ? stands * Even.GetWeight(i) : 1 - stands, curve);
+            _parts[i] = (i < Points ? stands * Even[i].Weight : 1 - stands, curve);
             (Low, High) = (Math.Min(Low, curve.Low), Math.Max(High, curve.High));
         }
     }

@@ -68,6 +68,19 @@ public sealed class InputException : Exception
     public InputException About(string field) =>
         Subject is null ? new InputException(field, _problem, _cures, placed: false) : this;
 
+    /// <summary>What a reader reads, its refusal being about a field.</summary>
+    internal static T About<T>(string field, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e)
+        {
+            throw e.About(field);
+        }
+    }
+
     /// <summary>A refusal of what stands at a place of a file.</summary>
     internal static InputException At(string place, string message) =>
         new(place, PlainText.OneLine(message), [], placed: true);

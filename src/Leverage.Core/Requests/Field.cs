@@ -124,17 +124,7 @@ internal sealed class Field<TRequest, T>(
 
     /// <summary>The value of a text.</summary>
     /// <exception cref="InputException">It cannot be read or is not accepted; the refusal names the field.</exception>
-    internal T Value(string text)
-    {
-        try
-        {
-            return Values.Read(text);
-        }
-        catch (InputException e)
-        {
-            throw e.About(Name);
-        }
-    }
+    internal T Value(string text) => InputException.About(Name, () => Values.Read(text));
 
     /// <inheritdoc/>
     internal override TRequest Read(TRequest request, string text) => set(request, Value(text));

@@ -7,22 +7,6 @@ using UnitsNet;
 
 namespace Leverage.Requests;
 
-/// <summary>What turns the nut.</summary>
-public enum ToolKind
-{
-    /// <summary>A socket on a bar.</summary>
-    Socket,
-
-    /// <summary>A ring spanner.</summary>
-    Ring,
-
-    /// <summary>An open spanner.</summary>
-    Open,
-
-    /// <summary>A hexagon key.</summary>
-    Key,
-}
-
 /// <summary>What a person says of a nut, of what they have to loosen it, and of what holds the wheel; whatever is null is assumed, and said.</summary>
 /// <remarks>Each property is a field of <see cref="LooseningFields"/>: its range, its choices and what it depends on stand there.</remarks>
 public sealed record LooseningRequest

@@ -18,7 +18,7 @@ internal static class TighteningFields
 
     internal static readonly Field<TighteningRequest, string> Grade = F.Of(
         "grade", Kinds.Grade, "of the bolt: 8.8, SAE 5, A2-70",
-        r => r.Grade, (r, v) => r with { Grade = v }, leftOut: "8.8; inch SAE 5", needs: [Thread]);
+        r => r.Grade, (r, v) => r with { Grade = v }, leftOut: Kinds.UsualGrade, needs: [Thread]);
 
     internal static readonly Field<TighteningRequest, double> Friction = F.Of(
         "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "coefficient, thread and face",

@@ -1,11 +1,10 @@
 using Leverage.BreakLoose;
 using Leverage.Probability;
-using MathNet.Numerics.Integration;
 
 namespace Leverage.Outcomes;
 
 /// <summary>The integral of the chances, in stretches: wide panels where neither nut nor link scatters, narrow ones where they do.</summary>
-internal ref struct Race
+internal ref struct RiskIntegral
 {
     /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
     private const int Points = 16;
@@ -13,7 +12,7 @@ internal ref struct Race
     /// <summary>Panel width in units of the narrowest spread; 16 points hold such a panel to 1e-9.</summary>
     private const double PanelSigmas = 6;
 
-    private static readonly (double Abscissa, double Weight)[] Rule = Nodes();
+    private static readonly (double Abscissa, double Weight)[] Rule = GaussNodes.Of(Points);
 
     private readonly BreakLooseTorque _nut;
     private readonly LogNormalCurve _hand;
@@ -26,8 +25,8 @@ internal ref struct Race
     private readonly Span<double> _densities;
     private readonly Span<double> _before;
 
-    /// <summary>A race of nut, hand, links, stud and tube; <paramref name="scratch"/> is three times as long as the links.</summary>
-    internal Race(
+    /// <summary>The integral over nut, hand, links, stud and tube; <paramref name="scratch"/> is three times as long as the links.</summary>
+    internal RiskIntegral(
         BreakLooseTorque nut, Strength hand, ReadOnlySpan<RiskCurve> links, StudCurve? stud, Sliding? tube, Span<double> gives, Span<double> scratch)
     {
         int n = links.Length;
@@ -195,17 +194,5 @@ internal ref struct Race
         }
 
         return product;
-    }
-
-    private static (double Abscissa, double Weight)[] Nodes()
-    {
-        var rule = new GaussLegendreRule(0, 1, Points);
-        var nodes = new (double Abscissa, double Weight)[Points];
-        for (int i = 0; i < nodes.Length; i++)
-        {
-            nodes[i] = (rule.GetAbscissa(i), rule.GetWeight(i));
-        }
-
-        return nodes;
     }
 }
