@@ -9,6 +9,7 @@ using Leverage.Page.Opening;
 namespace Leverage.Page.Answering;
 
 /// <summary>JSON of everything the page is told, written without reflection.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PageAnswer))]
 [JsonSerializable(typeof(Refused))]
 [JsonSerializable(typeof(PageFields))]
