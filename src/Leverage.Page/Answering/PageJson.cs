@@ -5,6 +5,7 @@ using Leverage.Page.Asking;
 using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
+using Leverage.Workshop.Jobs;
 
 namespace Leverage.Page.Answering;
 
@@ -18,6 +19,7 @@ namespace Leverage.Page.Answering;
 [JsonSerializable(typeof(LessonAnswer))]
 [JsonSerializable(typeof(TableRows))]
 [JsonSerializable(typeof(JobReply))]
+[JsonSerializable(typeof(JobMark))]
 [JsonSerializable(typeof(PickReply))]
 [JsonSerializable(typeof(SetReply))]
 [JsonSerializable(typeof(Starter))]
