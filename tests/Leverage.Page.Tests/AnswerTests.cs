@@ -107,6 +107,13 @@ public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyn
             }
         }
 
+        string given = await page.Locator(".paper").TextContentAsync() ?? "";
+        foreach (double answer in lesson.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("answer").GetDouble()))
+        {
+            string number = answer.ToString(answer < 10 ? "F2" : answer < 100 ? "F1" : "F0", System.Globalization.CultureInfo.InvariantCulture);
+            Assert.DoesNotMatch($@"(?<![\d.]){number}(?![\d.])", given);
+        }
+
         browser.NoComplaint();
     }
 }

@@ -39,7 +39,7 @@ const makers = {
     const long = n => shown ? Math.max(18, n * one) : 50;
     return { words: "Three forces on the tube: mouth, tip and hands.", parts: [line(`M10 130H${tip}`, "var(--steel)", 14), svg("rect", { x: mouth, y: 116, width: hands + 25 - mouth, height: 28, fill: "none", stroke: "var(--ink)", "stroke-width": 2 }),
       arrowTo(mouth, 114 - long(f.mouthN), 114, "var(--mouth)"), arrowTo(tip, 146 + long(f.tipN), 146, "var(--tip)"), arrowTo(hands, 114 - long(f.squareN), 114, "var(--hand)"),
-      text(mouth, 22, shown ? f.words.mouth : "mouth", "var(--mouth)"), text(tip + 14, 225, shown ? f.words.tip : "tip: ?", "var(--tip)", "start"), text(hands, 22, f.words.square, "var(--hand)")] };
+      text(mouth, 22, shown ? f.words.mouth : "mouth", "var(--mouth)"), text(tip + 14, 225, shown ? f.words.tip : "tip: ?", "var(--tip)", "start"), text(hands, 22, shown ? f.words.square : "your push", "var(--hand)")] };
   },
   balance(f, shown) {
     const most = Math.max(f.snugN, f.holdsN, f.outwardN);
@@ -55,8 +55,8 @@ const makers = {
     const top = Math.max(...f.safeDegs);
     const y = d => 200 - Math.max(0, d) / top * 165;
     const path = keep => f.overlapsMm.map((mm, i) => keep(i) ? `${i && keep(i - 1) ? "L" : "M"}${x(mm)} ${y(f.safeDegs[i])}` : "").join("");
-    return { words: "Widest safe angle against overlap; dashed where the tube breaks.", parts: [line("M50 20V200H570", "var(--ink)", 2), text(310, 232, "overlap"), text(56, 18, "safe to", "var(--ink)", "start"),
-      ...shown ? [line(path(i => !stands[i]), "var(--stop)", 3, "6 5"), line(path(i => stands[i]), "var(--holds)", 4), line(`M${x(f.bestOverlapMm)} 200V24`, "var(--rust)", 2, "4 4"), text(x(f.bestOverlapMm), 16, `best ${f.words.best}`, "var(--rust)"), svg("circle", { cx: x(f.overlapMm), cy: y(f.safeDegs[nearest(f)]), r: 7, fill: "var(--ink)" })]
+    return { words: "Widest safe angle against overlap; dashed where the tube breaks.", parts: [line("M50 20V200H570", "var(--ink)", 2), text(310, 232, "overlap"), text(56, 20, "safe to", "var(--ink)", "start"),
+      ...shown ? [line(path(i => !stands[i]), "var(--stop)", 3, "6 5"), line(path(i => stands[i]), "var(--holds)", 4), line(`M${x(f.bestOverlapMm)} 200V28`, "var(--rust)", 2, "4 4"), text(x(f.bestOverlapMm), 20, `best ${f.words.best}`, "var(--rust)"), svg("circle", { cx: x(f.overlapMm), cy: y(f.safeDegs[nearest(f)]), r: 7, fill: "var(--ink)" })]
         : [text(310, 110, "?")]] };
   },
 };
@@ -65,7 +65,7 @@ const nearest = f => f.overlapsMm.reduce((best, mm, i) => Math.abs(mm - f.overla
 
 function dial(f, shown, end) {
   const ray = (angle, long, color, width, dash) => line(`M40 40L${40 + long * Math.cos(angle * Math.PI / 180)} ${40 + long * Math.sin(angle * Math.PI / 180)}`, color, width, dash);
-  const key = [["your swing ends", degrees(f.pastSquareDeg), "var(--ink)"], ...end || shown ? [["safe while it holds", degrees(f.safeDeg), "var(--holds)"]] : [["safe while it holds", "?", "var(--holds)"]], ...end ? [["safe as it lets go", shown ? degrees(f.safeAtEndDeg) : "?", "var(--stop)"]] : []];
-  return { words: "The bar below level, and the last safe angles.", parts: [svg("circle", { cx: 40, cy: 40, r: 14, fill: "var(--rust)" }), ray(0, 300, "var(--line)", 2), ray(f.pastSquareDeg, 230, "var(--ink)", 8), ...end || shown ? [ray(f.safeDeg, 280, "var(--holds)", 4)] : [], ...end && shown ? [ray(f.safeAtEndDeg, 280, "var(--stop)", 4, "8 5")] : [],
+  const key = [["your swing ends", degrees(f.pastSquareDeg), "var(--ink)"], ["safe while it holds", shown ? degrees(f.safeDeg) : end ? "the answer before" : "?", "var(--holds)"], ...end ? [["safe as it lets go", shown ? degrees(f.safeAtEndDeg) : "?", "var(--stop)"]] : []];
+  return { words: "The bar below level, and the last safe angles.", parts: [svg("circle", { cx: 40, cy: 40, r: 14, fill: "var(--rust)" }), ray(0, 300, "var(--line)", 2), ray(f.pastSquareDeg, 230, "var(--ink)", 8), ...shown ? [ray(f.safeDeg, 280, "var(--holds)", 4)] : [], ...end && shown ? [ray(f.safeAtEndDeg, 280, "var(--stop)", 4, "8 5")] : [],
     ...key.map(([words, value, color], i) => text(320, 60 + 34 * i, `${words}: ${value}`, color, "start"))] };
 }

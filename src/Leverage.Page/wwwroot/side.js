@@ -65,8 +65,10 @@ function draw(root, words, reply, values, { drag, rest }) {
     lever.append(svg("g", { class: off ? "off" : tube.fails ?? "on", transform: gone }, body));
     if (!off) {
       const down = side.push === "up" ? -1 : 1;
-      drawn.push(arrow(at(side.barMm), angle - down * Math.PI / 2, Math.min(130, tube.tipN * newtonPx), "var(--tip)", "B"));
-      drawn.push(arrow(at(side.barMm - tube.overlapMm), angle + down * Math.PI / 2, Math.min(130, tube.mouthN * newtonPx), "var(--mouth)", "C"));
+      const long = (point, way, force) => Math.max(16, Math.min(130, force * newtonPx, (way < 0 ? point.y : height - point.y) - 70));
+      const [tip, lip] = [at(side.barMm), at(side.barMm - tube.overlapMm)];
+      drawn.push(arrow(tip, angle - down * Math.PI / 2, long(tip, -down, tube.tipN), "var(--tip)", "B"));
+      drawn.push(arrow(lip, angle + down * Math.PI / 2, long(lip, down, tube.mouthN), "var(--mouth)", "C"));
       drawn.push(mouth(flat ? 8 : width - 178, flat || side.pastSquareDeg < 0 ? height - 136 : 8, side.barDiameterMm ?? 18, tube.boreMm, tube.wallMm ?? 3, tube.tiltDeg, tube.fails === "dents-mouth", down));
     }
   }
