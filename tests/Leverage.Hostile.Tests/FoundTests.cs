@@ -52,4 +52,11 @@ public sealed class FoundTests
     [InlineData("slip", "--bar", "600mm", "--bar-diameter", "20mm", "--tube", "5.6cmx28mmx1m")]
     public void Sizes_that_are_equal_but_for_rounding_are_equal(params string[] words) =>
         Assert.Null(Trial.Of(new HostileInput(Door.Command, words)));
+
+    [Theory]
+    [InlineData("--held", "3000Nm")]
+    [InlineData("--held", "74.9Nm")]
+    [InlineData("--came", "3Nm", "--prevailing", "5Nm")]
+    public void What_no_nut_of_its_kind_could_have_shown_is_refused(params string[] shown) => Assert.Null(Trial.Of(new HostileInput(
+        Door.Command, ["loosen", "14Nm", "--thread", "M10x1", "--bar", "300mm", "--drive", "1/2", "--hex", "11mm", .. shown])));
 }

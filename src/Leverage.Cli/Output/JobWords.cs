@@ -50,15 +50,20 @@ internal sealed class JobWords
     private void Loosening(Page page)
     {
         page.Line($"What is hard first, {_units.TorqueUnit} likely and hard:");
-        foreach (PlannedLoosening planned in _plan.Loosening)
+        foreach (var alike in _plan.Loosening.GroupBy(planned => (
+            Word: VerdictWords.Word(planned.Verdict).ToUpperInvariant(), Takes: Takes(planned), Tools: FastenerPhrases.Tools(planned, _units)[0], Note: FastenerPhrases.Note(planned, _units))))
         {
-            string word = VerdictWords.Word(planned.Verdict).ToUpperInvariant();
-            string step = planned.Task is { } task ? string.Create(CultureInfo.InvariantCulture, $", step {task.Number}") : "";
-            page.Entry(word, $"{planned.Fastener.Name}{step}: {Takes(planned)}; {FastenerPhrases.Tools(planned, _units)[0]}");
-            page.Under(FastenerPhrases.Note(planned, _units));
+            page.Entry(alike.Key.Word, $"{FastenerPhrases.Together([.. alike.Select(planned => planned.Fastener.Name)])}{Steps(alike)}: {alike.Key.Takes}; {alike.Key.Tools}");
+            page.Under(alike.Key.Note);
         }
 
         page.Space();
+    }
+
+    private static string Steps(IEnumerable<PlannedLoosening> alike)
+    {
+        string[] steps = [.. alike.Select(planned => planned.Task?.Number).OfType<int>().Distinct().Order().Select(number => number.ToString(CultureInfo.InvariantCulture))];
+        return steps.Length == 0 ? "" : $", step{(steps.Length > 1 ? "s" : "")} {string.Join(", ", steps)}";
     }
 
     private string Takes(PlannedLoosening planned) =>

@@ -1,5 +1,7 @@
 using Leverage.BreakLoose;
 using Leverage.Probability;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Stiffness;
 
 namespace Leverage.Assessments;
@@ -13,6 +15,9 @@ namespace Leverage.Assessments;
 public sealed record NutFigures(
     BreakLooseTorque Spread, double LowNmm, double LikelyNmm, double HighNmm, double RunningShare)
 {
+    /// <summary>Chance to hold a torque below which it is taken for a slip of the pen (judgement).</summary>
+    private const double LeastHeld = 1e-6;
+
     /// <summary>The joint as it was made.</summary>
     public AssembledJoint Joint { get; init; }
 
@@ -39,12 +44,11 @@ public sealed record NutFigures(
     /// <summary>The figures of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
     /// <returns>Its figures.</returns>
+    /// <exception cref="InputException">It cannot have held what it is said to have, or like nuts have come at.</exception>
     public static NutFigures Of(Fastener fastener)
     {
         ArgumentNullException.ThrowIfNull(fastener);
-        BreakLooseTorque spread = BreakLooseSpread.Torque(fastener);
-        spread = fastener.CameNmm.Count > 0 ? spread.HavingSeen(fastener.CameNmm) : spread;
-        spread = fastener.HeldNmm > 0 ? spread.HavingHeld(fastener.HeldNmm) : spread;
+        BreakLooseTorque spread = Shown(fastener);
         AssembledJoint joint = BreakLooseSpread.Joint(fastener);
         return new NutFigures(
             spread, spread.Quantile(0.1), spread.Quantile(0.5), spread.Quantile(0.9), fastener.Condition.RunningShare)
@@ -56,5 +60,21 @@ public sealed record NutFigures(
             Shank = BreakLooseSpread.ShankOf(fastener),
             Stud = BreakLooseSpread.Stud(fastener),
         };
+    }
+
+    /// <summary>What it takes after what it and like nuts have shown; what none of its kind could show is refused.</summary>
+    private static BreakLooseTorque Shown(Fastener fastener)
+    {
+        BreakLooseTorque spread = BreakLooseSpread.Torque(fastener);
+        if (fastener.CameNmm.Count > 0)
+        {
+            spread = fastener.CameNmm.Min() > spread.BesidesNmm
+                ? spread.HavingSeen(fastener.CameNmm)
+                : throw new InputException(LooseningFields.Came.Name, "a nut comes loose above what its locknut or locker holds alone. Check both.");
+        }
+
+        return fastener.HeldNmm <= 0 ? spread
+            : spread.Survival(fastener.HeldNmm) >= LeastHeld ? spread.HavingHeld(fastener.HeldNmm)
+            : throw new InputException(LooseningFields.Held.Name, "no nut tightened to this torque holds that much. Check both.");
     }
 }

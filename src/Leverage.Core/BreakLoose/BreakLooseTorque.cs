@@ -57,6 +57,9 @@ public sealed class BreakLooseTorque
     /// <summary>The cases.</summary>
     internal ReadOnlySpan<NutCase> Cases => _cases;
 
+    /// <summary>What holds besides the joint, a locknut or a locker, N·mm.</summary>
+    internal double BesidesNmm => Math.Max(0, _cases[0].ShiftNmm);
+
     /// <summary>Chance that the joint still holds at a torque.</summary>
     /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
     /// <returns>Share of cases that need more, 0 to 1.</returns>
@@ -98,7 +101,7 @@ public sealed class BreakLooseTorque
     public BreakLooseTorque HavingSeen(IReadOnlyList<double> cameNmm)
     {
         ArgumentNullException.ThrowIfNull(cameNmm);
-        double shift = Math.Max(0, _cases[0].ShiftNmm);
+        double shift = BesidesNmm;
         double median = _growth.LogMedian;
         LogNormalPart[] after = LikeNuts.After(
             [.. _cases.Select(one => new LogNormalPart(one.LogScale + median, _growth.Sigma, one.Weight))],

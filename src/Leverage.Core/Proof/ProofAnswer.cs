@@ -98,7 +98,6 @@ public sealed record ProofAnswer(
 }
 
 /// <summary>Writes the answer as JSON, laid out as every answer.</summary>
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(ProofAnswer))]
 public sealed partial class ProofJson : JsonSerializerContext
 {

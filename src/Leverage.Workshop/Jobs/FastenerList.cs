@@ -49,7 +49,7 @@ internal sealed class FastenerList
             // Of its first row the library tells the line behind it.
             int line = first ? 1 : row.LineNumberFrom;
             first = false;
-            if (IsBlank(row) || line <= skipped)
+            if (ListRow.IsBlank(row) || line <= skipped)
             {
                 continue;
             }
@@ -73,7 +73,7 @@ internal sealed class FastenerList
         var columns = new ListColumn?[row.ColCount];
         for (int i = 0; i < columns.Length; i++)
         {
-            FilePlace place = Place(row, i, line);
+            FilePlace place = ListRow.Place(_path, row, i, line);
             try
             {
                 columns[i] = ListHeader.Column(row[i].ToString(), place);
@@ -108,8 +108,8 @@ internal sealed class FastenerList
         var places = new FilePlace[row.ColCount];
         for (int i = 0; i < cells.Length; i++)
         {
-            cells[i] = Text(row[i].Span);
-            places[i] = Place(row, i, row.LineNumberFrom);
+            cells[i] = ListRow.Text(row[i].Span);
+            places[i] = ListRow.Place(_path, row, i, row.LineNumberFrom);
             if (cells[i].Length > 0)
             {
                 _cells.Learn(i < columns.Length ? columns[i]?.Key : null, cells[i]);
@@ -157,43 +157,6 @@ internal sealed class FastenerList
         return column.Key.Kind == KeyKind.Quantities
             ? new TomlList(place, [.. text.Split(';').Select(one => new TomlText(place, one))])
             : new TomlText(place, text);
-    }
-
-    /// <summary>A cell's text: line breaks and hard spaces inside become spaces.</summary>
-    private static string Text(ReadOnlySpan<char> span)
-    {
-        ReadOnlySpan<char> text = span.Trim();
-        return text.ContainsAny("\n\u00A0\u202F\u2007")
-            ? text.ToString().Replace('\n', ' ').Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2007', ' ').Trim()
-            : text.ToString();
-    }
-
-    private static bool IsBlank(SepReader.Row row)
-    {
-        for (int i = 0; i < row.ColCount; i++)
-        {
-            if (!row[i].Span.IsWhiteSpace())
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>Line and column of a cell; a row may span lines where a cell holds line breaks.</summary>
-    private FilePlace Place(SepReader.Row row, int i, int line)
-    {
-        ReadOnlySpan<char> whole = row.Span;
-        if (!whole.Overlaps(row[i].Span, out int offset))
-        {
-            // An empty cell lies nowhere: it begins a separator behind the one before.
-            FilePlace before = i > 0 ? Place(row, i - 1, line) : new FilePlace(_path, line, 0);
-            return before with { Column = before.Column + (i > 0 ? row[i - 1].Span.Length : 0) + 1 };
-        }
-
-        ReadOnlySpan<char> ahead = whole[..offset];
-        return new FilePlace(_path, line + ahead.Count('\n'), offset - ahead.LastIndexOf('\n'));
     }
 
     internal static InputException TooMany(FilePlace place) => place.Error(

@@ -37,6 +37,7 @@ internal static class FastenerReader
             Grip = section.Quantity(LooseningFields.ClampedLength),
             Clamped = section.Named(LooseningFields.Clamped),
             Condition = section.Named(LooseningFields.Condition),
+            On = section.Named(LooseningFields.On),
             Prevailing = section.Quantity(LooseningFields.Prevailing),
             Count = section.Quantity("count", Alike) ?? 1,
             NewPart = section.Text("new_part"),
@@ -52,6 +53,7 @@ internal static class FastenerReader
             Adapter = section.Quantity(TighteningFields.Adapter),
             Castle = section.Flag("castle"),
             Staked = section.Flag("staked"),
+            Adjustable = section.Flag(TighteningFields.Adjustable.Key),
             RideHeight = section.Flag("ride_height"),
             RetorqueAfter = section.Text("retorque_after"),
             RefitNote = section.Text("refit_note"),
@@ -61,6 +63,7 @@ internal static class FastenerReader
             CameLoose = [.. section.Values("came_loose", LooseningFields.Held.Values.Read).Select(each => each.Value)],
             Rounded = section.Flag("rounded"),
             Sheared = section.Flag("sheared"),
+            At = section.Place,
         };
         fastener = fastener with
         {

@@ -56,6 +56,9 @@ public sealed record JobFastener
     /// <summary>A locknut's own grip.</summary>
     public Torque? Prevailing { get; init; }
 
+    /// <summary>What it is part of, a name of the table <c>places</c>: what is near it leaves some moves out.</summary>
+    public string? On { get; init; }
+
     /// <summary>How many there are.</summary>
     public int Count { get; init; } = 1;
 
@@ -104,6 +107,9 @@ public sealed record JobFastener
     /// <summary>A nut whose collar is staked into a groove.</summary>
     public bool Staked { get; init; }
 
+    /// <summary>Whether it sets the play of a bearing: tightened while the wheel is turned, then backed off as its maker says.</summary>
+    public bool Adjustable { get; init; }
+
     /// <summary>Whether it gets its full torque only with the vehicle on its wheels: rubber bushes, wheel nuts.</summary>
     public bool RideHeight { get; init; }
 
@@ -130,4 +136,7 @@ public sealed record JobFastener
 
     /// <summary>What to remember when it comes off.</summary>
     public string? Note { get; init; }
+
+    /// <summary>Where it stands in the file.</summary>
+    internal Files.FilePlace At { get; init; }
 }

@@ -1,3 +1,4 @@
+using Leverage.Assessments;
 using Leverage.Reading;
 using Leverage.Workshop.Ordering;
 
@@ -138,7 +139,7 @@ public sealed class JobPlanner
         IEnumerable<string> states = task?.States ?? (IEnumerable<string>)_job.AtStart;
         WheelHold? hold = fastener.Wheel is { } wheel ? _states.Of(wheel, states) : null;
         NutHistory history = _progress.Of(fastener);
-        var (choice, assessment) = _chooser.For(fastener, hold, history);
+        var (choice, assessment) = Chosen(fastener, hold, history);
         return new PlannedLoosening
         {
             Fastener = fastener,
@@ -149,6 +150,19 @@ public sealed class JobPlanner
             Hold = hold,
             Lifted = _states.IsLifted(states),
         };
+    }
+
+    /// <summary>What has happened may not fit the nut, and only its torque tells: the refusal names the fastener.</summary>
+    private (SetUpChoice? Choice, LooseningAssessment Assessment) Chosen(JobFastener fastener, WheelHold? hold, NutHistory history)
+    {
+        try
+        {
+            return _chooser.For(fastener, hold, history);
+        }
+        catch (InputException e)
+        {
+            throw fastener.At.Error(fastener.Name, e.Line);
+        }
     }
 
     private static IOrderedEnumerable<PlannedLoosening> HardFirst(IEnumerable<PlannedLoosening> planned) => planned

@@ -8,7 +8,8 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>What holds a wheel at a point of the order, and what does not count there, in words.</summary>
 /// <param name="Request">The restraints, for the assessment.</param>
 /// <param name="Lost">Restraints that hold nothing now, and why.</param>
-public sealed record WheelHold(LooseningRequest Request, IReadOnlyList<string> Lost);
+/// <param name="Chocked">Whether any wheel is chocked, so that it cannot roll.</param>
+public sealed record WheelHold(LooseningRequest Request, IReadOnlyList<string> Lost, bool Chocked = false);
 
 /// <summary>Reads restraints out of the states that hold. States are free words; the usual ones below are understood.</summary>
 public sealed class JobStates
@@ -86,7 +87,8 @@ public sealed class JobStates
                 Side = wheel.Side,
                 OnStands = IsLifted(wheel, now),
             },
-            lost);
+            lost,
+            now.Any(state => state.EndsWith(Chocked, StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>Whether any wheel is off the ground while some states hold.</summary>

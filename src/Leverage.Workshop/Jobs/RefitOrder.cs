@@ -32,6 +32,8 @@ public sealed record RefitStep(int Number, string Title, JobTask? Reverses, IRea
 /// </summary>
 internal sealed class RefitOrder
 {
+    private const string OnItsWheels = "On its wheels, chocked";
+
     private readonly Job _job;
     private readonly JobStates _states;
     private readonly IReadOnlyList<PlannedTightening> _refit;
@@ -58,6 +60,7 @@ internal sealed class RefitOrder
         for (int i = sequence.Count - 1; i >= 0; i--)
         {
             order.PutBack(sequence[i], during[i], off);
+            order.Lowered(sequence.Take(i), during[i]);
         }
 
         order.Rest();
@@ -65,12 +68,12 @@ internal sealed class RefitOrder
         return order._steps;
     }
 
-    /// <summary>A task mirrored: what it took off goes on, what it only loosened is tightened.</summary>
+    /// <summary>A task mirrored: what it took off goes on, the last first; what it only loosened is tightened.</summary>
     private void PutBack(JobTask task, IReadOnlySet<string> states, HashSet<int> off)
     {
         bool lifted = _states.IsLifted(states);
         var fits = new List<RefitFit>();
-        foreach (int i in task.TakesOff)
+        foreach (int i in task.TakesOff.Reverse())
         {
             bool wait = lifted && NeedsGround(_job.Fasteners[i]);
             fits.Add(Fit(i, wait ? RefitStage.Snug : RefitStage.Full));
@@ -87,6 +90,16 @@ internal sealed class RefitOrder
         }
     }
 
+    /// <summary>Once it stands on its wheels, what is still snug gets its torque, unless a task to come does that.</summary>
+    private void Lowered(IEnumerable<JobTask> toCome, IReadOnlySet<string> states)
+    {
+        int[] now = _snug.Count == 0 || _states.IsLifted(states) ? [] : [.. _snug.Except(toCome.SelectMany(task => task.Loosens))];
+        if (now.Length > 0)
+        {
+            Add(OnItsWheels, null, [.. now.Select(i => Fit(i, RefitStage.Full))], []);
+        }
+    }
+
     private RefitFit Fit(int i, RefitStage stage)
     {
         bool first = !_fitted[i];
@@ -100,7 +113,7 @@ internal sealed class RefitOrder
     {
         if (_snug.Count > 0)
         {
-            Add("On its wheels, chocked", null, [.. _snug.ToArray().Select(i => Fit(i, RefitStage.Full))], []);
+            Add(OnItsWheels, null, [.. _snug.ToArray().Select(i => Fit(i, RefitStage.Full))], []);
         }
 
         int[] left = [.. Enumerable.Range(0, _fitted.Length).Where(i => !_fitted[i])];
@@ -123,5 +136,5 @@ internal sealed class RefitOrder
     private void Add(string title, JobTask? task, IReadOnlyList<RefitFit> fits, IReadOnlyList<string> then) =>
         _steps.Add(new RefitStep(_steps.Count + 1, title, task, fits, then));
 
-    private static bool NeedsGround(JobFastener fastener) => fastener.RideHeight || fastener.Wheel is not null;
+    private static bool NeedsGround(JobFastener fastener) => !fastener.Adjustable && (fastener.RideHeight || fastener.Wheel is not null);
 }

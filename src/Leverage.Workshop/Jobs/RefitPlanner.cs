@@ -20,7 +20,7 @@ internal sealed class RefitPlanner
     /// <summary>Torque below which a screw is turned home by feel where no wrench goes so low, N·m (judgement).</summary>
     internal const double SmallestNm = 12;
 
-    /// <summary>Torque below which a group goes up in one round, N·m (judgement).</summary>
+    /// <summary>Torque up to which a group goes up in one round, N·m (judgement).</summary>
     private const double StagedNm = 20;
 
     private readonly Job _job;
@@ -34,7 +34,7 @@ internal sealed class RefitPlanner
             : FrictionRange.Unknown;
         Torque torque = fastener.BookTorque ?? WorkedOut(fastener.Thread!, GradeOf(fastener), friction);
         WrenchChoice? wrench = WrenchFor(torque, fastener.Adapter);
-        bool group = fastener is { Count: > 1, Pattern: not TighteningPattern.None };
+        bool group = fastener is { Count: > 1, Pattern: not TighteningPattern.None, Adjustable: false };
         return new PlannedTightening
         {
             Fastener = fastener,
@@ -44,7 +44,7 @@ internal sealed class RefitPlanner
             Check = Check(fastener, friction),
             Wrench = wrench,
             Hang = wrench is null && HasRoomToHang(fastener) ? Hang(torque, fastener.Room) : null,
-            Stages = group && torque.NewtonMeters >= StagedNm ? Stages(torque, wrench) : [torque],
+            Stages = group && torque.NewtonMeters > StagedNm ? Stages(torque, wrench) : [torque],
             Sequence = group ? TighteningSequence.Of(fastener.Count, fastener.Pattern) : [],
         };
     }
@@ -58,7 +58,7 @@ internal sealed class RefitPlanner
         : JointSetup.UsualGrade(fastener.Thread!);
 
     private static CheckingAssessment? Check(JobFastener fastener, FrictionRange friction) =>
-        fastener is { BookTorque: { } book, Thread: { } thread }
+        fastener is { BookTorque: { } book, Thread: { } thread, Adjustable: false }
             ? CheckingAssessor.Assess(new CheckingSetup
             {
                 Quoted = book,

@@ -48,14 +48,15 @@ internal sealed class SetUpChooser
     {
         LooseningAssessment alone = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(nut));
         if (alone.Setup.Fastener.AcrossFlats is null || _job.Chest is { Bars.Count: 0, NutTools.Count: 0 }
-            || Best(fastener, nut) is not var (setUp, person))
+            || Best(fastener, nut) is not var (pick, person))
         {
             return (null, alone);
         }
 
+        PickedSetUp setUp = pick.SetUps[0];
         LooseningAssessment assessment = setUp.Assessment.Verdict == Verdict.Go
             ? setUp.Assessment
-            : setUp.Assessment with { Moves = Ladder.Of(setUp.Request, setUp.Assessment) };
+            : setUp.Assessment with { Moves = pick.Advised().Moves };
         return (new SetUpChoice(setUp, person?.Name), assessment);
     }
 
@@ -63,40 +64,36 @@ internal sealed class SetUpChooser
     /// The best set-up over all people: who is least often too weak, within five points who is named first, and never somebody
     /// because they are too weak to break it; then the same person with tubes, if need be.
     /// </summary>
-    private (PickedSetUp SetUp, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
+    private (PickAssessment Pick, ChestPerson? Person)? Best(JobFastener fastener, LooseningRequest nut)
     {
-        List<(PickAssessment Pick, PickedSetUp SetUp, ChestPerson? Person)> all = [];
-        foreach (ChestPerson? person in _people)
-        {
-            PickAssessment pick = Picker.Pick(Request(fastener, nut, person));
-            if (pick.SetUps is [var first, ..])
-            {
-                all.Add((pick, first, person));
-            }
-        }
-
-        if (all.Count == 0)
+        (PickAssessment Pick, ChestPerson? Person)[] all =
+        [
+            .. _people.Select(person => (Pick: Picker.Pick(Request(fastener, nut, person)), Person: person)).Where(one => one.Pick.SetUps.Count > 0),
+        ];
+        if (all.Length == 0)
         {
             return null;
         }
 
-        double weakest = all.Min(one => one.SetUp.Assessment.Judgement.StaysTight);
-        var (asked, bare, puller) = all.First(one => one.SetUp.Assessment.Judgement.StaysTight <= weakest + LadderRank.Alike);
-        return bare.Assessment.Judgement.StaysTight > StaysTightShare && WithTube(asked) is { } tubed && IsBetter(tubed.Assessment, bare.Assessment)
+        double weakest = all.Min(one => First(one.Pick).Judgement.StaysTight);
+        var (bare, puller) = all.First(one => First(one.Pick).Judgement.StaysTight <= weakest + LadderRank.Alike);
+        return First(bare).Judgement.StaysTight > StaysTightShare && WithTube(bare) is { SetUps.Count: > 0 } tubed && IsBetter(First(tubed), First(bare))
             ? (tubed, puller)
             : (bare, puller);
     }
+
+    private static LooseningAssessment First(PickAssessment pick) => pick.SetUps[0].Assessment;
 
     /// <summary>Whether a tube is worth its trouble: safe where nothing was, or five points of chance.</summary>
     private static bool IsBetter(LooseningAssessment tubed, LooseningAssessment bare) => tubed.Verdict != Verdict.Stop
         && (bare.Verdict == Verdict.Stop || tubed.Judgement.ComesLoose >= bare.Judgement.ComesLoose + LadderRank.Alike);
 
-    /// <summary>The best set-up with tubes too, in the stances that rank highest without.</summary>
-    private PickedSetUp? WithTube(PickAssessment bare) => Picker.Pick(bare.Request with
+    /// <summary>The best set-ups with tubes too, in the stances that rank highest without.</summary>
+    private PickAssessment WithTube(PickAssessment bare) => Picker.Pick(bare.Request with
     {
         Chest = _job.Chest,
         Stances = [.. bare.SetUps.Select(setUp => setUp.Stance.Key).Distinct(StringComparer.Ordinal)],
-    }).SetUps is [var first, ..] ? first : null;
+    });
 
     private PickRequest Request(JobFastener fastener, LooseningRequest nut, ChestPerson? person) => new()
     {
@@ -118,11 +115,13 @@ internal sealed class SetUpChooser
         Thread = fastener.Thread,
         Grade = fastener.Grade,
         Condition = fastener.Condition,
+        On = fastener.On,
         Prevailing = fastener.Prevailing,
         LeftHand = fastener.LeftHand,
         Soaked = fastener.Soaked,
         AcrossFlats = fastener.AcrossFlats,
         Tool = fastener.Tool,
+        Worn = fastener.Rounded ? "rounded" : null,
         Held = history.Held,
         Came = history.Came,
     };

@@ -19,17 +19,23 @@ internal static class Fit
     /// <summary>Difference in width a tool still grips well, mm: a 19 mm socket on 3/4 in (judgement).</summary>
     private const double WidthMm = 0.1;
 
+    /// <summary>Longest lever there is room to swing on one's back under a vehicle, where nothing is said of it, mm (judgement).</summary>
+    private const double LyingMm = 750;
+
     /// <summary>Whether a tool goes on a nut of a width across flats.</summary>
     internal static bool OnNut(NutTool tool, ToolKind? wanted, Length acrossFlats) =>
         IsKind(tool.Kind, wanted)
             && tool.Sizes.Any(size => Math.Abs((size - acrossFlats).Millimeters) < WidthMm);
 
-    /// <summary>Whether a tube goes over a bar.</summary>
+    /// <summary>Whether a tube goes over a bar: never over a ratchet or another tool made for one hand (common practice).</summary>
     internal static bool OverBar(ChestTube tube, Bar bar) =>
-        bar.Diameter is { } diameter && Bore(tube.Tube) >= diameter;
+        bar.Length.Millimeters >= Stance.OneHandBelowMm && bar.Diameter is { } diameter && Bore(tube.Tube) >= diameter;
 
     /// <summary>Whether hands have room at the end of a lever: their middle stands half their breadth from it.</summary>
     internal static bool HasRoom(double leverMm, Stance stance) => leverMm >= 2 * stance.GripOffsetMm;
+
+    /// <summary>Room for a lever where nothing is said of it, mm.</summary>
+    internal static double RoomMm(Stance stance) => stance.Posture == Posture.Lying ? LyingMm : double.PositiveInfinity;
 
     /// <summary>
     /// Overlaps worth trying, short to long, mm: from one bar diameter, and no less than the play, to all the straight

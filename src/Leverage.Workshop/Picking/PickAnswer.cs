@@ -42,7 +42,6 @@ public sealed record PickAnswer(
 }
 
 /// <summary>JSON of the picking answer, written without reflection.</summary>
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PickAnswer))]
 internal sealed partial class PickJson : JsonSerializerContext
 {

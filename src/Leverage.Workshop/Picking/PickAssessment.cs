@@ -46,6 +46,12 @@ public sealed record PickAssessment
     /// <summary>What to do, one step after another, the first set-up first.</summary>
     public IReadOnlyList<LadderStep> Moves { get; init; } = [];
 
+    /// <summary>Every set of tools in its best use.</summary>
+    internal IReadOnlyList<ToolOption> Options { get; init; } = [];
+
+    /// <summary>The same with what to do, where that was left out.</summary>
+    internal PickAssessment Advised() => this with { Moves = Picker.Moves(this) };
+
     /// <summary>The verdict on the first set-up; not judged where nothing fits.</summary>
     public Verdict Verdict => SetUps.Count > 0 ? SetUps[0].Assessment.Verdict : Verdict.NotJudged;
 }

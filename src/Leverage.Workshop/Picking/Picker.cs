@@ -17,10 +17,9 @@ public static class Picker
         ArgumentNullException.ThrowIfNull(request);
         RefuseEmpty(request);
         LooseningAssessment nut = Nut(request);
-        HoldOption[] holds = [.. request.Chest.Holds.Select(hold => new HoldOption(hold.Kind, hold.Height, hold.Diameter, hold.Name))];
         SetUpSearch search = new SetUpSearch(request, nut.Nut).Judge(ToolSets.Of(request, AcrossFlats(nut.Setup)));
         PickTally tally = search.Tally;
-        foreach (LooseningRequest held in search.IsHeld ? [] : Held(search, holds))
+        foreach (LooseningRequest held in search.IsHeld ? [] : Held(search, Holds(request)))
         {
             PickRequest cured = request with { Nut = LadderCures.Carried(held, request.Nut) };
             search = new SetUpSearch(cured, nut.Nut).Judge(ToolSets.Of(cured, AcrossFlats(nut.Setup)));
@@ -31,14 +30,8 @@ public static class Picker
         }
 
         PickedSetUp[] best = [.. search.Ranked(PickAssessment.Most).Select(use => search.Describe(use, request.Nut))];
-        return new PickAssessment
-        {
-            Request = request,
-            Nut = nut,
-            Tally = tally,
-            SetUps = best,
-            Moves = request.Advise ? Moves(request, nut, best.FirstOrDefault(), [.. search.Options()], holds) : [],
-        };
+        var pick = new PickAssessment { Request = request, Nut = nut, Tally = tally, SetUps = best, Options = [.. search.Options()] };
+        return request.Advise ? pick.Advised() : pick;
     }
 
     /// <summary>What clears the stop of a set-up that turns the wheel: down on its wheels, held with more and more.</summary>
@@ -49,16 +42,22 @@ public static class Picker
     }
 
     /// <summary>What to do: out of the chest, and where that likely leaves it tight out of a shop too.</summary>
-    private static IReadOnlyList<LadderStep> Moves(
-        PickRequest request, LooseningAssessment nut, PickedSetUp? first, ToolOption[] chest, HoldOption[] holds)
+    internal static IReadOnlyList<LadderStep> Moves(PickAssessment pick)
     {
-        LooseningRequest start = first?.Request ?? request.InStance(request.Ways()[0].Key);
-        LooseningAssessment asked = first?.Assessment ?? nut;
+        PickedSetUp? first = pick.SetUps.Count > 0 ? pick.SetUps[0] : null;
+        LooseningRequest start = first?.Request ?? pick.Request.InStance(pick.Request.Ways()[0].Key);
+        LooseningAssessment asked = first?.Assessment ?? pick.Nut;
+        IReadOnlyList<ToolOption> chest = pick.Options;
+        HoldOption[] holds = Holds(pick.Request);
         IReadOnlyList<LadderStep> own = Ladder.Of(start, asked, chest, holds, first?.Set.Name);
         return own.Max(step => step.ComesLooseBy) >= VerdictOf.LikelyShare
             ? own
             : Ladder.Of(start, asked, [.. chest, .. ShopTools.For(start).Select(option => option with { ToGet = true })], holds, first?.Set.Name);
     }
+
+    /// <summary>What the chest has to hold the wheel with.</summary>
+    private static HoldOption[] Holds(PickRequest request) =>
+        [.. request.Chest.Holds.Select(hold => new HoldOption(hold.Kind, hold.Height, hold.Diameter, hold.Name))];
 
     /// <summary>The nut alone: what it takes, with nothing to turn it.</summary>
     private static LooseningAssessment Nut(PickRequest request)

@@ -26,7 +26,7 @@ internal sealed class SetJudge
     private readonly TubeLimits _limits;
     private readonly double _barMm;
     private readonly double _tubeMm;
-    private readonly double _roomMm;
+    private readonly double? _roomMm;
     private readonly double[] _gives;
 
     internal SetJudge(LooseningSetup setup, NutFigures nut, Length? room)
@@ -37,14 +37,17 @@ internal sealed class SetJudge
         _barMm = setup.Bar!.Length.Millimeters;
         _tubeMm = setup.Tube?.Length.Millimeters ?? 0;
         _limits = setup.Tube is { } tube ? TubeLimits.Of(tube) : default;
-        _roomMm = room?.Millimeters ?? double.PositiveInfinity;
+        _roomMm = room?.Millimeters;
         _gives = new double[_fixed + 3];
     }
 
     /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
-    internal double[] OverlapsMm(Stance stance, bool asked) => _setup.Tube is not null
-        ? [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= _roomMm)]
-        : (asked || Fit.HasRoom(_barMm, stance)) && _barMm <= _roomMm ? [0] : [];
+    internal double[] OverlapsMm(Stance stance, bool asked)
+    {
+        double room = _roomMm ?? Fit.RoomMm(stance);
+        return _setup.Tube is not null ? [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= room)]
+            : (asked || Fit.HasRoom(_barMm, stance)) && _barMm <= room ? [0] : [];
+    }
 
     /// <summary>What an overlap in a stance is judged to be.</summary>
     internal JudgedUse Judge(StanceHands hands, double overlapMm)

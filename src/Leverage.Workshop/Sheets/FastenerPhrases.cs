@@ -2,7 +2,6 @@ using System.Globalization;
 using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
-using Leverage.Threads;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Picking;
@@ -16,24 +15,8 @@ public static class FastenerPhrases
     /// <summary>Force of the hands above which a pull on a vehicle on stands is a strong one, N (judgement).</summary>
     public const double StrongPullN = 250;
 
-    /// <summary>What it is: "M10, 17 mm hex".</summary>
-    public static string Kind(JobFastener fastener, UnitStyle units)
-    {
-        ArgumentNullException.ThrowIfNull(fastener);
-        ArgumentNullException.ThrowIfNull(units);
-        var parts = new List<string>(3);
-        if (fastener.Thread is { } thread)
-        {
-            parts.Add(thread.Printed);
-        }
-
-        if (fastener.AcrossFlats is { } flats)
-        {
-            parts.Add($"{Width(fastener, units).Length(flats)} hex");
-        }
-
-        return string.Join(", ", parts);
-    }
+    /// <summary>Most steps that ease a nut told on paper.</summary>
+    private const int MostEases = 2;
 
     /// <summary>What goes together, and the reach of it.</summary>
     public static IReadOnlyList<string> Tools(PlannedLoosening planned, UnitStyle units)
@@ -80,13 +63,16 @@ public static class FastenerPhrases
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
         var sentences = new List<string>();
-        if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
+        bool unsure = planned is { Choice: not null, Verdict: not Assessments.Verdict.Go };
+        bool breaks = unsure && MayBreak(planned.Assessment);
+        if (unsure)
         {
             sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
-            sentences.AddRange(planned.Assessment.Moves.Where(step => IsFirst(step, planned.Verdict)).Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
+            sentences.AddRange(breaks ? ForTheStud(planned.Assessment, units)
+                : planned.Assessment.Moves.Where(step => IsFirst(step, planned.Verdict)).Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
         }
 
-        if (planned.Fastener.Rounded)
+        if (planned.Fastener.Rounded && !breaks)
         {
             sentences.Add("Corners rounded off: a six-point ring or a socket driven on; expect to split the nut or drill the head.");
         }
@@ -97,6 +83,26 @@ public static class FastenerPhrases
         }
 
         return string.Join(' ', sentences);
+    }
+
+    /// <summary>Whether bolt or corners may well break: from there on it is no question of strength.</summary>
+    private static bool MayBreak(LooseningAssessment assessment) =>
+        assessment.Judgement.Shares.StudTwistsOff + assessment.Judgement.Shares.CornersRound >= LadderRank.Alike;
+
+    /// <summary>The plan for what may break: what eases it, never more strength, and what to have ready if it breaks all the same.</summary>
+    private static IEnumerable<string> ForTheStud(LooseningAssessment assessment, UnitStyle units)
+    {
+        string[] eases =
+        [
+            .. assessment.Moves.Where(step => step.Move?.Effect is MoveEffect.None or MoveEffect.Grip or MoveEffect.Growth)
+                .OrderBy(step => step.Key is "soak" or "heat-nut" ? 0 : 1).Take(MostEases).OrderBy(step => step.Move!.Order).Select(step => MoveWords.Of(step, units)),
+            .. assessment.Judgement.Shares.CornersRound >= LadderRank.Alike ? ["Take a six-point ring"] : (string[])[],
+        ];
+        yield return eases.Length == 0 ? "Turn it slowly, back and forth." : string.Join("; ", eases.Select((one, i) => i == 0 ? one : char.ToLowerInvariant(one[0]) + one[1..])) + ".";
+        foreach (LadderStep cut in assessment.Moves.Where(step => step.Move?.Effect == MoveEffect.Cut).Take(1))
+        {
+            yield return cut.Key == "cut-off" ? "Expect to cut it off." : "Expect to split or drill it.";
+        }
     }
 
     /// <summary>Whether a step is what to do before the pull: not the pull itself, and no nut is cut that likely comes.</summary>
@@ -129,14 +135,14 @@ public static class FastenerPhrases
         var lines = new List<string> { planned.Choice is null ? "–" : planned.Choice.Person is { } person ? $"{person}, {stance}" : stance };
         if (planned.Hold is not { } hold)
         {
-            lines.AddRange(planned.Fastener.HeldBy is { } by ? [$"held by {by}"] : []);
+            lines.AddRange(planned.Fastener.HeldBy is { } by ? [by] : []);
             return lines;
         }
 
-        string what = hold.Request.HeldBy is { Count: > 0 } restraints ? string.Join(", ", restraints.Select(Words)) : "nothing";
-        lines.Add((hold.Request.OnStands ? "wheel off the ground, " : "") + $"held by {what}"
+        string what = hold.Request.HeldBy is { Count: > 0 } restraints ? string.Join(", ", restraints.Select(Words)) : "nothing holds the wheel";
+        lines.Add((hold.Request.OnStands ? "wheel off the ground, " : "") + what
             + (planned.Assessment.Hold is { } held ? $": {units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm))}" : ""));
-        string[] more = [.. planned.Assessment.Hold?.Roll is null ? (string[])[] : ["it can roll"], .. hold.Lost];
+        string[] more = [.. planned.Assessment.Hold?.Roll is null || hold.Chocked ? (string[])[] : ["it can roll: chock it front and rear"], .. hold.Lost];
         lines[1] += string.Concat(more.Select(words => "; " + words));
         return lines;
     }
@@ -152,16 +158,8 @@ public static class FastenerPhrases
         _ => "bar across the studs",
     };
 
-    /// <summary>A width across flats is told as its thread is: a 36 mm socket is no 1.417 in one.</summary>
-    private static UnitStyle Width(JobFastener fastener, UnitStyle units) => fastener.Thread?.Family switch
-    {
-        null => units,
-        ThreadFamily.Unified => UnitStyle.Us,
-        _ => UnitStyle.Metric,
-    };
-
     /// <summary>Names of one kind as one: "wheel nuts, left and right"; others side by side.</summary>
-    internal static string Together(IReadOnlyList<string> names) => string.Join("; ", Pairs(names));
+    public static string Together(IReadOnlyList<string> names) => string.Join("; ", Pairs(names));
 
     /// <summary>Names, those that differ only behind the last comma told as one.</summary>
     internal static IEnumerable<string> Pairs(IEnumerable<string> names) => names
@@ -170,38 +168,11 @@ public static class FastenerPhrases
             ? group.First()
             : $"{group.Key}, {string.Join(" and ", group.Select(name => name.Length > group.Key.Length ? name[(group.Key.Length + 2)..] : name))}");
 
-    /// <summary>Sizes of tools, in millimetres or inches as each is: "13, 16, 18 mm, 1-1/8 in".</summary>
-    internal static string Sizes(IReadOnlyList<Length> sizes)
-    {
-        Length[] inches = [.. sizes.Where(IsInch)];
-        string metric = string.Join(", ", sizes.Except(inches).Select(size => UnitStyle.Trim(size.Millimeters, 1)));
-        string imperial = string.Join(", ", inches.Select(Fraction));
-        return string.Join(", ", ((string[])[metric.Length > 0 ? metric + " mm" : "", imperial.Length > 0 ? imperial + " in" : ""]).Where(text => text.Length > 0));
-    }
-
-    /// <summary>Whether a width is a whole number of sixteenths of an inch, and no whole millimetre.</summary>
-    private static bool IsInch(Length size) => Math.Abs(size.Millimeters - Math.Round(size.Millimeters)) > 0.05
-        && Math.Abs(16 * size.Inches - Math.Round(16 * size.Inches)) < 0.01;
-
-    private static string Fraction(Length size)
-    {
-        int sixteenths = (int)Math.Round(16 * size.Inches);
-        int under = 16;
-        int rest = sixteenths % 16;
-        while (rest > 0 && rest % 2 == 0)
-        {
-            (rest, under) = (rest / 2, under / 2);
-        }
-
-        string whole = sixteenths >= 16 ? Whole(sixteenths / 16) : "";
-        return rest == 0 ? whole : $"{whole}{(whole.Length > 0 ? "-" : "")}{Whole(rest)}/{Whole(under)}";
-    }
-
     internal static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static string Missing(PlannedLoosening planned, UnitStyle units)
     {
-        string size = planned.Assessment.Setup.Fastener.AcrossFlats is { } flats ? $"for {Width(planned.Fastener, units).Length(flats)}" : "for its head: measure it";
+        string size = planned.Assessment.Setup.Fastener.AcrossFlats is { } flats ? $"for {SizePhrases.Width(planned.Fastener, units).Length(flats)}" : "for its head: measure it";
         return $"borrow a tool {size}, with a lever of at least {units.Reach(planned.Assessment.NeededLikely)}";
     }
 }

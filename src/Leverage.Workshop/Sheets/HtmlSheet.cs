@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>Writes a sheet as one self-contained page: no link leads out of it and nothing in it runs.</summary>
@@ -43,14 +41,11 @@ public static class HtmlSheet
             case SheetBlanks blanks:
                 Blanks(html, blanks);
                 break;
-            case SheetList list:
-                List(html, list);
-                break;
             case SheetPanel panel:
                 Panel(html, panel);
                 break;
             case SheetTable table:
-                Table(html, table);
+                HtmlTable.Write(html, table);
                 break;
             case SheetFigure figure:
                 html.Open("figure").Open("div", ("class", "drawing"), ("role", "img"), ("aria-label", figure.Caption))
@@ -70,29 +65,6 @@ public static class HtmlSheet
         html.CloseLine();
     }
 
-    private static void List(HtmlWriter html, SheetList list)
-    {
-        html.Open("ul", list.Ticked ? [("class", "ticked")] : []);
-        foreach (string entry in list.Entries)
-        {
-            html.Open("li");
-            if (list.Ticked)
-            {
-                html.Open("label");
-                Box(html, entry);
-                html.Element("span", entry).Close();
-            }
-            else
-            {
-                html.Words(entry);
-            }
-
-            html.CloseLine();
-        }
-
-        html.CloseLine();
-    }
-
     private static void Panel(HtmlWriter html, SheetPanel panel)
     {
         html.Open("dl", ("class", "panel"));
@@ -103,99 +75,4 @@ public static class HtmlSheet
 
         html.CloseLine();
     }
-
-    private static void Table(HtmlWriter html, SheetTable table)
-    {
-        html.Open("table").Open("colgroup");
-        foreach (SheetColumn column in table.Columns)
-        {
-            html.Void("col", ("style", string.Create(CultureInfo.InvariantCulture, $"width:{column.Width}%")));
-        }
-
-        html.Close().Open("thead").Open("tr");
-        foreach (SheetColumn column in table.Columns)
-        {
-            html.Element("th", column.Name, ("scope", "col"));
-        }
-
-        html.Close().CloseLine();
-        foreach (SheetGroup group in table.Groups)
-        {
-            Group(html, group, table.Columns);
-        }
-
-        html.CloseLine();
-    }
-
-    private static void Group(HtmlWriter html, SheetGroup group, IReadOnlyList<SheetColumn> columns)
-    {
-        html.Open("tbody").Open("tr");
-        string across = Whole(columns.Count - 1);
-        int lines = group.Rows.Count + group.Rows.Count(row => row.Note.Length > 0);
-        html.Open("th", ("scope", "rowgroup"), lines > 0 ? ("rowspan", Whole(lines)) : ("colspan", Whole(columns.Count)));
-        Lines(html, group.Lead);
-        html.Close();
-        for (int i = 0; i < group.Rows.Count; i++)
-        {
-            SheetRow row = group.Rows[i];
-            if (i > 0)
-            {
-                html.CloseLine().Open("tr");
-            }
-
-            for (int c = 0; c < row.Cells.Count; c++)
-            {
-                Cell(html, row.Cells[c], columns[c + 1].Name);
-            }
-
-            if (row.Note.Length > 0)
-            {
-                html.CloseLine().Open("tr", ("class", "note")).Open("td", ("colspan", across)).Words(row.Note).Close();
-            }
-        }
-
-        html.Close().CloseLine();
-    }
-
-    private static void Cell(HtmlWriter html, SheetCell cell, string column)
-    {
-        html.Open("td", ("data-label", column), ("class", cell.Kind.ToString().ToLowerInvariant()));
-        Lines(html, cell);
-        html.Close();
-    }
-
-    private static void Lines(HtmlWriter html, SheetCell cell)
-    {
-        if (cell.Kind == CellKind.Ticked)
-        {
-            html.Open("label");
-            Box(html, cell.Lines[0]);
-        }
-
-        html.Open("div");
-        for (int i = 0; i < cell.Lines.Count; i++)
-        {
-            if (i > 0)
-            {
-                html.Words(" ");
-            }
-
-            bool mark = cell.Kind == CellKind.Verdict && i == 1;
-            html.Open(mark ? "em" : i == 0 ? "b" : "span", mark ? [("class", cell.Lines[i].ToLowerInvariant())] : []).Words(cell.Lines[i]).Close();
-            for (int loud = 0; i == 0 && loud < cell.Loud.Count; loud++)
-            {
-                html.Element("strong", cell.Loud[loud]);
-            }
-        }
-
-        html.Close();
-        if (cell.Kind == CellKind.Ticked)
-        {
-            html.Close();
-        }
-    }
-
-    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static void Box(HtmlWriter html, string what) => html.Void("input", ("type", "checkbox"), ("aria-label", what));
 }

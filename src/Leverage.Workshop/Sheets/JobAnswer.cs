@@ -35,7 +35,8 @@ public sealed record FastenerLooseningAnswer(
     IReadOnlyList<string> HoldsNothing,
     string Verdict,
     IReadOnlyList<string> Reasons,
-    IReadOnlyList<string> Advice,
+    IReadOnlyList<MoveAnswer> Moves,
+    IReadOnlyList<string> Watch,
     double? HeldNm,
     IReadOnlyList<double> LikeCameLooseNm,
     string? Note,
@@ -93,7 +94,6 @@ public sealed record JobAnswer(
 }
 
 /// <summary>JSON of the job's answer, written without reflection.</summary>
-[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(JobAnswer))]
 internal sealed partial class JobJson : JsonSerializerContext
 {

@@ -70,6 +70,7 @@ public static class JobAnswers
             planned.Hold?.Lost ?? [],
             VerdictWords.Word(planned.Verdict),
             chosen ? Reasons.Of(a, style) : ["Nothing in the chest fits it."],
+            MoveWords.Answers(a.Moves, style),
             chosen ? WatchWords.Of(a, style) : [],
             planned.History.Held?.NewtonMeters,
             [.. planned.History.Came.Select(torque => torque.NewtonMeters)],

@@ -36,7 +36,7 @@ public static class JobCsv
         row["fastener"].Set(Said(fastener.Name));
         row["place"].Set(Said(fastener.Place ?? ""));
         row["thread"].Set(fastener.Thread?.Designation ?? "");
-        row["hex"].Set(FastenerPhrases.Kind(fastener with { Thread = null }, units));
+        row["hex"].Set(SizePhrases.Hex(fastener, units));
         row["count"].Set(Whole(fastener.Count));
         row["left_hand"].Set(fastener.LeftHand ? "yes" : "");
         row["note"].Set(Said(fastener.Note ?? ""));
@@ -47,6 +47,7 @@ public static class JobCsv
     {
         bool chosen = planned?.Choice is not null;
         row["step"].Set(planned?.Task is { } task ? Whole(task.Number) : "");
+        row["task"].Set(Said(planned?.Task?.Task.Name ?? ""));
         row[$"takes_likely [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.LikelyNmm, units));
         row[$"takes_hard [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.HighNmm, units));
         row["set_up"].Set(planned?.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.SetUp.Set))) : "");
@@ -58,6 +59,8 @@ public static class JobCsv
         row["reason"].Set(planned is null ? "" : Said(FastenerPhrases.Note(planned, units)));
         row[$"held [{units.TorqueUnit}]"].Set(planned?.History.Held is { } held ? units.TorqueNumber(held) : "");
         row[$"came_loose [{units.TorqueUnit}]"].Set("");
+        row["rounded"].Set(planned?.Fastener.Rounded == true ? "yes" : "");
+        row["sheared"].Set("");
     }
 
     private static void Refit(SepWriter.Row row, PlannedTightening planned, int step, UnitStyle units)
@@ -74,7 +77,7 @@ public static class JobCsv
         row[$"setting [{units.TorqueUnit}]"].Set(planned.Wrench is { } choice ? units.TorqueNumber(choice.Setting) : "");
         row["new_part"].Set(Said(fastener.NewPart ?? ""));
         row["retorque_after"].Set(Said(fastener.RetorqueAfter ?? ""));
-        row["refit_note"].Set(Said(fastener.RefitNote ?? ""));
+        row["remember"].Set(Said(string.Join("; ", RefitPhrases.Secured(fastener).Prepend(fastener.RefitNote ?? "").Where(words => words.Length > 0))));
     }
 
     /// <summary>What a person wrote, as text: a spreadsheet would work out what begins like a formula, so an apostrophe goes first.</summary>

@@ -11,8 +11,8 @@ public sealed record SheetDrawing(string Svg, string Caption);
 /// <summary>Lays a planned job out as a sheet: what to see to before, the order of work, the refit.</summary>
 public static class JobSheet
 {
-    private const string First = "Glasses on. On its wheels, or on rated stands on firm ground: never under it on a jack alone. "
-        + "The maker's manual and local rules come before this sheet; brakes, steering and anything you are unsure of belong to a licensed mechanic.";
+    private const string First = "Glasses on. Never under it on a jack alone: rated stands, firm ground. "
+        + "The maker's manual and local rules come first. Brakes, steering, doubts: a licensed mechanic.";
 
     /// <summary>An assumption the column of what holds tells better.</summary>
     private const string NotJudged = "hold not judged";
@@ -40,13 +40,14 @@ public static class JobSheet
                 .. drawings.Select(drawing => new SheetFigure(drawing.Svg, drawing.Caption)),
                 new SheetHeading("Refit", "Clean threads, the lubricant named and no other. Stages and patterns are common practice: the maker's own come first."),
                 new RefitTable(plan, units).Table(),
-                .. assumed.Length > 0 ? (SheetBlock[])[new SheetParagraph($"Assumed where the job says nothing: {assumed}.")] : [],
+                .. assumed.Length > 0 ? (SheetBlock[])[new SheetParagraph($"Assumed where the job says nothing: {assumed}.{(assumed.Contains('*', StringComparison.Ordinal) ? " * not confirmed" : "")}")] : [],
             ]);
     }
 
     private static SheetBlock[] Work(JobPlan plan, UnitStyle units) =>
     [
-        new SheetHeading("Order of work", "The torque is likely; one nut in ten takes more than hard; n in 100 come loose. STOP: change what is named first. CARE: mind what is named."),
+        new SheetHeading("Order of work", "Torque is likely; one nut in ten takes more than hard; n in 100 come loose. STOP: change what is named first. CARE: mind it. "
+            + "Write in what it came at or held; ring R rounded, S sheared."),
         new WorkTable(plan, units).Table(),
     ];
 

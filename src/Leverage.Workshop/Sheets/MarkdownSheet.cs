@@ -40,9 +40,6 @@ public static class MarkdownSheet
             case SheetBlanks blanks:
                 text.Append(string.Join(" · ", blanks.Labels.Select(label => $"{Plain(label)} \\_\\_\\_\\_\\_\\_"))).Append('\n');
                 break;
-            case SheetList list:
-                text.AppendJoin("", list.Entries.Select(entry => $"- {(list.Ticked ? "[ ] " : "")}{Plain(entry)}\n"));
-                break;
             case SheetPanel panel:
                 text.AppendJoin("", panel.Lines.Select(line => $"- **{Plain(line.Label)}**: {Plain(line.Words)}\n"));
                 break;

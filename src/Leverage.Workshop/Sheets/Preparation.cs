@@ -1,3 +1,4 @@
+using Leverage.BreakLoose;
 using Leverage.Requests;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;
@@ -23,11 +24,11 @@ public static class Preparation
         [
             new("So far", done),
             new("At the start", string.Join(", ", plan.Left.AtStart)),
-            new("The evening before", Soak(plan)),
+            new("Evening before", Soak(plan)),
             new("Borrow or buy", string.Join("; ", [.. Missing(plan.Gaps, units), .. plan.Parts.Select(RefitPhrases.Part)])),
             new("Lay out", string.Join(", ", LaidOut(plan))),
-            new("Oils, fluids, rags", string.Join(", ", plan.Job.Tasks.SelectMany(task => task.Supplies)
-                .Concat(plan.Job.Fasteners.Select(fastener => fastener.Lubricant).OfType<string>()).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase))),
+            new("Supplies", string.Join(", ", plan.Job.Tasks.SelectMany(task => task.Supplies)
+                .Concat(plan.Job.Fasteners.Select(fastener => Supply(fastener.Lubricant ?? "")).OfType<string>()).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase))),
             new("Photograph", string.Join("; ", plan.Tasks.Where(task => task.Task.Photograph is not null)
                 .Select(task => $"{FastenerPhrases.Whole(task.Number)} {task.Task.Photograph}"))),
             new("Watch", string.Join(" ", Watch(plan))),
@@ -45,7 +46,7 @@ public static class Preparation
         ArgumentNullException.ThrowIfNull(units);
         foreach (MissingSizes missing in gaps.Sizes)
         {
-            yield return $"{Word(missing.Tool)} missing: {FastenerPhrases.Sizes(missing.Sizes)}";
+            yield return $"{Word(missing.Tool)} missing: {SizePhrases.Several(missing.Sizes)}";
         }
 
         if (gaps.NoLever.Count > 0)
@@ -63,13 +64,26 @@ public static class Preparation
         ? plan.Gaps.Watch.Append($"In no task: {string.Join(", ", plan.Gaps.InNoTask)}.")
         : plan.Gaps.Watch;
 
-    /// <summary>What soaking helps: where it is among what to change.</summary>
+    /// <summary>What soaking helps: what has rusted, and where it is among what to change.</summary>
     private static string Soak(JobPlan plan)
     {
-        string[] soaked = [.. plan.Loosening.Where(planned => planned.Assessment.Moves.Any(step => step.Key == "soak"))
-            .Select(planned => planned.Fastener.Name).Order(StringComparer.Ordinal)];
-        return soaked.Length > 0 ? $"penetrating oil on {string.Join(", ", FastenerPhrases.Pairs(soaked))}; clean the threads" : "";
+        string[] soaked = [.. plan.Loosening.Where(IsSoaked).Select(planned => planned.Fastener.Name).Order(StringComparer.Ordinal)];
+        return soaked.Length > 0 ? $"clean the threads, penetrating oil on {string.Join(", ", FastenerPhrases.Pairs(soaked))}; keep it off brake linings and discs" : "";
     }
+
+    private static bool IsSoaked(PlannedLoosening planned) => !planned.Fastener.Soaked
+        && (planned.Assessment.Setup.Fastener.Condition.Basis == GrowthBasis.Book || planned.Assessment.Moves.Any(step => step.Key == "soak"));
+
+    /// <summary>What to have of a lubricant; null where it comes with the part, or is none.</summary>
+    private static string? Supply(string lubricant) => lubricant switch
+    {
+        "grease" or "anti-seize" => lubricant,
+        _ when lubricant.EndsWith("oiled", StringComparison.Ordinal) => "oil for threads",
+        _ when lubricant.EndsWith("moly", StringComparison.Ordinal) => "moly paste",
+        _ when lubricant.EndsWith("wax", StringComparison.Ordinal) => "thread wax",
+        _ when lubricant.EndsWith("paste", StringComparison.Ordinal) => "paste for stainless threads",
+        _ => null,
+    };
 
     private static IEnumerable<string> LaidOut(JobPlan plan) => plan.Loosening.Select(planned => planned.Choice).OfType<SetUpChoice>()
         .SelectMany(choice => JobAnswers.Pieces(choice.SetUp.Set))

@@ -52,7 +52,7 @@ public static class RefitPhrases
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(units);
         PlannedTightening planned = fit.Tightening;
-        string size = FastenerPhrases.Kind(planned.Fastener with { Thread = null }, units);
+        string size = SizePhrases.Hex(planned.Fastener, units);
         string[] hex = size.Length > 0 ? [size] : [];
         if (fit.Stage == RefitStage.Snug)
         {
@@ -89,14 +89,32 @@ public static class RefitPhrases
 
         if (fit.Stage == RefitStage.Full)
         {
-            lines.AddRange(fastener.Castle ? ["castle nut: on to the next slot, never back; split pin"] : []);
-            lines.AddRange(fastener.Staked ? ["new nut: stake its collar into the groove"] : []);
+            lines.AddRange(Secured(fastener));
         }
 
         return new SheetCell(CellKind.Words, lines.Count > 0 ? lines : ["–"])
         {
             Loud = fastener.LeftHand ? ["LEFT-HAND: tighten anticlockwise"] : [],
         };
+    }
+
+    /// <summary>What its own shape asks for: the play of a bearing, a slot, a collar.</summary>
+    internal static IEnumerable<string> Secured(JobFastener fastener)
+    {
+        string pin = fastener.Castle ? "; split pin" : "";
+        if (fastener.Adjustable)
+        {
+            yield return $"sets a bearing: turn the wheel as you tighten, then back off as its maker says{pin}";
+        }
+        else if (fastener.Castle)
+        {
+            yield return $"castle nut: on to the next slot, never back{pin}";
+        }
+
+        if (fastener.Staked)
+        {
+            yield return "new nut: stake its collar into the groove";
+        }
     }
 
     /// <summary>Why a book's torque may be a misreading; nothing where it fits, seats a hub, or where only the turn after it passes yield, as it is meant to.</summary>

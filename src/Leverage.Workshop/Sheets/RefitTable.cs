@@ -12,7 +12,7 @@ internal sealed class RefitTable
     internal RefitTable(JobPlan plan, UnitStyle units) => (_plan, _units) = (plan, units);
 
     internal SheetTable Table() => new(
-        [new("step: the reverse of", 22), new("fasteners", 27), new("torque", 21), new("torque wrench", 14), new("new, and to remember", 16)],
+        [new("step: the reverse of", 23), new("fasteners", 26), new("torque", 20), new("torque wrench", 14), new("new, and to remember", 17)],
         [.. _plan.RefitSteps.Select(Step)]);
 
     private SheetGroup Step(RefitStep step)
@@ -26,7 +26,7 @@ internal sealed class RefitTable
     [
         .. fits.Select(fit => (Fit: fit, Cells: Cells(fit)))
             .GroupBy(each => string.Join('\u001f', each.Cells.SelectMany(cell => cell.Lines.Concat(cell.Loud).Append("\u001e")))
-                + FastenerPhrases.Kind(each.Fit.Tightening.Fastener, _units), StringComparer.Ordinal)
+                + SizePhrases.Kind(each.Fit.Tightening.Fastener, _units), StringComparer.Ordinal)
             .Select(group => new SheetRow([Name([.. group.Select(each => each.Fit.Tightening.Fastener)]), .. Cells(Joined([.. group.Select(each => each.Fit)]))])),
     ];
 
@@ -49,7 +49,7 @@ internal sealed class RefitTable
     private static SheetCell Name(IReadOnlyList<JobFastener> alike)
     {
         int count = alike.Sum(fastener => fastener.Count);
-        string name = FastenerPhrases.Together([.. alike.Select(fastener => fastener.Name)]);
+        string name = FastenerPhrases.Together([.. alike.Select(fastener => fastener.Name).Order(StringComparer.Ordinal)]);
         return new SheetCell(CellKind.Ticked, count > 1 ? $"{FastenerPhrases.Whole(count)} × {name}" : name);
     }
 }

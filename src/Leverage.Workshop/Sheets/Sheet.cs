@@ -25,11 +25,6 @@ public sealed record SheetCaution(string Words) : SheetBlock;
 /// <param name="Labels">What is to be filled in.</param>
 public sealed record SheetBlanks(IReadOnlyList<string> Labels) : SheetBlock;
 
-/// <summary>A list; with a box before each entry where it is to be ticked off.</summary>
-/// <param name="Entries">The entries.</param>
-/// <param name="Ticked">Whether each has a box.</param>
-public sealed record SheetList(IReadOnlyList<string> Entries, bool Ticked = false) : SheetBlock;
-
 /// <summary>A framed list of labelled lines, for what is read before the work begins.</summary>
 /// <param name="Lines">The lines.</param>
 public sealed record SheetPanel(IReadOnlyList<SheetLine> Lines) : SheetBlock;

@@ -26,7 +26,7 @@ internal static class SheetStyle
         .blanks i { flex: 1; border-bottom: 1px solid var(--line); min-width: 3rem; }
         ul { margin: .25rem 0; padding-left: 1.2rem; columns: 24rem; }
         .panel { border: 2px solid var(--ink); margin: .3rem 0; padding: .15rem .5rem; columns: 30rem 2; column-gap: 1.2rem; line-height: 1.15; }
-        .panel div { display: grid; grid-template-columns: 9.5rem 1fr; gap: .4rem; padding: .05rem 0; break-inside: avoid; }
+        .panel div { display: grid; grid-template-columns: 9.5rem 1fr; gap: .4rem; padding: .05rem 0; }
         .panel dt { font-weight: 700; }
         .panel dd { margin: 0; }
         label { display: flex; gap: .4rem; align-items: flex-start; }
@@ -52,6 +52,9 @@ internal static class SheetStyle
         td span, th span { color: var(--soft); }
         td.ticked b, td.ticked b + span, td.words b, td.words b + span { display: inline; }
         tbody th b { font-size: 9.5pt; }
+        tbody th span { display: inline; }
+        tbody th span + span::before { content: " · "; }
+        table + p { font-size: .9rem; line-height: 1.1; margin: 0; }
         th[colspan] b, th[colspan] span, th[colspan] strong { display: inline; margin-right: .6em; }
         h1, h1 + p { display: inline; margin-right: .6rem; }
         td.figure b, td.verdict b { white-space: nowrap; }
@@ -90,7 +93,7 @@ internal static class SheetStyle
 
     /// <summary>The rules of a page, with its title running on every sheet of paper.</summary>
     internal static string For(string title) =>
-        $"\n@page {{ size: landscape; margin: 10mm 8mm 6mm;\n  @top-left {{ content: \"{Text(title)}\"; font: 8pt sans-serif; }}\n"
+        $"\n@page {{ size: landscape; margin: 9mm 7mm 5mm;\n  @top-left {{ content: \"{Text(title)}\"; font: 8pt sans-serif; }}\n"
         + "  @top-right { content: counter(page) \" / \" counter(pages); font: 8pt sans-serif; } }\n" + Rules;
 
     /// <summary>Text as a style's string: all but plain letters, digits and spaces by their numbers.</summary>

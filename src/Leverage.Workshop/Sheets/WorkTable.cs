@@ -20,7 +20,10 @@ internal sealed class WorkTable
     }
 
     internal SheetTable Table() => new(
-        [new("task", 23), new("fasteners", 26), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 11), new("who, and what holds", 14), new("came", 5), new("refit", 4)],
+        [
+            new("task", 22), new("fasteners", 24), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 12),
+            new("came", 4), new("held", 4), new("R S", 3), new("refit", 4),
+        ],
         [.. _plan.Tasks.Select(Task), .. InNoTask()]);
 
     private SheetGroup Task(PlannedTask planned)
@@ -62,7 +65,7 @@ internal sealed class WorkTable
 
     /// <summary>What is loose already and only comes off.</summary>
     private string Off(List<int> loose) => "take off, loose already: " + string.Join("; ", loose.Select(i => _plan.Job.Fasteners[i])
-        .GroupBy(fastener => (fastener.Count, Kind: FastenerPhrases.Kind(fastener, _units)))
+        .GroupBy(fastener => (fastener.Count, Kind: SizePhrases.Kind(fastener, _units)))
         .Select(group => Counted(group.Sum(fastener => fastener.Count), FastenerPhrases.Together([.. group.Select(fastener => fastener.Name)]))));
 
     private static string Counted(int count, string name) => count > 1 ? $"{FastenerPhrases.Whole(count)} × {name}" : name;
@@ -74,7 +77,7 @@ internal sealed class WorkTable
         SheetCell name = Name(fastener, fastener.Name);
         if (fastener.Sheared)
         {
-            return new SheetRow([name, Said("twisted off: drill it out"), Said("–"), Said("–"), new(CellKind.Blank, ""), Said(refit)]);
+            return new SheetRow([name, Said("twisted off: drill it out"), Said("–"), Said("–"), .. Written, Said(refit)]);
         }
 
         PlannedLoosening planned = _loosening[fastener.Name];
@@ -84,7 +87,7 @@ internal sealed class WorkTable
                 new SheetCell(CellKind.Words, FastenerPhrases.Tools(planned, _units)),
                 new SheetCell(CellKind.Verdict, FastenerPhrases.Takes(planned, _units)),
                 new SheetCell(CellKind.Words, FastenerPhrases.Held(planned, _units)),
-                new SheetCell(CellKind.Blank, ""),
+                .. Written,
                 new SheetCell(CellKind.Figure, refit),
             ],
             FastenerPhrases.Note(planned, _units));
@@ -94,7 +97,7 @@ internal sealed class WorkTable
     private List<SheetRow> Merged(List<(int Fastener, SheetRow Row)> rows) =>
     [
         .. rows.GroupBy(each => string.Join('\u001f', each.Row.Cells.Skip(1).SelectMany(cell => cell.Lines.Append("\u001e")))
-                + each.Row.Note + FastenerPhrases.Kind(_plan.Job.Fasteners[each.Fastener], _units) + _plan.Job.Fasteners[each.Fastener].Note, StringComparer.Ordinal)
+                + each.Row.Note + SizePhrases.Kind(_plan.Job.Fasteners[each.Fastener], _units) + _plan.Job.Fasteners[each.Fastener].Note, StringComparer.Ordinal)
             .Select(group => group.Count() == 1
                 ? group.First().Row
                 : group.First().Row with { Cells = [Name([.. group.Select(each => _plan.Job.Fasteners[each.Fastener])]), .. group.First().Row.Cells.Skip(1)] }),
@@ -105,7 +108,7 @@ internal sealed class WorkTable
 
     private SheetCell Name(JobFastener fastener, string name)
     {
-        string[] more = [FastenerPhrases.Kind(fastener, _units), fastener.Place ?? ""];
+        string[] more = [SizePhrases.Kind(fastener, _units), fastener.Place ?? ""];
         string kind = string.Join(" · ", more.Where(words => words.Length > 0));
         return new SheetCell(
             CellKind.Ticked,
@@ -118,6 +121,9 @@ internal sealed class WorkTable
             Loud = fastener.LeftHand ? ["LEFT-HAND: loosen clockwise"] : [],
         };
     }
+
+    /// <summary>Where to write what it came loose at or held, and to ring R for rounded off, S for sheared.</summary>
+    private static SheetCell[] Written => [new(CellKind.Blank, ""), new(CellKind.Blank, ""), Said("R\u00a0S")];
 
     private static SheetCell Said(string words) => new(CellKind.Words, words);
 }

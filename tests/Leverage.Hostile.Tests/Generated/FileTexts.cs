@@ -41,7 +41,8 @@ internal static class FileTexts
         from fasteners in Gen.Choose(0, 2).SelectMany(n => Gen.ArrayOf(Gen.Elements<string>(JobFasteners), n))
         from others in Gen.Choose(0, 6).SelectMany(n => Gen.ArrayOf(Gen.Elements<string>(JobOthers), n))
         from tools in Gen.Choose(0, 3).SelectMany(n => Gen.ArrayOf(Gen.Elements<string>(ChestBlocks), n))
-        from text in Touched($"{Bare(head)}\n\n{Numbered([.. fasteners, .. others.Distinct(StringComparer.Ordinal)])}\n\n{InChest(Numbered(tools))}")
+        from keyed in JobKeys.Below($"{Bare(head)}\n\n{Numbered([.. fasteners, .. others.Distinct(StringComparer.Ordinal)])}\n\n{InChest(Numbered(tools))}")
+        from text in Touched(keyed)
         select text;
 
     /// <summary>A job of some fasteners and a few tools, untouched.</summary>
@@ -50,6 +51,32 @@ internal static class FileTexts
         from fasteners in Gen.Shuffle(JobFasteners).Select(all => all.Take(count))
         from tools in Gen.Choose(1, 5).SelectMany(n => Gen.Shuffle(ChestBlocks[..^SharedFromStarter]).Select(all => all.Take(n)))
         select "title = \"small\"\n\n" + string.Join("\n\n", fasteners.Append("[vehicle]\nmass = \"1450kg\"").Concat(tools.Select(InChest)));
+
+    /// <summary>A small job with tasks that turn its fasteners, and with whatever keys it can have besides.</summary>
+    internal static Gen<string> KeyedJob { get; } =
+        from job in SmallJob
+        from keyed in JobKeys.Below($"""
+            at_start = ["wheels down", "parking brake"]
+            {job}
+
+            [[tasks]]
+            name = "Lift it"
+            ends = "wheels down"
+            gives = "on stands"
+
+            [[tasks]]
+            name = "Strip it"
+            takes_off = [{string.Join(", ", NamesOf(job))}]
+
+            """)
+        select keyed;
+
+    /// <summary>Rows of the shared list, each once, with whatever columns it can have besides.</summary>
+    internal static Gen<string> KeyedList { get; } =
+        from count in Gen.Choose(1, 4)
+        from rows in Gen.Shuffle(ListLines[1..]).Select(all => all.Take(count))
+        from keyed in JobKeys.Columns(string.Join('\n', rows.Prepend(ListLines[0])), ";")
+        select keyed;
 
     /// <summary>A job as the program ships it, touched.</summary>
     internal static Gen<string> WholeJob { get; } = Gen.Elements<string>(Whole).SelectMany(Touched);
@@ -64,7 +91,8 @@ internal static class FileTexts
         from separator in Gen.Elements(";", ",", "\t", ";")
         from end in Gen.Elements("\n", "\r\n", "\r")
         from bom in Gen.Elements("", "", "\ufeff")
-        from text in Touched(string.Join(end, rows.Prepend(ListLines[0]).Select(row => row.Replace(";", separator, StringComparison.Ordinal))))
+        from keyed in JobKeys.Columns(string.Join(end, rows.Prepend(ListLines[0]).Select(row => row.Replace(";", separator, StringComparison.Ordinal))), separator)
+        from text in Touched(keyed)
         select bom + text;
 
     /// <summary>Up to three values changed or places damaged; one text in three is left as it is.</summary>
@@ -94,6 +122,8 @@ internal static class FileTexts
     private static string Numbered(string[] blocks) => string.Join(
         "\n\n",
         blocks.Select((block, i) => i % 3 == 2 ? block : block.Replace("name = \"", $"name = \"{(char)('a' + i % 26)} ", StringComparison.Ordinal)));
+
+    private static IEnumerable<string> NamesOf(string job) => job.Split("[[fasteners]]\n").Skip(1).Select(block => block.Split('\n')[0]["name = ".Length..]);
 
     private static string InChest(string blocks) => blocks.Replace("[[", "[[chest.", StringComparison.Ordinal);
 

@@ -41,6 +41,14 @@ internal static class Inputs
         from job in FileTexts.WholeJob
         select new HostileInput(Door.Command, words, job);
 
+    /// <summary>Jobs and lists with whatever keys they can have, read; one in twenty planned and laid out too.</summary>
+    internal static Gen<HostileInput> Jobs { get; } = Gen.Frequency(
+        (3, FileTexts.Job.Select(text => new HostileInput(Door.File, ["job"], text))),
+        (6, FileTexts.KeyedJob.Select(text => new HostileInput(Door.File, ["job"], text))),
+        (3, from text in FileTexts.JobWithList from list in FileTexts.List select new HostileInput(Door.File, ["job"], text, list)),
+        (7, from text in FileTexts.JobWithList from list in FileTexts.KeyedList select new HostileInput(Door.File, ["job"], text, list)),
+        (1, FileTexts.KeyedJob.Select(text => new HostileInput(Door.File, ["plan"], text))));
+
     /// <summary>Any input.</summary>
     internal static Gen<HostileInput> Any { get; } = Gen.Frequency(
         (82_000, Readers),

@@ -4,7 +4,9 @@ using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;
+using Leverage.Wording;
 using Leverage.Workshop.Jobs;
+using Leverage.Workshop.Sheets;
 
 namespace Leverage.Hostile.Tests.Running;
 
@@ -55,6 +57,7 @@ internal static class FileTrial
             _ = input.Words[0] switch
             {
                 "chest" => ToolChest.Parse("chest.toml", input.Text!).Bars.Count,
+                "plan" => Planned(JobPlanner.Plan(JobReader.Parse("job.toml", input.Text!, Beside(input)))),
                 "list" => FastenerList.Parse("list.csv", input.Beside!).Count,
                 _ => JobReader.Parse("job.toml", input.Text!, Beside(input)).Fasteners.Count,
             };
@@ -64,6 +67,15 @@ internal static class FileTrial
         {
             return Manners.BrokenLine(e.Line + "\n");
         }
+    }
+
+    /// <summary>Everything a plan is written as; the writer of JSON refuses NaN and ∞.</summary>
+    private static int Planned(JobPlan plan)
+    {
+        Sheet sheet = JobSheet.Of(plan, UnitStyle.Metric, []);
+        using var list = new StringWriter();
+        JobCsv.Write(plan, list, UnitStyle.Us);
+        return (HtmlSheet.Write(sheet) + MarkdownSheet.Write(sheet) + list + JobAnswers.Of(plan, UnitStyle.Metric).ToJson()).Length;
     }
 
     private static Dictionary<string, string> Beside(HostileInput input) =>

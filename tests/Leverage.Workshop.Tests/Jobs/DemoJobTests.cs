@@ -66,5 +66,18 @@ public static class DemoJobTests
         Assert.Equal((4, 4), (part.Count, part.For.Count));
     }
 
+    [Fact]
+    public static void Nobody_swings_a_long_bar_lying_on_their_back() => Assert.All(
+        Plan.Loosening.Where(planned => planned.Assessment.Setup.Hands.Stance.Posture == Leverage.Levers.Posture.Lying),
+        planned => Assert.True(planned.Assessment.Lever!.Value.ReachMm < 750, planned.Fastener.Name));
+
+    [Fact]
+    public static void What_would_hold_the_wheel_comes_out_of_the_chest_first()
+    {
+        JobPlan plan = JobPlanner.Plan(JobText.Read(JobText.Head.Replace(", \"in gear\", \"parking brake\"", "", StringComparison.Ordinal) + JobText.AxleNut + JobText.Chest));
+
+        Assert.StartsWith("Hold the wheel with oak chocks too", Leverage.Wording.MoveWords.Of(plan.Loosening[0].Assessment.Moves[0], Leverage.Wording.UnitStyle.Metric), StringComparison.Ordinal);
+    }
+
     private static int Number(string name) => Plan.Tasks.Single(task => task.Task.Name == name).Number;
 }

@@ -57,11 +57,11 @@ public static class RefitOrderTests
     [Fact]
     public static void It_is_the_work_mirrored_and_what_needs_the_ground_is_snug_until_it_stands() => Assert.Equal(
         [
-            "strip: bush bolt snug, cover bolts full; fill up, bleed",
+            "strip: cover bolts full, bush bolt snug; fill up, bleed",
             "wheel off: wheel nuts snug",
             "lift:",
-            "loosen the wheel nuts: wheel nuts full; try it on the road",
             "On its wheels, chocked: bush bolt full",
+            "loosen the wheel nuts: wheel nuts full; try it on the road",
             "In no task: forgotten full",
             "Torque again after 50 km: wheel nuts full",
         ],
@@ -74,12 +74,25 @@ public static class RefitOrderTests
     {
         JobPlan plan = Plan();
         RefitFit[] bush = [.. plan.RefitSteps.SelectMany(step => step.Fits).Where(fit => fit.Tightening.Fastener.Name == "bush bolt")];
-        RefitFit cover = plan.RefitSteps[0].Fits[1];
+        RefitFit cover = plan.RefitSteps[0].Fits[0];
 
         Assert.Equal(["new: bolt M12", "oiled", "head to the rear"], RefitPhrases.Remember(bush[0], UnitStyle.Metric).Lines);
         Assert.Equal(["–"], RefitPhrases.Remember(bush[1], UnitStyle.Metric).Lines);
         Assert.Equal(["LEFT-HAND: tighten anticlockwise"], RefitPhrases.Remember(cover, UnitStyle.Metric).Loud);
         Assert.Contains("castle nut: on to the next slot, never back; split pin", RefitPhrases.Remember(cover, UnitStyle.Metric).Lines);
+    }
+
+    [Fact]
+    public static void The_nut_of_an_adjustable_bearing_is_backed_off_with_the_wheel_free_and_not_judged()
+    {
+        JobPlan plan = JobPlanner.Plan(JobText.Read(Job.Replace("name = \"bush bolt\"\ntorque = \"90Nm\"\nride_height = true",
+            "name = \"bush bolt\"\nthread = \"M20x1.5\"\ntorque = \"30Nm\"\nwheel = \"rear left\"\ncastle = true\nadjustable = true", StringComparison.Ordinal) + JobText.Chest));
+        RefitFit hub = plan.RefitSteps.SelectMany(step => step.Fits).Single(fit => fit.Tightening.Fastener.Name == "bush bolt");
+
+        Assert.Equal((RefitStage.Full, true), (hub.Stage, hub.IsFitted));
+        Assert.Null(hub.Tightening.Check);
+        Assert.Contains("sets a bearing: turn the wheel as you tighten, then back off as its maker says; split pin", RefitPhrases.Remember(hub, UnitStyle.Metric).Lines);
+        Assert.DoesNotContain(RefitPhrases.Remember(hub, UnitStyle.Metric).Lines, line => line.Contains("next slot", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -115,6 +115,22 @@ public static class SessionTests
     public static void What_cannot_have_happened_is_refused(string keys, string message) =>
         Assert.Contains(message, JobText.Refusal(Vehicle + Fasteners(keys, "") + JobText.Chest), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("held = \"40000Nm\"", "job.toml(8,3): left nut: held: no nut tightened to this torque holds that much.")]
+    [InlineData("prevailing = \"90Nm\"\ncount = 2\ncame_loose = \"60Nm\"", "job.toml(8,3): left nut: came: a nut comes loose above what its locknut or locker holds alone.")]
+    public static void What_no_nut_of_its_kind_could_show_is_refused_by_its_name(string keys, string message) => Assert.StartsWith(
+        message, Assert.Throws<InputException>(() => JobPlanner.Plan(JobText.Read(Vehicle + Fasteners(keys, "") + JobText.Chest))).Line, StringComparison.Ordinal);
+
+    [Fact]
+    public static void Rounded_corners_are_judged_as_rounded()
+    {
+        PlannedLoosening[] plates = [.. JobPlanner.Plan(JobText.Read((Vehicle + Fasteners("", "")).Replace(
+            "name = \"right plate\"\n", "name = \"right plate\"\nrounded = true\n", StringComparison.Ordinal) + JobText.Chest))
+            .Loosening.Where(planned => planned.Fastener.Name.EndsWith("plate", StringComparison.Ordinal)).OrderBy(planned => planned.Fastener.Name, StringComparer.Ordinal)];
+
+        Assert.Equal((null, "rounded"), (plates[0].Choice!.SetUp.Request.Worn, plates[1].Choice!.SetUp.Request.Worn));
+    }
+
     [Fact]
     public static void A_million_torques_that_came_loose_are_refused_in_one_line()
     {

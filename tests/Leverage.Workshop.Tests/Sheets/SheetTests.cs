@@ -35,8 +35,44 @@ public static partial class SheetTests
 
     [Fact]
     public static void What_is_to_see_to_before_stands_on_top() => Assert.Equal(
-        ["At the start", "The evening before", "Borrow or buy", "Lay out", "Oils, fluids, rags", "Photograph"],
+        ["At the start", "Evening before", "Borrow or buy", "Lay out", "Supplies", "Photograph"],
         Preparation.Lines(Demo, UnitStyle.Metric).Select(line => line.Label));
+
+    [Fact]
+    public static void What_has_rusted_is_soaked_the_evening_before_and_what_is_bought_is_a_thing()
+    {
+        IReadOnlyList<SheetLine> lines = Preparation.Lines(Demo, UnitStyle.Metric);
+        string soak = lines.Single(line => line.Label == "Evening before").Words;
+
+        Assert.Contains("backing-plate nuts, left and right", soak, StringComparison.Ordinal);
+        Assert.DoesNotContain("axle-shaft nut, left and right", soak, StringComparison.Ordinal);
+        Assert.DoesNotContain("wheel nuts", soak, StringComparison.Ordinal);
+        Assert.Equal("anti-seize, axle oil, brake cleaner, brake fluid, gearbox oil, oil for threads", lines.Single(line => line.Label == "Supplies").Words);
+    }
+
+    [Fact]
+    public static void What_may_twist_off_gets_a_plan_for_the_stud_and_never_more_strength()
+    {
+        PlannedLoosening exhaust = Demo.Loosening.Single(planned => planned.Fastener.Name == "exhaust flange nuts");
+
+        Assert.Matches("twists off .* Clean the thread, soak it overnight; heat the nut to red, .* Expect to split or drill it", FastenerPhrases.Note(exhaust, UnitStyle.Metric));
+        Assert.DoesNotContain(Demo.Loosening, planned => FastenerPhrases.Note(planned, UnitStyle.Metric) is var note
+            && note.Contains("Expect to", StringComparison.Ordinal) && note.Contains("second person", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public static void A_brake_pipe_is_not_heated() => Assert.All(
+        Demo.Loosening.Where(planned => planned.Fastener.On == "brake"),
+        planned => Assert.DoesNotContain("heat", FastenerPhrases.Note(planned, UnitStyle.Metric), StringComparison.OrdinalIgnoreCase));
+
+    [Fact]
+    public static void There_is_room_to_write_what_came_what_held_and_what_broke()
+    {
+        SheetTable work = JobSheet.Of(Demo, UnitStyle.Metric, []).Blocks.OfType<SheetTable>().First();
+
+        Assert.Equal(["came", "held", "R S"], work.Columns.Skip(5).Take(3).Select(column => column.Name));
+        Assert.All(work.Groups.SelectMany(group => group.Rows), row => Assert.Equal(CellKind.Blank, row.Cells[4].Kind));
+    }
 
     [Fact]
     public static void What_a_wheel_holds_is_snug_while_it_hangs_and_its_book_is_not_called_a_misreading()
@@ -146,7 +182,7 @@ public static partial class SheetTests
         string[] lines = MarkdownSheet.Write(JobSheet.Of(Demo, UnitStyle.Metric, [])).Split('\n');
 
         Assert.All(lines.Where(line => line.StartsWith("| ", StringComparison.Ordinal)), line =>
-            Assert.Contains(Unescaped().Count(line) - 1, (int[])[5, 7]));
+            Assert.Contains(Unescaped().Count(line) - 1, (int[])[5, 9]));
     }
 
     [Fact]
