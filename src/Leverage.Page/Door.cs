@@ -18,10 +18,6 @@ internal static partial class Door
     [JSExport]
     internal static string Sketch(string query) => Replies.Sketch(query);
 
-    /// <summary>When the tube slides off.</summary>
-    [JSExport]
-    internal static string Slip(string query) => Replies.Slip(query);
-
     /// <summary>What to set, and what preload that makes.</summary>
     [JSExport]
     internal static string Tighten(string query) => Replies.Tighten(query);
@@ -45,6 +41,10 @@ internal static partial class Door
     /// <summary>The whole job in its order, with its sheet.</summary>
     [JSExport]
     internal static string Job(string files, string query) => Replies.Job(files, query);
+
+    /// <summary>The files of a job with something that happened written in.</summary>
+    [JSExport]
+    internal static string Mark(string files, string mark) => Replies.Mark(files, mark);
 
     /// <summary>The lesson with the pupil's own numbers.</summary>
     [JSExport]

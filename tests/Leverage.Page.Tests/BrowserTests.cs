@@ -110,7 +110,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
 
     [Theory]
     [MemberData(nameof(Sizes))]
-    public async Task No_view_is_wider_than_its_screen_and_the_verdict_stays_in_view(int width, int height)
+    public async Task No_view_is_wider_than_its_screen_and_verdict_and_next_move_stay_in_view_whole(int width, int height)
     {
         IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}", width, height);
         foreach (string place in Places)
@@ -119,11 +119,20 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
             Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"{place} is wider than the screen");
         }
 
-        await page.EvaluateAsync($"() => {{ location.hash = '#loosen?{PageUnderTest.Example}' }}");
-        await page.EvaluateAsync("scrollTo(0, document.body.scrollHeight)");
-        LocatorBoundingBoxResult box = (await page.Locator("#verdict").BoundingBoxAsync())!;
-        Assert.InRange(box.Y, -1, 1);
-        Assert.InRange(box.Height, 20, height / 5.0);
+        foreach (string more in (string[])["", "&past-square=50deg", "&overlap=120mm&units=us", "&force=200N&condition=salted"])
+        {
+            string query = string.Join('&', PageUnderTest.Example.Split('&').Where(pair => !more.Contains($"&{pair.Split('=')[0]}=", StringComparison.Ordinal))) + more;
+            await page.EvaluateAsync("place => { location.hash = place }", $"#loosen?{query}");
+            await Assertions.Expect(page.Locator("#next")).ToContainTextAsync("Next: ");
+            await page.EvaluateAsync("scrollTo(0, document.body.scrollHeight)");
+            LocatorBoundingBoxResult line = (await page.Locator("#verdict").BoundingBoxAsync())!;
+            LocatorBoundingBoxResult next = (await page.Locator("#next").BoundingBoxAsync())!;
+            Assert.InRange(line.Y, -1, 1);
+            Assert.InRange(line.Height, 20, height / 5.0);
+            Assert.InRange(next.Y + next.Height, 10, line.Height + 1);
+            Assert.InRange(next.X + next.Width, 10, width);
+        }
+
         browser.NoComplaint();
     }
 
@@ -142,12 +151,17 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         }
     }
 
-    [Fact]
-    public async Task A_set_up_prints_on_one_page()
+    [Theory]
+    [InlineData("#loosen?{0}", "A4", 1)]
+    [InlineData("#loosen?{0}&units=us", "Letter", 1)]
+    [InlineData("#loosen?hex=32mm&on=hub&bar=450mm&drive=1/2", "A4", 1)]
+    [InlineData("#lesson/2?{0}", "A4", 2)]
+    [InlineData("#lesson/teacher?{0}", "Letter", 1)]
+    public async Task A_set_up_prints_on_one_page_the_pupils_paper_on_two_and_the_teachers_on_one(string place, string paper, int pages)
     {
-        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
-        byte[] paper = await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true });
-        Assert.Equal(1, Pages(paper));
+        IPage page = await browser.Open(string.Format(System.Globalization.CultureInfo.InvariantCulture, place, PageUnderTest.Example));
+        byte[] printed = await page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true });
+        Assert.Equal(pages, Pages(printed));
     }
 
     private static int Pages(byte[] pdf) =>

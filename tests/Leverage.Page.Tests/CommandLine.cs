@@ -1,31 +1,24 @@
-using System.Diagnostics;
 using System.Text.Json;
+using Leverage.Cli.Output;
 
 namespace Leverage.Page.Tests;
 
 /// <summary>The command line, to compare with.</summary>
 internal static class CommandLine
 {
-    /// <summary>The answer of <c>leverage loosen … --json</c> for a query of the page.</summary>
-    internal static JsonElement Loosen(string query)
+    /// <summary>Exit code, answer and errors of a command line, in this process.</summary>
+    internal static (int Code, string Answer, string Errors) Run(params IEnumerable<string> args)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "leverage.dll"));
-        start.ArgumentList.Add("loosen");
-        foreach (string pair in query.Split('&'))
-        {
-            (string name, string value) = (pair[..pair.IndexOf('=', StringComparison.Ordinal)], Uri.UnescapeDataString(pair[(pair.IndexOf('=', StringComparison.Ordinal) + 1)..]));
-            string[] words = name == "torque" ? [value] : name is "left-hand" or "soaked" or "on-stands" ? [$"--{name}"] : [$"--{name}", value];
-            Array.ForEach(words, start.ArgumentList.Add);
-        }
-
-        start.ArgumentList.Add("--json");
-        using Process process = Process.Start(start)!;
-        string text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        Assert.Equal(0, process.ExitCode);
-        return JsonDocument.Parse(text).RootElement.Clone();
+        using var answers = new StringWriter { NewLine = "\n" };
+        using var errors = new StringWriter { NewLine = "\n" };
+        using var terminal = new Terminal(answers, errors, colour: false);
+        int code = Leverage.Cli.CommandLine.Run([.. args], terminal);
+        return (code, answers.ToString(), errors.ToString());
     }
+
+    /// <summary>Words of a command as the page writes it; a value with a blank stands in quotes.</summary>
+    internal static IEnumerable<string> Words(string command) =>
+        command.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>Every value of a JSON tree with its path, as written to the last digit.</summary>
     internal static IEnumerable<string> Values(JsonElement element, string path = "$") => element.ValueKind switch

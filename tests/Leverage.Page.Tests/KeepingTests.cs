@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;
@@ -41,15 +42,55 @@ public sealed class KeepingTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await page.ClickAsync("#job-start");
         ILocator tick = page.Locator("[data-tick^='task:']").First;
         await tick.CheckAsync();
-        await page.Locator("select[data-tick]").First.SelectOptionAsync("it held");
-        await Assertions.Expect(page.Locator("main [role=status]").First).ToContainTextAsync("Kept");
+        await Assertions.Expect(page.Locator("main [role=status]").First).ToContainTextAsync("Written into the job");
+        await page.Locator("[data-what='backing-plate nuts, left']").SelectOptionAsync("held");
+        await page.Locator("[data-at='backing-plate nuts, left']").FillAsync("175");
+        await page.Locator("[data-note='backing-plate nuts, left']").ClickAsync();
+        await Assertions.Expect(page.Locator("li:has([data-what='backing-plate nuts, left']) [role=status]")).ToHaveTextAsync("held at 175Nm");
+        await page.Locator("[data-tick^='part:'], [data-tick^='refit:']").First.CheckAsync();
         await page.ReloadAsync();
         await Assertions.Expect(tick).ToBeCheckedAsync();
-        await Assertions.Expect(page.Locator("select[data-tick]").First).ToHaveValueAsync("it held");
+        await Assertions.Expect(page.Locator("li:has([data-what='backing-plate nuts, left']) [role=status]")).ToHaveTextAsync("held at 175Nm");
+        await Assertions.Expect(page.Locator("[data-tick^='part:'], [data-tick^='refit:']").First).ToBeCheckedAsync();
         await page.SetInputFilesAsync("#job-file", new FilePayload { Name = "job.toml", MimeType = "text/plain", Buffer = "title = \n[[tasks"u8.ToArray() });
         await Assertions.Expect(page.Locator(".bad").First).ToContainTextAsync("job.toml(");
+        await page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
+        await page.Locator("[data-back='backing-plate nuts, left']").ClickAsync();
+        await Assertions.Expect(page.Locator("main [role=status]").First).ToContainTextAsync("no room left");
         await page.ReloadAsync();
         await Assertions.Expect(tick).ToBeCheckedAsync();
+        IDownload saved = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#job-save"));
+        string file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "job.toml");
+        await saved.SaveAsAsync(file);
+        using var answer = JsonDocument.Parse(CommandLine.Run("job", file, "--json").Answer);
+        Assert.Contains(answer.RootElement.GetProperty("loosening").EnumerateArray(), nut => nut.TryGetProperty("heldNm", out JsonElement held) && held.ValueKind == JsonValueKind.Number && held.GetDouble() == 175);
+        browser.NoComplaint();
+    }
+
+    [Fact]
+    public async Task Files_nobody_meant_leave_neither_a_blank_page_nor_take_the_chest_away()
+    {
+        var random = new Random(4);
+        string[] parts = ["[[bars]]\n", "name = ", "\"a\"\n", "[", "]]", "=", "\"", "\\", "length = \"600mm\"\n", "\0", "\uFFFD", "[[tasks]]\n", "title;thread\n", "é", "{", "'", "\r", "9e99"];
+        IPage page = await browser.Open("#chest");
+        await page.ClickAsync("text=start one");
+        string kept = await page.InputValueAsync("#chest-text");
+        foreach ((string view, string input) in ((string, string)[])[("#chest", "#chest-file"), ("#job", "#job-file")])
+        {
+            await page.EvaluateAsync("view => { location.hash = view }", view);
+            for (int i = 0; i < 25; i++)
+            {
+                byte[] bytes = i % 5 == 0 ? [.. Enumerable.Range(0, 200).Select(_ => (byte)random.Next(256))]
+                    : System.Text.Encoding.UTF8.GetBytes(string.Concat(Enumerable.Range(0, random.Next(0, 12)).Select(_ => parts[random.Next(parts.Length)])));
+                await page.EvaluateAsync("() => document.querySelectorAll('main .refusal').forEach(each => each.remove())");
+                await page.SetInputFilesAsync(input, new FilePayload { Name = i % 3 == 0 ? "x.csv" : "x.toml", MimeType = "text/plain", Buffer = bytes });
+                await Assertions.Expect(page.Locator("main .refusal:visible").First).Not.ToBeEmptyAsync();
+                Assert.True((await page.TextContentAsync("main h1"))!.Length > 0);
+            }
+        }
+
+        await page.EvaluateAsync("() => { location.hash = '#chest' }");
+        Assert.Equal(kept, await page.InputValueAsync("#chest-text"));
         browser.NoComplaint();
     }
 
@@ -63,6 +104,7 @@ public sealed class KeepingTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await page.WaitForFunctionAsync("() => document.getElementById('chest-text')?.value.length > 200");
         await page.ClickAsync("#pick");
         await Assertions.Expect(page.Locator(".moves li").First).ToContainTextAsync("comes loose");
+        Assert.Equal("last", await page.Locator(".mark").Last.TextContentAsync());
         await page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
         await page.FillAsync("#chest-text", "# nothing");
         await page.PressAsync("#chest-text", "Tab");

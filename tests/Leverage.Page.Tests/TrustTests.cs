@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.Json;
 using Leverage.Page.Server;
 
 namespace Leverage.Page.Tests;
@@ -108,6 +109,21 @@ public sealed class TrustTests(PageUnderTest page) : IClassFixture<PageUnderTest
         long bytes = Directory.EnumerateFiles(PageUnderTest.Folder, "*", SearchOption.AllDirectories)
             .Where(path => Path.GetExtension(path) is not (".br" or ".gz"))
             .Sum(path => new FileInfo(File.Exists(path + ".br") ? path + ".br" : path).Length);
-        Assert.InRange(bytes, 1_000_000, 2_700_000);
+        Assert.InRange(bytes, 1_000_000, 2_500_000);
+        Assert.InRange(new FileInfo(Path.Combine(PageUnderTest.Folder, "..", "leverage.html")).Length, 1_000_000, 3_600_000);
+    }
+
+    [Fact]
+    public void What_works_without_a_network_is_every_file_of_the_page_and_what_installs_it_is_among_them()
+    {
+        string worker = File.ReadAllText(Path.Combine(PageUnderTest.Folder, "sw.js"));
+        string[] files = [.. Directory.EnumerateFiles(PageUnderTest.Folder, "*", SearchOption.AllDirectories)
+            .Where(path => Path.GetExtension(path) is not (".br" or ".gz") && Path.GetFileName(path) != "sw.js")
+            .Select(path => Path.GetRelativePath(PageUnderTest.Folder, path).Replace('\\', '/'))];
+        Assert.All(files, name => Assert.Contains($"\"{name}\"", worker, StringComparison.Ordinal));
+        Assert.Matches("const version = \"[0-9a-f]{16}\"", worker);
+        using var manifest = JsonDocument.Parse(File.ReadAllText(Path.Combine(PageUnderTest.Folder, "manifest.webmanifest")));
+        Assert.Equal("standalone", manifest.RootElement.GetProperty("display").GetString());
+        Assert.All(manifest.RootElement.GetProperty("icons").EnumerateArray(), icon => Assert.Contains(icon.GetProperty("src").GetString(), files));
     }
 }

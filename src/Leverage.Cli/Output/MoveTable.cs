@@ -1,4 +1,3 @@
-using System.Globalization;
 using Leverage.Assessments;
 using Leverage.Wording;
 
@@ -16,13 +15,10 @@ internal static class MoveTable
         }
 
         page.StepsHead("In this order", "loose by then", "breaks");
-        for (int i = 0, number = 0; i < steps.Count; i++)
+        IReadOnlyList<string> marks = MoveWords.Marks(steps);
+        for (int i = 0; i < steps.Count; i++)
         {
-            LadderStep step = steps[i];
-            string mark = step.Key == "now" ? "now"
-                : i == steps.Count - 1 ? "last"
-                : (++number).ToString(CultureInfo.InvariantCulture);
-            page.Step(mark, MoveWords.Of(step, units), step.ComesLooseBy, step.BreaksBy);
+            page.Step(marks[i], MoveWords.Of(steps[i], units), steps[i].ComesLooseBy, steps[i].BreaksBy);
         }
     }
 }

@@ -90,7 +90,7 @@ internal static class LadderCures
             yield return ("clean-bar", null, then);
         }
 
-        if ((tube.BestOverlap - overlap).Abs().Millimeters > SameOverlapMm)
+        if (Math.Abs((tube.BestOverlap - overlap).Millimeters) > SameOverlapMm)
         {
             then = then with { Overlap = tube.BestOverlap };
             yield return ("best-overlap", new LadderTool { Overlap = tube.BestOverlap }, then);

@@ -98,6 +98,7 @@ public sealed record ProofAnswer(
 }
 
 /// <summary>Writes the answer as JSON, laid out as every answer.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(ProofAnswer))]
 public sealed partial class ProofJson : JsonSerializerContext
 {

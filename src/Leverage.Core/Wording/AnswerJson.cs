@@ -8,6 +8,7 @@ namespace Leverage.Wording;
 /// Writes answers as JSON: camelCase, indented, the same bytes for the same answer everywhere. One line here for each
 /// kind of answer; the serialiser is generated, so nothing is reflected over.
 /// </summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(CheckingAnswer))]
 [JsonSerializable(typeof(LooseningAnswer))]
 [JsonSerializable(typeof(SlipAnswer))]

@@ -46,6 +46,15 @@ public static class MoveWords
         return [.. steps.Select(step => new MoveAnswer(step.Key, Of(step, style), step.ComesLooseBy, step.BreaksBy))];
     }
 
+    /// <summary>What stands before each step: the pull as asked is "now", what destroys the nut "last", the others are counted.</summary>
+    internal static IReadOnlyList<string> Marks(IReadOnlyList<LadderStep> steps)
+    {
+        int number = 0;
+        return [.. steps.Select((step, i) => step.Key == "now" ? "now"
+            : i == steps.Count - 1 ? "last"
+            : (++number).ToString(System.Globalization.CultureInfo.InvariantCulture))];
+    }
+
     /// <summary>The set-up of the first pull: "this bar, standing, pushing down".</summary>
     private static string Now(LadderStep step, UnitStyle style)
     {

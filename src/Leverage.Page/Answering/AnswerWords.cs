@@ -21,7 +21,7 @@ internal static class AnswerWords
             [.. a.Links.Select((link, i) => Link(a, link, i == a.Judgement.Weakest, units)).OrderBy(link => -link.StrongShare)],
             Chances(a),
             reasons,
-            [.. a.Moves.Select(step => new MoveLine(MoveWords.Of(step, units), In100(step.ComesLooseBy), In100(step.BreaksBy)))],
+            MoveLine.Of(a.Moves, units),
             WatchWords.Of(a, units),
             NotJudgedWords.Of(a),
             AssumedWords.Of(a.Setup.Assumed, units),
@@ -34,8 +34,6 @@ internal static class AnswerWords
         string words = a.Verdict == Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units);
         return char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
     }
-
-    private static string? In100(double? share) => share is { } known ? UnitStyle.Fixed(100 * known, 0) : null;
 
     private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {

@@ -1,3 +1,4 @@
+using Leverage.Assessments;
 using Leverage.Wording;
 
 namespace Leverage.Page.Answering;
@@ -9,8 +10,18 @@ internal sealed record LinkLine(
 /// <summary>One outcome in 100.</summary>
 internal sealed record ChanceLine(string Key, string Words, double Share, string In100);
 
-/// <summary>A move: what to do, and the chances by then where a figure is known.</summary>
-internal sealed record MoveLine(string Words, string? ComesLoose, string? Breaks);
+/// <summary>A move: where it stands in the order, what to do, and the chances by then where a figure is known.</summary>
+internal sealed record MoveLine(string Mark, string Words, string? ComesLoose, string? Breaks)
+{
+    /// <summary>The moves in their order.</summary>
+    internal static IReadOnlyList<MoveLine> Of(IReadOnlyList<LadderStep> steps, UnitStyle units)
+    {
+        IReadOnlyList<string> marks = MoveWords.Marks(steps);
+        return [.. steps.Select((step, i) => new MoveLine(marks[i], MoveWords.Of(step, units), In100(step.ComesLooseBy), In100(step.BreaksBy)))];
+    }
+
+    private static string? In100(double? share) => share is { } known ? UnitStyle.Fixed(100 * known, 0) : null;
+}
 
 /// <summary>What the page shows besides the answer itself, in words.</summary>
 internal sealed record PageWords(

@@ -104,6 +104,7 @@ internal static class PageAnswers
         (string Field, string Text)[] all =
         [
             ("condition", setup.Fastener.Condition.Words),
+            ("hex", setup.Fastener.AcrossFlats is { } flats ? said.Units.Length(flats) : ""),
             ("stance", setup.Hands.Stance.Key),
             ("body", said.Units.Mass(setup.Hands.Body)),
             ("bar-diameter", setup.Bar?.Diameter is { } diameter ? said.Units.Length(diameter) : ""),

@@ -5,10 +5,12 @@ using Leverage.Page.Asking;
 using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
+using Leverage.Workshop.Jobs;
 
 namespace Leverage.Page.Answering;
 
 /// <summary>JSON of everything the page is told, written without reflection.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PageAnswer))]
 [JsonSerializable(typeof(Refused))]
 [JsonSerializable(typeof(PageFields))]
@@ -17,6 +19,7 @@ namespace Leverage.Page.Answering;
 [JsonSerializable(typeof(LessonAnswer))]
 [JsonSerializable(typeof(TableRows))]
 [JsonSerializable(typeof(JobReply))]
+[JsonSerializable(typeof(JobMark))]
 [JsonSerializable(typeof(PickReply))]
 [JsonSerializable(typeof(SetReply))]
 [JsonSerializable(typeof(Starter))]

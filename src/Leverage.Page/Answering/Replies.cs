@@ -7,7 +7,6 @@ using Leverage.Page.Looking;
 using Leverage.Page.Opening;
 using Leverage.Reading;
 using Leverage.Requests;
-using Leverage.Wording;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Jobs;
 
@@ -24,13 +23,6 @@ internal static class Replies
 
     /// <summary>The same without moves, for the frames of a drag.</summary>
     internal static string Sketch(string query) => Guarded(() => Loosened(query, request => LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request))));
-
-    /// <summary>When the tube slides off.</summary>
-    internal static string Slip(string query) => Guarded(() =>
-    {
-        var said = Said.Of(query);
-        return SlipAnswer.Of(SlipAssessor.Assess(SlipDefaults.Complete(Address.Read(said))), said.Units).ToJson();
-    });
 
     /// <summary>What to set.</summary>
     internal static string Tighten(string query) => Guarded(() => SetReplies.Set(query));
@@ -51,6 +43,10 @@ internal static class Replies
     internal static string Job(string files, string query) => Guarded(() =>
         Json(JobReply.Of(OpenedFile.Named(Texts(files)), Said.Of(query).Units), PageJson.Shared.JobReply));
 
+    /// <summary>The files of a job with something that happened written in.</summary>
+    internal static string Mark(string files, string mark) => Guarded(() => Json(
+        JobReply.Marked(OpenedFile.Named(Texts(files)), Read(mark, PageJson.Shared.JobMark)), PageJson.Shared.OpenedTextArray));
+
     /// <summary>The lesson.</summary>
     internal static string Lesson(string query) => Guarded(() => Json(LessonText.Of(Said.Of(query)), PageJson.Shared.LessonAnswer));
 
@@ -66,11 +62,13 @@ internal static class Replies
         return Json(PageAnswers.Of(said, assess(Address.Read(said))), PageJson.Shared.PageAnswer);
     }
 
-    private static OpenedText[]? Texts(string files)
+    private static OpenedText[] Texts(string files) => Read(files, PageJson.Shared.OpenedTextArray);
+
+    private static T Read<T>(string json, JsonTypeInfo<T> type)
     {
         try
         {
-            return JsonSerializer.Deserialize(files, PageJson.Shared.OpenedTextArray);
+            return JsonSerializer.Deserialize(json, type) ?? throw new JsonException();
         }
         catch (JsonException)
         {

@@ -23,7 +23,8 @@ internal sealed record FieldLine(
     IReadOnlyList<Choice> Choices, IReadOnlyList<string> Needs, double Step, string Example);
 
 /// <summary>Everything the page can ask, with its example.</summary>
-internal sealed record PageFields(IReadOnlyList<FieldLine> Fields, IReadOnlyList<FieldLine> Tighten, string Example, IReadOnlyList<string> Tables);
+internal sealed record PageFields(
+    IReadOnlyList<FieldLine> Fields, IReadOnlyList<FieldLine> Tighten, IReadOnlyList<string> Check, string Example, IReadOnlyList<string> Tables);
 
 /// <summary>The fields of the page, out of the core's one list.</summary>
 internal static class FieldList
@@ -63,6 +64,7 @@ internal static class FieldList
     internal static PageFields All() => new(
         [.. LooseningFields.All.Select(field => Line(field, Group(field.Name))).OrderBy(line => Place(line.Name))],
         [.. TighteningFields.All.Select(field => Line(field, field.Name is "thread" or "grade" or "lubrication" or "torque" ? "tighten" : "tighten-more"))],
+        [.. TighteningFields.Check.Select(field => field.Name)],
         Example,
         [.. TableCatalog.Tables.Names]);
 

@@ -29,9 +29,9 @@ internal static class ForceSteps
     /// <summary>Step 2: where tube and bar touch.</summary>
     internal static LessonStep Reactions(LessonNumbers n)
     {
-        string push = n.ForceText(n.Sketch.SquareN);
         string beyond = n.Long(n.Tube.HandToTipMm);
         string overlap = n.Long(n.Tube.OverlapMm);
+        double times = n.Tube.TipN / n.Sketch.SquareN;
         return Step(
             "The tube touches the bar at two places",
             [
@@ -39,10 +39,11 @@ internal static class ForceSteps
                 $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The tube is a lever of its own, with the tip for a fulcrum.",
             ],
             "reactions",
-            $"You push {push} square to the tube, {beyond} beyond the tip; the overlap is {overlap}. How hard does the tip press?",
-            n.Units.ForceUnit,
-            n.ForceValue(n.Tube.TipN),
-            $"Moments about the mouth: {push} × ({beyond} + {overlap}) over {overlap} is {n.ForceText(n.Tube.TipN)}. The mouth gets the rest, {n.ForceText(n.Tube.MouthN)}.");
+            $"You push square to the tube, {beyond} beyond the tip; the overlap is {overlap}. How many times as hard as you does the tip press?",
+            "times",
+            times,
+            $"Moments about the mouth: {beyond} and {overlap}, together over {overlap}, is {UnitStyle.Fixed(times, 2)} times. "
+                + $"You push {n.ForceText(n.Sketch.SquareN)}, so the tip presses {n.ForceText(n.Tube.TipN)}. The mouth gets the rest, {n.ForceText(n.Tube.MouthN)}.");
     }
 
     /// <summary>Step 3: the two presses are what holds it.</summary>

@@ -12,4 +12,7 @@ internal sealed record LessonAnswer(
 internal sealed record LessonFigures(
     double OverlapMm, double HandToTipMm, double SquareN, double TipN, double MouthN, double SnugN, double HoldsN, double OutwardN,
     double SafeDeg, double SafeAtEndDeg, double PastSquareDeg, double BestOverlapMm, double ForceN,
-    IReadOnlyList<double> OverlapsMm, IReadOnlyList<double> SafeDegs, IReadOnlyList<double?> BreaksAtN);
+    IReadOnlyList<double> OverlapsMm, IReadOnlyList<double> SafeDegs, IReadOnlyList<double?> BreaksAtN, FigureWords Words);
+
+/// <summary>The figures as the lesson's sentences say them, each rounded once and in the units asked for.</summary>
+internal sealed record FigureWords(string Square, string Tip, string Mouth, string Snug, string Holds, string Outward, string Best);

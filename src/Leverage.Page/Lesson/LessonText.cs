@@ -37,7 +37,10 @@ internal static class LessonText
         n.Slip.Setup.PastSquare.Degrees, n.Slip.Best.OverlapMm, n.Slip.HandN,
         [.. n.Slip.Rows.Select(row => row.OverlapMm)],
         [.. n.Slip.Rows.Select(row => double.RadiansToDegrees(row.Checked.HeldRad))],
-        [.. n.Slip.Rows.Select(row => double.IsFinite(row.GivesAtN) ? row.GivesAtN : (double?)null)]);
+        [.. n.Slip.Rows.Select(row => double.IsFinite(row.GivesAtN) ? row.GivesAtN : (double?)null)],
+        new FigureWords(
+            n.ForceText(n.Sketch.SquareN), n.ForceText(n.Tube.TipN), n.ForceText(n.Tube.MouthN), n.ForceText(n.Slip.SnugHoldsN(n.Sketch.SquareN)),
+            n.ForceText(n.Tube.HoldsN), n.ForceText(n.Tube.OutwardN), n.Long(n.Slip.Best.OverlapMm)));
 
     private static string Given(LessonNumbers n)
     {

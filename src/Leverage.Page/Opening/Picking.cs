@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Leverage.Page.Answering;
 using Leverage.Page.Asking;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
@@ -6,8 +7,8 @@ using UnitsNet;
 
 namespace Leverage.Page.Opening;
 
-/// <summary>The best set-ups of a chest: the command line's answer, and the query of each place to put on the page.</summary>
-internal sealed record PickReply(JsonElement Answer, string Person);
+/// <summary>The best set-ups of a chest: the command line's answer, who pulls, and the moves as the page lays them out.</summary>
+internal sealed record PickReply(JsonElement Answer, string Person, IReadOnlyList<MoveLine> Moves);
 
 /// <summary>Picks out of a chest.</summary>
 internal static class Picking
@@ -25,6 +26,6 @@ internal static class Picking
             Recess = Length.Zero,
         });
         using var answer = JsonDocument.Parse(PickAnswers.Of(pick, said.Units).ToJson());
-        return new PickReply(answer.RootElement.Clone(), pick.Request.Person?.Name ?? "");
+        return new PickReply(answer.RootElement.Clone(), pick.Request.Person?.Name ?? "", MoveLine.Of(pick.Moves, said.Units));
     }
 }

@@ -45,10 +45,10 @@ const kind = key => ["comes", "stays", "breaks"].includes(key) ? key : "other";
 
 export function moveTable(list) {
   const known = list.some(move => move.comesLoose !== null);
-  if (!known) return make("ol", { className: "moves" }, ...list.map(move => make("li", { text: move.words })));
+  if (!known) return make("ul", { className: "moves" }, ...list.map(move => make("li", {}, make("b", { text: `${move.mark} ` }), move.words)));
   return make("div", { className: "scroll" }, make("table", {},
-    make("thead", {}, make("tr", {}, make("th", { scope: "col", text: "in this order" }), make("th", { scope: "col", className: "number", text: "comes loose by then" }), make("th", { scope: "col", className: "number", text: "breaks" }))),
-    make("tbody", {}, ...list.map(move => make("tr", {}, make("td", { text: move.words }),
+    make("thead", {}, make("tr", {}, make("th", { scope: "col" }, make("span", { className: "hidden", text: "when" })), make("th", { scope: "col", text: "in this order" }), make("th", { scope: "col", className: "number", text: "comes loose by then" }), make("th", { scope: "col", className: "number", text: "breaks" }))),
+    make("tbody", {}, ...list.map(move => make("tr", {}, make("th", { scope: "row", className: "mark", text: move.mark }), make("td", { text: move.words }),
       ...move.comesLoose === null ? [make("td", { colspan: 2, className: "quiet", text: "no figure known" })]
         : [make("td", { className: "number", text: move.comesLoose }), make("td", { className: "number", text: move.breaks })])))));
 }

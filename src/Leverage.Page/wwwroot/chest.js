@@ -30,6 +30,11 @@ export function chestView() {
     places.replaceChildren(...reply.refusal ? [make("p", { className: "refusal", role: "alert", text: reply.refusal.text })] : shown(reply));
   };
   const use = async file => {
+    const opened = ask("Open", JSON.stringify([{ name: file.name, text: file.text }]));
+    if (opened.refusal && text.value.trim()) {
+      error.replaceChildren(...opened.refusal.lines.map(line => make("p", { className: "refusal", text: line })), make("p", { text: "The chest kept before is still here." }));
+      return;
+    }
     text.value = file.text;
     await check(true);
   };
@@ -38,7 +43,7 @@ export function chestView() {
       make("section", { className: "card" }, make("p", { text: "Your own tools, as a file you can edit here, load and save." }),
         filePicker("chest-file", "load a chest (.toml)", files => use(files[0])),
         make("div", { className: "row" },
-          make("button", { type: "button", text: "start one", on: { click: () => use({ text: ask("Starters").chest }) } }),
+          make("button", { type: "button", text: "start one", on: { click: () => use({ name: "chest.toml", text: ask("Starters").chest }) } }),
           make("button", { type: "button", text: "save as file", on: { click: () => save("chest.toml", text.value, "application/toml") } })),
         text, told, error)),
     make("div", { className: "tell" }, make("section", { className: "card" }, make("h2", { text: "In it" }), pieces),
@@ -56,13 +61,13 @@ export function chestView() {
   };
 }
 
-function shown({ answer }) {
+function shown({ answer, moves }) {
   const percent = share => String(Math.round(100 * share));
   const list = answer.setUps.map(each => make("li", {},
     make("b", { text: [each.tool, ...each.adapters, each.bar, each.tube].filter(Boolean).join(" + ") }),
     make("span", { text: ` ${each.verdict} · comes loose ${percent(each.comesLoose ?? 0)} in 100 · ${each.stance}${each.overlapMm ? ` · overlap ${Math.round(each.overlapMm)} mm` : ""}${each.weakestLink ? ` · weakest: ${each.weakestLink}` : ""}` })));
   return [
     answer.setUps.length ? make("ol", { className: "moves" }, ...list) : make("p", { text: "Nothing of the chest fits this nut." }),
-    answer.moves.length ? moveTable(answer.moves.map(move => ({ words: move.words, comesLoose: move.comesLooseBy === null ? null : percent(move.comesLooseBy), breaks: percent(move.breaksBy) }))) : "",
+    moves.length ? moveTable(moves) : "",
   ];
 }

@@ -1,6 +1,8 @@
 // Fields made from the core's list: number and unit, steppers, choices, boxes, each with its label, help and refusal.
 import { make } from "./dom.js";
 
+/** Letters of an assumption that its field has room for. */
+const short = 12;
 const spoken = { "ft-lb": "lbf·ft", Nm: "N·m", "kgf-m": "kgf·m", deg: "°" };
 
 /** A form of fields. `changed(name, resting)` is called at every change. */
@@ -68,7 +70,8 @@ export class Form {
   field(line) {
     const id = `${this.prefix}-${line.name}`;
     const error = make("p", { id: `${id}-error`, className: "refusal", role: "alert", hidden: true });
-    const help = line.help ? make("span", { id: `${id}-help`, className: "help", text: line.help }) : null;
+    const told = line.kind === "number" && line.leftOut.length > short ? [line.help, `left out: ${line.leftOut}`].filter(Boolean).join("; ") : line.help;
+    const help = told ? make("span", { id: `${id}-help`, className: "help", text: told }) : null;
     const described = [help?.id, error.id].filter(Boolean).join(" ");
     const box = (kinds[line.kind] ?? text)(this, line, id, described);
     const head = line.kind === "list" ? make("legend", { text: line.label }) : make("label", { for: id, text: line.label });
@@ -138,7 +141,10 @@ function number(form, line, id, described) {
       if (document.activeElement !== input || value === "") input.value = parts ? parts.number : value;
       if (parts?.unit && unit.tagName === "SELECT") unit.value = parts.unit;
     },
-    assume(words) { input.placeholder = words || line.leftOut ? `assumed ${words || line.leftOut}` : ""; },
+    assume(words) {
+      const stands = words || (line.leftOut.length > short ? "" : line.leftOut);
+      input.placeholder = stands ? `assumed ${stands}` : "";
+    },
   };
 }
 

@@ -31,17 +31,19 @@ export function lessonView(lists) {
       reveal();
     });
     const shown = make("div", { className: "tell" });
+    const asked = answered ? "" : lessonFigure(step.figure, lesson.figures, "asked");
     const reveal = () => {
       const right = Math.abs(guesses[at] - step.answer) <= step.within;
       form.hidden = true;
+      if (asked) asked.remove();
       out.replaceChildren(make("p", { className: "card" }, make("b", { text: right ? "Yes. " : `You guessed ${guesses[at]} ${step.unit}. ` }), step.worked));
       shown.replaceChildren(...step.words.map(text => make("p", { text })), live(step, own()));
     };
     const go = to => make("a", { href: address.hash({ view: "lesson", part: String(to), fields }), className: "button", text: to < at ? `← step ${to}` : `step ${to} →` });
     element.replaceChildren(make("h1", { text: lesson.title }), make("p", { className: "quiet", text: lesson.given }),
-      make("h2", { text: `${at} of ${lesson.steps.length} · ${step.title}` }), lessonFigure(step.figure, lesson.figures, answered ? "shown" : "asked"), form, out, shown,
+      make("h2", { text: `${at} of ${lesson.steps.length} · ${step.title}` }), asked, form, out, shown,
       make("nav", { className: "row", "aria-label": "steps" }, at > 1 ? go(at - 1) : "", at < lesson.steps.length ? go(at + 1) : "",
-        make("a", { href: address.hash({ view: "lesson", part: "teacher", fields }), text: "teacher's page" }), make("button", { type: "button", text: "print", on: { click: () => window.print() } })),
+        make("a", { href: address.hash({ view: "lesson", part: "teacher", fields }), className: "button", text: "teacher's page" }), make("button", { type: "button", text: "print", on: { click: () => window.print() } })),
       make("p", { className: "cautions", text: lesson.cautions }), paper(lesson));
     if (answered) reveal();
   }
@@ -58,8 +60,8 @@ export function lessonView(lists) {
       const same = lesson.steps.find(each => each.figure === step.figure);
       told.textContent = same.worked;
     });
-    const sliders = moves[step.figure].map(({ field, label, unit, min, max, step: by }) => {
-      const input = make("input", { type: "range", id: `move-${field}`, min, max, step: by, value: Number.parseFloat(now[field]) || (min + max) / 2 });
+    const sliders = moves[step.figure].map(each => start.units === "us" && each.unit === "mm" ? inches(each) : each).map(({ field, label, unit, min, max, step: by }) => {
+      const input = make("input", { type: "range", id: `move-${field}`, min, max, step: by, value: inUnit(now[field], unit) ?? (min + max) / 2 });
       const value = make("output", { for: input.id, text: `${input.value} ${unit}` });
       input.addEventListener("input", () => {
         now[field] = `${input.value}${unit}`;
@@ -84,4 +86,15 @@ export function lessonView(lists) {
   }
 
   return { element, fields: () => fields, show(place) { fields = place.fields; draw(place.part); } };
+}
+
+/** A slider of a length in inches. */
+const inches = each => ({ ...each, unit: "in", min: Math.round(each.min / 25.4), max: Math.round(each.max / 25.4), step: .25 });
+
+/** The number of a length or angle in a slider's unit; null where the text is none. */
+function inUnit(text, unit) {
+  const mm = { mm: 1, cm: 10, m: 1000, in: 25.4 };
+  const number = Number.parseFloat(text);
+  const own = /[a-z]+\s*$/i.exec(text ?? "")?.[0].trim();
+  return Number.isNaN(number) ? null : own in mm && unit in mm ? number * mm[own] / mm[unit] : number;
 }

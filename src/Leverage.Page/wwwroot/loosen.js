@@ -103,7 +103,8 @@ export function loosenView(lists) {
   function line(words) {
     $("verdict").dataset.verdict = words.verdict;
     $("word").textContent = words.verdict;
-    $("next").textContent = words.now ? `${words.sentence} Next: ${words.now}` : words.sentence;
+    $("why").textContent = words.sentence;
+    $("next").textContent = words.now ? `Next: ${words.now}` : "";
     announce(`${words.verdict}. ${words.sentence}`);
   }
 
@@ -122,7 +123,8 @@ export function loosenView(lists) {
     general.hidden = placed || nothing || refusal.field === null && !form.left.size;
     $("verdict").dataset.verdict = "none";
     $("word").textContent = "no answer";
-    $("next").textContent = nothing || !form.left.size && !refusal.failed ? "Say which nut: its hexagon or thread, or what it was tightened to." : label ? `Look at: ${label}.` : words;
+    $("next").textContent = "";
+    $("why").textContent = nothing || !form.left.size && !refusal.failed ? "Say which nut: its hexagon or thread, or what it was tightened to." : label ? `Look at: ${label}.` : words;
     announce("no answer");
     tell.dataset.answer = "";
     $("case").textContent = "Will it come, and is it safe?";
@@ -148,7 +150,7 @@ export function loosenView(lists) {
     fields: () => ({ ...form.counted(), ...(bar.units() ? { units: bar.units() } : {}) }),
     show(place) {
       later.drop();
-      for (const name of Object.keys(place.fields)) form.left.add(name);
+      form.left = new Set(Object.keys(place.fields));
       fill(place.fields);
       refresh(false);
       bar.undoable();

@@ -75,5 +75,5 @@ try {
   const old = "This browser could not start the page. It needs WebAssembly: Chrome or Edge from 95, Firefox from 100, Safari from 16.4.";
   $("main").replaceChildren(make("p", { className: "refusal", role: "alert", text: old }), make("p", { className: "quiet", text: String(problem) }));
   $("word").textContent = "no answer";
-  $("next").textContent = "The page could not start.";
+  $("why").textContent = "The page could not start.";
 }

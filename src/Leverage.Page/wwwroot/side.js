@@ -36,14 +36,15 @@ function draw(root, words, reply, values, { drag, rest }) {
   const angle = rad(side.pastSquareDeg);
   const whole = Math.max(side.barMm, tube ? side.barMm - tube.overlapMm + tube.lengthMm : 0);
   const pivot = { x: 56, y: angle < 0 ? height - 80 : 96 };
-  const room = Math.abs(Math.sin(angle)) * whole;
-  const one = Math.min((width - 130) / Math.max(whole * Math.cos(angle), whole * .25), (height - 190) / Math.max(room, 1));
+  const off = tube && !tube.staysOn;
+  // A tube that has slid off lies beyond the bar, tipped down: the drawing makes room for all of it.
+  const [reach, tipped] = off ? [side.barMm + tube.lengthMm * 1.02, angle + rad(9)] : [whole, angle];
+  const one = Math.min((width - 130) / Math.max(reach * Math.cos(angle), reach * .25), (height - 190) / Math.max(Math.abs(Math.sin(tipped)) * reach, 1));
   const barThick = Math.max(8, (side.barDiameterMm ?? 18) * one);
   const bar = svg("rect", { x: 0, y: -barThick / 2, width: side.barMm * one, height: barThick, rx: 3, fill: "var(--steel)", stroke: "var(--ink)", "stroke-width": 1.5 });
   const lever = svg("g", { transform: `translate(${pivot.x} ${pivot.y}) rotate(${side.pastSquareDeg})` }, bar);
   const at = mm => ({ x: pivot.x + mm * one * Math.cos(angle), y: pivot.y + mm * one * Math.sin(angle) });
   const hands = at(side.reachMm);
-  const off = tube && !tube.staysOn;
   const drawn = [svg("path", { d: `M${pivot.x} ${pivot.y}H${width - 8}`, stroke: "var(--line)", "stroke-dasharray": "4 6" }), lever];
 
   if (tube) {
@@ -64,8 +65,10 @@ function draw(root, words, reply, values, { drag, rest }) {
     lever.append(svg("g", { class: off ? "off" : tube.fails ?? "on", transform: gone }, body));
     if (!off) {
       const down = side.push === "up" ? -1 : 1;
-      drawn.push(arrow(at(side.barMm), angle - down * Math.PI / 2, Math.min(130, tube.tipN * newtonPx), "var(--tip)", "B"));
-      drawn.push(arrow(at(side.barMm - tube.overlapMm), angle + down * Math.PI / 2, Math.min(130, tube.mouthN * newtonPx), "var(--mouth)", "C"));
+      const long = (point, way, force) => Math.max(16, Math.min(130, force * newtonPx, (way < 0 ? point.y : height - point.y) - 70));
+      const [tip, lip] = [at(side.barMm), at(side.barMm - tube.overlapMm)];
+      drawn.push(arrow(tip, angle - down * Math.PI / 2, long(tip, -down, tube.tipN), "var(--tip)", "B"));
+      drawn.push(arrow(lip, angle + down * Math.PI / 2, long(lip, down, tube.mouthN), "var(--mouth)", "C"));
       drawn.push(mouth(flat ? 8 : width - 178, flat || side.pastSquareDeg < 0 ? height - 136 : 8, side.barDiameterMm ?? 18, tube.boreMm, tube.wallMm ?? 3, tube.tiltDeg, tube.fails === "dents-mouth", down));
     }
   }
@@ -97,7 +100,7 @@ function draw(root, words, reply, values, { drag, rest }) {
     label("hands", side.handWords, "A", "var(--hand)"),
     tube ? label("overlap", tube.overlapWords) : label("out", side.reachWords),
     tube ? label("stays on to", tube.safeWords) : label("torque", side.torqueWords),
-    ...tube ? [label("tip presses", tube.tipWords, "B", "var(--tip)", true), label("mouth presses", tube.mouthWords, "C", "var(--mouth)", true), label("hands out", side.reachWords, "", "", true)] : []);
+    ...tube ? [label("tip presses", off ? "no more" : tube.tipWords, "B", "var(--tip)", true), label("mouth presses", off ? "no more" : tube.mouthWords, "C", "var(--mouth)", true), label("hands out", side.reachWords, "", "", true)] : []);
 }
 
 const keyed = (text, color) => {

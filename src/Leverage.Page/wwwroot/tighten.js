@@ -14,7 +14,7 @@ export function tightenView(lists) {
       make("section", { className: "card" }, make("div", { className: "fields" }, ...form.group("tighten")),
         make("details", {}, make("summary", { text: "More" }), make("div", { className: "fields" }, ...form.group("tighten-more"))))),
     make("div", { className: "tell" }, out));
-  const forCheck = new Set(["torque", "thread", "grade", "friction", "lubrication", "dw", "dh"]);
+  const forCheck = new Set(lists.check);
   const look = () => {
     const counted = form.counted();
     const reply = ask("Tighten", address.query(counted));
@@ -23,7 +23,7 @@ export function tightenView(lists) {
     error.textContent = reply.refusal?.text ?? "";
     if (reply.refusal) return out.replaceChildren(make("p", {}, make("b", { text: "No answer yet. " }), counted.thread ? "" : "Say which thread."));
     const check = counted.torque ? ask("Check", address.query(Object.fromEntries(Object.entries(counted).filter(([name]) => forCheck.has(name))))) : null;
-    out.replaceChildren(make("h2", { text: reply.title }), figures([...check && !check.refusal ? check.figures : [], ...reply.figures]),
+    out.replaceChildren(make("h2", { text: reply.title }), figures(check && !check.refusal ? [...check.figures, ...reply.figures.filter(each => each.label !== "Torque")] : reply.figures),
       make("ul", {}, ...reply.assumed.map(text => make("li", { className: "quiet", text }))),
       make("p", { className: "cautions", text: "The maker's manual comes first. Clean threads, the lubricant it names, new bolts where it wants them." }));
     out.dataset.answer = JSON.stringify(reply.answer);

@@ -27,7 +27,7 @@ function draw(root, words, key, reply, values, { drag, rest }) {
   const w = reply.window;
   const width = drawingWidth();
   const height = width < 600 ? 330 : 340;
-  const box = { left: 52, right: width - 14, top: 14, bottom: height - 46 };
+  const box = { left: 52, right: width - 14, top: 26, bottom: height - 46 };
   root.setAttribute("viewBox", `0 0 ${width} ${height}`);
   const focused = root.contains(document.activeElement);
   const [from, to] = [w.reachMm[0], w.reachMm.at(-1)];
@@ -47,7 +47,7 @@ function draw(root, words, key, reply, values, { drag, rest }) {
     ...w.lengthTicks.map(tick => svg("g", {}, svg("path", { d: `M${x(tick.at)} ${box.top}V${box.bottom}`, stroke: "var(--line)", "stroke-width": .7 }), svg("text", { x: x(tick.at), y: box.bottom + 19, "text-anchor": "middle", text: tick.words }))),
     ...w.forceTicks.map(tick => svg("g", {}, svg("path", { d: `M${box.left} ${y(tick.at)}H${box.right}`, stroke: "var(--line)", "stroke-width": .7 }), svg("text", { x: box.left - 7, y: y(tick.at) + 5, "text-anchor": "end", text: tick.words }))),
     svg("text", { x: box.right, y: height - 8, "text-anchor": "end", text: `length of the lever, ${w.lengthUnit}` }),
-    svg("text", { x: box.left + 6, y: box.top + 14, text: `force of the hands, ${w.forceUnit}` }));
+    svg("text", { x: box.left, y: 15, text: `force of the hands, ${w.forceUnit}` }));
   const parts = [clip, axes, inside];
   if (w.yourReachMm && reply.side) {
     const px = x(w.yourReachMm);

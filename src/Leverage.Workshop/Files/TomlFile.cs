@@ -26,7 +26,11 @@ public static class TomlFile
     /// <param name="text">Its text.</param>
     /// <returns>The whole text as one table.</returns>
     /// <exception cref="InputException">It is no TOML.</exception>
-    public static TomlSection Parse(string path, string text)
+    public static TomlSection Parse(string path, string text) => new SyntaxReader(path).Read(Tree(path, text));
+
+    /// <summary>The library's tree of a text, checked: for whoever writes into it.</summary>
+    /// <exception cref="InputException">It is no TOML.</exception>
+    internal static DocumentSyntax Tree(string path, string text)
     {
         DocumentSyntax document = Parsed(path, text);
         foreach (DiagnosticMessage diagnostic in document.Diagnostics)
@@ -37,7 +41,7 @@ public static class TomlFile
             }
         }
 
-        return new SyntaxReader(path).Read(document);
+        return document;
     }
 
     /// <summary>The library's tree; its reader falls over a file that ends behind a backslash, which is told as any other end too soon.</summary>

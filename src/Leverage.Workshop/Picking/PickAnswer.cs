@@ -42,6 +42,7 @@ public sealed record PickAnswer(
 }
 
 /// <summary>JSON of the picking answer, written without reflection.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PickAnswer))]
 internal sealed partial class PickJson : JsonSerializerContext
 {

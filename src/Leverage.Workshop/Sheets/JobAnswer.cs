@@ -94,6 +94,7 @@ public sealed record JobAnswer(
 }
 
 /// <summary>JSON of the job's answer, written without reflection.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(JobAnswer))]
 internal sealed partial class JobJson : JsonSerializerContext
 {

@@ -16,12 +16,12 @@ internal static class PageRequests
         from kept in Gen.SubListOf(Example)
         from more in Gen.Choose(0, 2).SelectMany(n => Gen.ArrayOf(Field, n))
         from units in Gen.Elements("", "us", "metric")
-        from path in Gen.Elements("loosen", "sketch", "slip", "lesson")
+        from path in Gen.Elements("loosen", "sketch", "lesson")
         select Get(path, [.. kept, .. more, .. units is "" ? [] : (IEnumerable<(string, string)>)[("units", units)]]);
 
     /// <summary>An address nobody meant: refused before anything is drawn, mostly.</summary>
     internal static Gen<HostileInput> Refused { get; } =
-        from path in Gen.Frequency((6, Gen.Constant("loosen")), (2, Gen.Elements("lesson", "slip", "tighten", "check", "code", "table")))
+        from path in Gen.Frequency((6, Gen.Constant("loosen")), (2, Gen.Elements("lesson", "tighten", "check", "code", "table")))
         from good in Gen.Choose(0, 3).SelectMany(n => Gen.ArrayOf(Field, n))
         from bad in from name in Gen.OneOf(Gen.Elements<string>([.. Address.Names]), AnyText.Any) from text in AnyText.Any select (name, text)
         select Get(path, [.. good, bad]);
@@ -43,7 +43,10 @@ internal static class PageRequests
             }))),
             (1, AnyText.Any),
             (1, Gen.Elements("null", "[]", "[null]", "[{}]", "{}", "[{\"name\":1}]", "[[]]", "[{\"name\":null,\"text\":null}]")))
-        select new HostileInput(Door.Page, [which == 0 ? "open" : "job", ""], body);
+        from mark in Gen.Elements("", Marked("done", "true"), Marked("held", "250Nm"), Marked("held", "\"\n[["), Marked("came_loose", "90Nm", "x"), "null", "{}")
+        select new HostileInput(Door.Page, [which == 0 ? "open" : mark.Length > 0 ? "mark" : "job", mark], body);
+
+    private static string Marked(string key, params string[] values) => JsonSerializer.Serialize(new { table = "fasteners", name = "wheel nuts, left", key, values });
 
     private static Gen<(string Name, string Text)> Field { get; } =
         from name in Gen.Elements<string>([.. Address.Names])

@@ -14,12 +14,12 @@ internal static class PageTrial
         {
             "loosen" => Replies.Loosen(query),
             "sketch" => Replies.Sketch(query),
-            "slip" => Replies.Slip(query),
             "lesson" => Replies.Lesson(query),
             "tighten" => Replies.Tighten(query),
             "check" => Replies.Check(query),
             "open" => Replies.Open(input.Text ?? ""),
             "job" => Replies.Job(input.Text ?? "", ""),
+            "mark" => Replies.Mark(input.Text ?? "", query),
             "pick" => Replies.Pick(input.Text ?? "", query),
             "code" => Replies.Code(query),
             _ => Replies.Table(query, input.Text ?? ""),
