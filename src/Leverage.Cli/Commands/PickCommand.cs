@@ -18,6 +18,7 @@ internal sealed class PickCommand : LeverageCommand
     private readonly NutOptions _fields = new(LooseningFields.Pick, "your own tools");
     private readonly TextOption _stances = new("--stance", Ways, "how you can stand there: table stances, commas between (any)");
     private readonly TextOption _recess = new("--recess", Depths, "how far the nut sits back: extensions must reach it");
+    private readonly Flag _more = new("--more", "every set-up, source and assumption");
     private readonly NewFile _starter = new("--new-chest", "write a commented chest to start from");
 
     /// <inheritdoc/>
@@ -26,7 +27,7 @@ internal sealed class PickCommand : LeverageCommand
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>
-    [.. _fields.Symbols, _stances, _recess, _starter.Option];
+    [.. _fields.Symbols, _stances, _recess, _more, _starter.Option];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
@@ -40,7 +41,7 @@ internal sealed class PickCommand : LeverageCommand
         return new CommandAnswer(
             pick.Verdict,
             () => PickAnswers.Of(pick, given.Units).ToJson(),
-            page => new PickPage(pick, given.Units).Write(page));
+            page => new PickPage(pick, given.Units, given.Get(_more)).Write(page));
     }
 
     private PickRequest Request(Given given)

@@ -13,8 +13,8 @@ internal sealed class LoosenWords
     private const int Screen = 24;
 
     /// <summary>What is shown, from the most: weakest parts, moves without a figure, empty lines in between.</summary>
-    private static readonly (int Parts, bool Figureless, bool Airy)[] Fits =
-        [(3, true, true), (2, true, true), (2, false, true), (2, false, false), (1, false, false)];
+    private static readonly (int Parts, int Figureless, bool Airy)[] Fits =
+        [(3, 3, true), (2, 3, true), (2, 3, false), (1, 3, false), (1, 2, false), (1, 1, false), (1, 0, false), (0, 0, false)];
 
     private readonly LooseningAssessment _a;
     private readonly CrossCheck? _drawn;
@@ -30,27 +30,29 @@ internal sealed class LoosenWords
     {
         if (_more)
         {
-            Write(page, (int.MaxValue, true, true));
+            Write(page, (int.MaxValue, int.MaxValue, true));
             return;
         }
 
-        Write(page, Fits.FirstOrDefault(Stands, Fits[^1]));
+        Write(page, Fits.FirstOrDefault(shown => !Overflows(trial => Write(trial, shown)), Fits[^1]));
     }
 
-    private bool Stands((int Parts, bool Figureless, bool Airy) shown)
+    /// <summary>Whether what is written takes more than one screen.</summary>
+    internal static bool Overflows(Action<Page> write)
     {
         var text = new StringWriter();
-        Write(new Page(text, colour: false), shown);
-        return text.ToString().Count(letter => letter == '\n') <= Screen;
+        write(new Page(text, colour: false));
+        return text.ToString().Count(letter => letter == '\n') > Screen;
     }
 
-    private void Write(Page page, (int Parts, bool Figureless, bool Airy) shown)
+    private void Write(Page page, (int Parts, int Figureless, bool Airy) shown)
     {
         page.Headline(_a.Verdict, LooseningTitle.Of(_a.Setup, _units));
         Answers(page);
+        int without = 0;
         MoveTable.Write(
             page,
-            [.. _a.Moves.Where((step, i) => shown.Figureless || step.ComesLooseBy is not null || i == _a.Moves.Count - 1)],
+            [.. _a.Moves.Where(step => step is { ComesLooseBy: not null } or not { Move: { Joint: null, Effect: not MoveEffect.Cut } } || ++without <= shown.Figureless)],
             _units);
         foreach (string watch in WatchWords.Of(_a, _units).Take(_more ? int.MaxValue : 1))
         {

@@ -128,16 +128,15 @@ internal sealed class Page
     internal void StepsHead(string words, string comes, string breaks) =>
         _text.Write($"  {words.PadRight(Width - 2 - ComesWidth - BreaksWidth)}{comes.PadLeft(ComesWidth)}{breaks.PadLeft(BreaksWidth)}\n");
 
-    /// <summary>A step: its mark, its words, and how often the nut has come loose and something has broken by then, in 100; no figure for null.</summary>
-    internal void Step(string mark, string words, double? comes, double? breaks)
+    /// <summary>A step: its mark, its words, and how often the nut has come loose and something has broken by then, in 100.</summary>
+    internal void Step(string mark, string words, double? comes, double? breaks, bool unknown)
     {
         string start = $"    {mark.PadRight(5)} ";
         string[] lines = [.. UnitGlue.Lines(words, Width - start.Length - ComesWidth - BreaksWidth)];
         string figures = comes is { } loose && breaks is { } broken
             ? Hundreds(loose).PadLeft(ComesWidth) + Hundreds(broken).PadLeft(BreaksWidth)
-            : "no figure".PadLeft(ComesWidth);
-        bool last = comes is null && mark == "last";
-        _text.Write($"{start}{lines[0].PadRight(Width - start.Length - ComesWidth - BreaksWidth)}{(last ? "" : figures)}".TrimEnd() + "\n");
+            : unknown ? "no figure".PadLeft(ComesWidth) : "";
+        _text.Write($"{start}{lines[0].PadRight(Width - start.Length - ComesWidth - BreaksWidth)}{figures}".TrimEnd() + "\n");
         foreach (string line in lines.Skip(1))
         {
             _text.Write($"{new string(' ', start.Length)}{line}\n");

@@ -6,19 +6,31 @@ using UnitsNet;
 
 namespace Leverage.Cli.Output;
 
-/// <summary>The answer of <c>leverage pick</c> in words, on one screen.</summary>
+/// <summary>The answer of <c>leverage pick</c> in words: on one screen the first set-up and what if it stays tight, or with all that was found.</summary>
 internal sealed class PickPage
 {
     private readonly PickAssessment _pick;
     private readonly UnitStyle _units;
+    private readonly bool _more;
 
     /// <summary>Words for a picking.</summary>
-    internal PickPage(PickAssessment pick, UnitStyle units) => (_pick, _units) = (pick, units);
+    internal PickPage(PickAssessment pick, UnitStyle units, bool more) => (_pick, _units, _more) = (pick, units, more);
 
     private LooseningAssessment First => _pick.SetUps.Count > 0 ? _pick.SetUps[0].Assessment : _pick.Nut;
 
-    /// <summary>Lays the answer out.</summary>
+    /// <summary>Lays the answer out: whole with more, else with as many set-ups as fit on one screen.</summary>
     internal void Write(Page page)
+    {
+        int most = _pick.SetUps.Count;
+        while (!_more && most > 1 && LoosenWords.Overflows(trial => Write(trial, most)))
+        {
+            most--;
+        }
+
+        Write(page, most);
+    }
+
+    private void Write(Page page, int most)
     {
         page.Title(LooseningTitle.Of(_pick.Nut.Setup, _units));
         NutFigures nut = _pick.Nut.Nut;
@@ -27,12 +39,22 @@ internal sealed class PickPage
         page.Note("Tried", string.Create(
             CultureInfo.InvariantCulture,
             $"{tally.Sets} sets of tools in {tally.Setups} ways: {tally.Go} go, {tally.Care} care, {tally.Short} short, {tally.Stop} stop; {Who()}"));
-        page.Space();
-        SetUps(page);
-        page.Space();
+        SetUps(page, most);
         MoveTable.Write(page, _pick.Moves, _units);
-        page.Space();
-        page.Note("Assumed", UnconfirmedWords.Explained(AssumedWords.Brief(First.Setup.Assumed, _units)));
+        foreach (string watch in WatchWords.Of(First, _units).Take(_more ? int.MaxValue : 1))
+        {
+            page.Note("Watch", watch);
+        }
+
+        if (_more)
+        {
+            page.Note("Assumed", UnconfirmedWords.Explained(AssumedWords.Brief(First.Setup.Assumed, _units)));
+        }
+        else
+        {
+            page.Line($"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+        }
+
         page.Note("Before you pull", Cautions.Of(First));
     }
 
@@ -42,21 +64,24 @@ internal sealed class PickPage
         return $"{_pick.Request.Person?.Name ?? (hands.Person == Levers.Person.Man ? "a man" : "a woman")}, {_units.Mass(hands.Body)}";
     }
 
-    private void SetUps(Page page)
+    private void SetUps(Page page, int most)
     {
         if (_pick.SetUps.Count == 0)
         {
             page.Verdict(Verdict.NotJudged, "Nothing in the chest fits this nut and a bar.");
         }
 
-        for (int i = 0; i < _pick.SetUps.Count; i++)
+        for (int i = 0; i < most; i++)
         {
             PickedSetUp setUp = _pick.SetUps[i];
             page.Ranked(i + 1, setUp.Assessment.Verdict, PickWords.Tools(setUp, _units));
-            page.Beneath(PickWords.Figures(setUp));
-            if (i == 0 && Reasons.Of(setUp.Assessment, _units) is [var why, ..])
+            if (_more || i == 0)
             {
-                page.Beneath(why);
+                page.Beneath(PickWords.Figures(setUp));
+                if (i == 0 && Reasons.Of(setUp.Assessment, _units) is [var why, ..])
+                {
+                    page.Beneath(why);
+                }
             }
         }
     }

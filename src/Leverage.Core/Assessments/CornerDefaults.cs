@@ -1,9 +1,12 @@
+using System.Globalization;
 using Leverage.BreakLoose;
 using Leverage.Corners;
 using Leverage.LoadPath;
+using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Threads;
+using UnitsNet;
 
 namespace Leverage.Assessments;
 
@@ -12,6 +15,20 @@ internal static class CornerDefaults
 {
     /// <summary>Share of a nut's height a tool covers when nothing is said (judgement).</summary>
     private const double Engaged = 0.8;
+
+    /// <summary>The tool's own size; null where it is the nut's.</summary>
+    /// <exception cref="InputException">It does not go on.</exception>
+    internal static Length? Size(LooseningRequest request)
+    {
+        if (request is not { ToolSize: { } size, AcrossFlats: { } nut } || Math.Abs((size - nut).Millimeters) < 1e-6)
+        {
+            return null;
+        }
+
+        return ToolFit.Of(nut.Millimeters, size.Millimeters) is not null ? size : throw new InputException(
+            "tool-size", string.Create(CultureInfo.InvariantCulture, $"a tool of {size.Millimeters:0.##} mm does not go on a nut of {nut.Millimeters:0.##} mm across flats."),
+            new Cure("tool-size", string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(nut.Millimeters):0}mm")));
+    }
 
     /// <summary>The grip of a tool; null where corners are not judged: a key, or a height that no thread tells.</summary>
     internal static CornerGrip? Complete(LooseningRequest request, Fastener fastener, List<Assumption> assumed)
@@ -22,8 +39,7 @@ internal static class CornerDefaults
             return null;
         }
 
-        bool rusty = fastener.Condition.Key is "rusted" or "salted" or "heat-rusted";
-        CornerWear wear = CornerWear.Named(request.Worn ?? (rusty ? "worn" : "new"));
+        CornerWear wear = CornerWear.Named(request.Worn ?? (fastener.Condition.IsRusty ? "worn" : "new"));
         NutClass steel = NutClass.Named(request.NutClass ?? "unknown");
         if (request.Worn is null)
         {
@@ -32,7 +48,7 @@ internal static class CornerDefaults
 
         if (request.NutClass is null)
         {
-            assumed.Add(new Assumption("an old nut's steel", UnitsNet.Pressure.FromMegapascals(steel.YieldMpa ?? 0), null, steel.Status));
+            assumed.Add(new Assumption("an old nut's steel", Pressure.FromMegapascals(steel.YieldMpa ?? 0), null, steel.Status));
         }
 
         return new CornerGrip(
@@ -42,6 +58,7 @@ internal static class CornerDefaults
             tool == ToolKind.Open ? CornerTool.OpenJaw : request.Points == 12 ? CornerTool.TwelvePoints : CornerTool.SixPoints,
             wear.Share,
             steel.YieldMpa ?? fastener.Grade?.YieldMpa ?? NutClass.Named("unknown").YieldMpa ?? 0,
+            Size(request)?.Millimeters,
             JawTestNmm: tool == ToolKind.Open ? 1000 * ToolStrength.Test("open", flats.Millimeters)?.TorqueNm : null);
     }
 }

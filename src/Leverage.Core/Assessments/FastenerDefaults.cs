@@ -16,9 +16,21 @@ internal static class FastenerDefaults
     /// <summary>The fastener, and what it was tightened to.</summary>
     internal static (Fastener Fastener, StartTorque Start) Complete(LooseningRequest request, Place? place, List<Assumption> assumed)
     {
-        Grade? grade = GradeOf(request, assumed);
         StartTorque start = Start(request, place, assumed);
-        return (Fasten(request, start, grade, assumed), start);
+        LooseningRequest known = WithThread(request, start, assumed);
+        return (Fasten(known, start, GradeOf(known, assumed), assumed), start);
+    }
+
+    /// <summary>A thread that told the start torque is judged too: a bolt nobody measured twists off all the same.</summary>
+    private static LooseningRequest WithThread(LooseningRequest request, StartTorque start, List<Assumption> assumed)
+    {
+        if (request.Thread is not null || start.Thread is not { } thread)
+        {
+            return request;
+        }
+
+        assumed.Add(new Assumption($"thread {thread.Printed}", null, "the one with this hexagon", ValueStatus.Judgement));
+        return request with { Thread = thread };
     }
 
     private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
@@ -107,7 +119,7 @@ internal static class FastenerDefaults
             throw new InputException("torque", "a turn follows it, and it is not said itself.", LooseningFields.Torque.Cure);
         }
 
-        if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread) is not { } start)
+        if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread, request.Tool == ToolKind.Key) is not { } start)
         {
             string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Application));
             throw new InputException(

@@ -11,7 +11,7 @@ namespace Leverage.Assessments;
 internal static class HoldDefaults
 {
     /// <summary>Loaded radius of a usual car tyre, mm (order of magnitude, tables/holding.csv).</summary>
-    private const double TyreRadiusMm = 300;
+    internal const double TyreRadiusMm = 300;
 
     internal static Hold? Complete(LooseningRequest request, List<Assumption> assumed)
     {
@@ -36,7 +36,7 @@ internal static class HoldDefaults
             VehicleMass = mass,
             WheelLoad = load,
             TyreRadius = radius,
-            ChockHeight = Chock(request, radius),
+            ChockHeight = Chock(request, radius, assumed),
             GroundFriction = RowLookup.Named("ground", ground, "a ground").Number("friction"),
             HalfShafts = Shafts(request, assumed),
             StudBarDiameter = StudBar(request),
@@ -91,14 +91,25 @@ internal static class HoldDefaults
         return usual;
     }
 
-    private static Length Chock(LooseningRequest request, Length radius) =>
-        !Has(request, Restraint.Chock)
-            ? Length.Zero
-            : request.ChockHeight is not { } height
-                ? throw new InputException("held-by", "a chock holds by its height.", LooseningFields.Chock.Cure)
-                : height > radius
-                    ? throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.")
-                    : height;
+    private static Length Chock(LooseningRequest request, Length radius, List<Assumption> assumed)
+    {
+        if (!Has(request, Restraint.Chock))
+        {
+            return Length.Zero;
+        }
+
+        if (request.ChockHeight is { } height)
+        {
+            return height <= radius ? height : throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.");
+        }
+
+        Length usual = UsualChock(radius);
+        assumed.Add(new Assumption("chock", usual, "a third of the wheel's radius; measure it", ValueStatus.Judgement));
+        return usual;
+    }
+
+    /// <summary>Height of a chock nobody measured: a third of the wheel's radius (judgement).</summary>
+    internal static Length UsualChock(Length radius) => radius / 3;
 
     private static HalfShafts Shafts(LooseningRequest request, List<Assumption> assumed)
     {

@@ -117,16 +117,17 @@ internal static class LadderCures
         StudBarDiameter = done.StudBarDiameter,
         Side = done.Side,
         Stance = other.Stance ?? done.Stance,
+        People = done.People ?? other.People,
         Surface = done.Surface,
         StartPastSquare = done.StartPastSquare,
         Points = done.Points,
         Engaged = done.Engaged,
     };
 
-    /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none.</summary>
+    /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none, and where one hardly reaches it.</summary>
     internal static string? BetterStance(LooseningRequest request)
     {
-        if (request is not { Stance: { } said, Force: null } || Stance.Named(said) is not { } stance
+        if (request is not { Stance: { } said, Force: null } || Stance.Named(said) is not { Key: not "reach-one-hand" } stance
             || LeverDefaults.ToolMm(request) is null or < Stance.OneHandBelowMm)
         {
             return null;
@@ -141,32 +142,12 @@ internal static class LadderCures
         return Stance.Named(better).Men.Median > stance.Men.Median ? better : null;
     }
 
-    /// <summary>What is special about the joint, in the words of the table <c>moves</c>.</summary>
-    internal static IReadOnlyCollection<string> Joints(LooseningRequest request, LooseningSetup setup)
-    {
-        var joints = new List<string>();
-        if (request.LeftHand)
-        {
-            joints.Add("left-hand");
-        }
-
-        if (request.Worn == "rounded")
-        {
-            joints.Add("rounded");
-        }
-
-        Condition condition = setup.Fastener.Condition;
-        joints.AddRange(condition.Key.Contains("staked", StringComparison.Ordinal) ? ["staked"] : []);
-        joints.AddRange(condition.LockerNm > 0 ? ["locked"] : []);
-        return joints;
-    }
-
     /// <summary>What is missing of what the chest has, chock, helper and brake, each on top of the one before.</summary>
     private static IEnumerable<(Restraint By, Length? Height, string? Name, LooseningRequest Request)> Holds(
         LooseningRequest request, LooseningAssessment now, IReadOnlyList<HoldOption> holds)
     {
         LooseningRequest then = request;
-        Length chock = (now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(300)) / 3;
+        Length chock = HoldDefaults.UsualChock(now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(HoldDefaults.TyreRadiusMm));
         HoldOption[] anybody = [new(Restraint.Chock, chock, null, ""), new(Restraint.Helper, null, null, ""), new(Restraint.Brake, null, null, "")];
         foreach (HoldOption hold in holds.Concat(anybody))
         {

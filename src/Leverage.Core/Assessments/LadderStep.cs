@@ -68,8 +68,9 @@ public sealed record LadderStep(
 /// <param name="ToGet">Whether they are to be borrowed or bought.</param>
 public sealed record ToolOption(LooseningRequest Request, int Pieces, string? Name = null, bool ToGet = false)
 {
-    /// <summary>How much there is to put together and to swing: pieces, length of tube and of the whole lever, mm.</summary>
-    internal (int Pieces, double TubeMm, double ToolMm) Size => (Pieces, Request.Tube?.Length.Millimeters ?? 0, LeverDefaults.ToolMm(Request) ?? 0);
+    /// <summary>How much there is to put together, to lift and to swing: pieces, length of tube, drive square, length of the whole lever, mm.</summary>
+    internal (int Pieces, double TubeMm, double DriveNm, double ToolMm) Size =>
+        (Pieces, Request.Tube?.Length.Millimeters ?? 0, Request.Drive is { } drive ? LoadPath.ToolStrength.Square(drive).TorqueNm : 0, LeverDefaults.ToolMm(Request) ?? 0);
 
     /// <summary>What is taken in hand instead of what was there before.</summary>
     internal LadderTool InPlaceOf(LooseningRequest before, Length? acrossFlats) => new()

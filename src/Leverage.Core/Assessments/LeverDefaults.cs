@@ -31,6 +31,7 @@ internal static class LeverDefaults
         }
 
         Bar bar = BarOf(request, length, drive, assumed);
+        HeldNearItsEnd(request);
         Holdable(request.Tube, stance);
         Tube? tube = request.Tube is null ? null : TubeOf(request, request.Tube, assumed);
         Length overlap = tube is null ? Length.Zero : Overlap(request, bar, tube, stance, assumed);
@@ -45,6 +46,30 @@ internal static class LeverDefaults
         : request.Tube is not { } tube
             ? bar.Millimeters
             : (bar + tube.Length - (request.Overlap ?? request.StraightHandle ?? StraightShare * bar)).Millimeters;
+
+    /// <summary>Longest lever there is room to swing on one's back or at arm's length, where nothing is said of it, mm (judgement).</summary>
+    private const double CrampedMm = 750;
+
+    /// <summary>Room for a lever, mm: as said, else what the stance leaves.</summary>
+    internal static double RoomMm(Length? said, Stance? stance) => said?.Millimeters ?? (stance is { IsCramped: true } ? CrampedMm : double.PositiveInfinity);
+
+    /// <summary>Whether there is room to swing the lever.</summary>
+    internal static bool Swings(LooseningRequest request) => ToolMm(request) is not { } tool
+        || tool <= RoomMm(request.Room, request.Stance is { } stance ? Stance.Named(stance) : null);
+
+    /// <summary>Whether a stance leaves no room to swing a long lever: on one's back, at arm's length.</summary>
+    internal static bool IsCramped(string? stance) => stance is not null && Stance.Named(stance).IsCramped;
+
+    private static void HeldNearItsEnd(LooseningRequest request)
+    {
+        if (request.HandsIn is { } held && ToolMm(request) is { } tool && held.Millimeters > tool / 3)
+        {
+            throw new InputException(
+                "hands-in",
+                string.Create(CultureInfo.InvariantCulture, $"{held.Millimeters:0.##} mm is more than a third of a lever of {tool:0.##} mm: give the length you use as its length."),
+                new Cure("hands-in", string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(tool / 3):0}mm")));
+        }
+    }
 
     private static string? Drive(LooseningRequest request) => request is { Tool: null or ToolKind.Socket or ToolKind.Key, Drive: { } drive }
         ? RowLookup.Named("drive-squares", drive, "a drive square").Key

@@ -3,6 +3,7 @@ using Leverage.BreakLoose;
 using Leverage.Levers;
 using Leverage.Reading;
 using Leverage.Requests;
+using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -33,10 +34,11 @@ public static class LooseningDefaults
             Fastener = fastener,
             Place = place,
             Start = start,
+            ThreadBySight = request.Thread is null && fastener.Thread is not null,
             Corners = CornerDefaults.Complete(request, fastener, assumed),
             Count = request.Count ?? 1,
             StartPastSquare = request.StartPastSquare ?? Angle.Zero,
-            Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters) { Extension = request.Extension is null ? null : lever.Drive },
+            Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters) { Extension = request.Extension is null ? null : lever.Drive, Size = CornerDefaults.Size(request) },
             Hands = hands,
             Bar = lever.Bar,
             BarAssumed = lever.BarAssumed,
@@ -55,7 +57,8 @@ public static class LooseningDefaults
 
     internal static Hands Stand(LooseningRequest request, List<Assumption> assumed)
     {
-        Stance stance = request.Stance is { } named ? Stance.Named(named) : Stance.Usual(LeverDefaults.ToolMm(request));
+        Stance usual = request.Stance is { } named ? Stance.Named(named) : Stance.Usual(LeverDefaults.ToolMm(request));
+        Stance stance = request.HandsIn is { } held ? usual with { GripOffsetMm = held.Millimeters } : usual;
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
@@ -81,6 +84,11 @@ public static class LooseningDefaults
                 LooseningFields.Force.Cure);
         }
 
-        return new Hands(stance, person, body, request.Force);
+        if (request.People == 2)
+        {
+            assumed.Add(new Assumption("two pull four thirds of what one does", Status: ValueStatus.Judgement));
+        }
+
+        return new Hands(stance, person, body, request.Force, request.People == 2);
     }
 }

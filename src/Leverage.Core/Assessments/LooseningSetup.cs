@@ -18,6 +18,9 @@ public sealed record ToolHead(ToolKind Kind, string? Drive, IReadOnlyList<string
 {
     /// <summary>Drive square of an extension between bar and socket, in inches; null with none.</summary>
     public string? Extension { get; init; }
+
+    /// <summary>Its marked size where that is not the nut's; null for the nut's.</summary>
+    public Length? Size { get; init; }
 }
 
 /// <summary>The person at the lever, resolved.</summary>
@@ -25,10 +28,15 @@ public sealed record ToolHead(ToolKind Kind, string? Drive, IReadOnlyList<string
 /// <param name="Person">Column of the stance table.</param>
 /// <param name="Body">Body mass.</param>
 /// <param name="Measured">Force they measured, in place of the table's.</param>
-public sealed record Hands(Stance Stance, Person Person, Mass Body, Force? Measured)
+/// <param name="Two">Whether a second person like them pulls too.</param>
+public sealed record Hands(Stance Stance, Person Person, Mass Body, Force? Measured, bool Two = false)
 {
     /// <summary>Spread of the force, N, and the most it can be.</summary>
-    public (Spread Force, double CapN) Force => Measured is { } measured
+    public (Spread Force, double CapN) Force => Two
+        ? (One.Force with { Median = HandForce.Together(One.Force.Median) }, HandForce.TwoOverOne * One.CapN)
+        : One;
+
+    private (Spread Force, double CapN) One => Measured is { } measured
         ? (new Spread(measured.Newtons, Levers.Stance.MeasuredSigma), Stance.CapN(Body.Kilograms))
         : Stance.Force(Person, Body.Kilograms);
 }
@@ -81,6 +89,9 @@ public sealed record LooseningSetup
     /// <summary>What it was tightened to, as far as anybody knows.</summary>
     public required StartTorque Start { get; init; }
 
+    /// <summary>Whether its thread was judged by its hexagon.</summary>
+    public bool ThreadBySight { get; init; }
+
     /// <summary>How the tool holds the hexagon; null where its corners cannot be judged.</summary>
     public CornerGrip? Corners { get; init; }
 
@@ -90,7 +101,7 @@ public sealed record LooseningSetup
     /// <summary>Lever's plane to the nut's, extension and all, if said.</summary>
     public Length? StandOff { get; init; }
 
-    /// <summary>Largest reach there is room for, nut to middle of the hands; null where there is no limit.</summary>
+    /// <summary>Longest lever there is room for, nut to its end; null where there is no limit.</summary>
     public Length? Room { get; init; }
 
     /// <summary>How the wheel is held, if that is to be judged.</summary>
@@ -98,6 +109,9 @@ public sealed record LooseningSetup
 
     /// <summary>Everything taken for granted.</summary>
     public required IReadOnlyList<Assumption> Assumed { get; init; }
+
+    /// <summary>Nut to the end of bar or tube; null with no bar.</summary>
+    public Length? LeverLength => Bar is not { } bar ? null : Tube is { } tube ? bar.Length + tube.Length - Overlap : bar.Length;
 
     /// <summary>The lever's lengths; null with no bar.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Nothing is left to hold.</exception>

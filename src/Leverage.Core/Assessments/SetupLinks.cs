@@ -19,7 +19,7 @@ public static class SetupLinks
         var links = new List<LinkLimit>(9);
         if (setup.Fastener.AcrossFlats is { } flats)
         {
-            Add(links, LinkList.Hexagon(Tool(setup.Tool.Kind), flats.Millimeters));
+            Add(links, LinkList.Hexagon(Tool(setup.Tool.Kind), (setup.Tool.Size ?? flats).Millimeters));
         }
 
         if (setup.Corners is { } corners && corners.Limit() is { } rounds)
@@ -54,7 +54,7 @@ public static class SetupLinks
 
         if (setup.Fastener is { Thread: { } thread, Grade: { } grade })
         {
-            LinkLimit stud = LinkList.Stud(thread, grade);
+            LinkLimit stud = LinkList.Stud(thread, grade) with { Confirmed = !setup.ThreadBySight };
             links.Add(BreakLooseSpread.Stud(setup.Fastener) is { } strength
                 ? stud with { LimitNmm = BreakLooseSpread.ShankOf(setup.Fastener).LimitAtNut(strength.MedianNmm) }
                 : stud);

@@ -1,4 +1,3 @@
-using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Reading;
 using Leverage.Requests;
@@ -20,11 +19,11 @@ internal static class ShopTools
     internal static IEnumerable<ToolOption> For(LooseningRequest request)
     {
         string[] drives = [.. ToolStrength.Drives()];
-        bool tubes = TakesTube(request);
+        bool tubes = !LeverDefaults.IsCramped(request.Stance);
         bool square = request.Drive is not null && request.Tool is null or ToolKind.Socket or ToolKind.Key;
         if (square && tubes && request is { Bar: not null, Tube: null })
         {
-            foreach (ToolOption tubed in Tubed(new ToolOption(request, 1)))
+            foreach (ToolOption tubed in Tubed(new ToolOption(request with { HandsIn = null }, 1)))
             {
                 yield return tubed;
             }
@@ -60,10 +59,6 @@ internal static class ShopTools
         return lengths.Length == 0 ? null : WithBar(request, null, Mm(lengths.Max())) with { Tool = ToolKind.Ring };
     }
 
-    /// <summary>Whether there is room to swing a tube: not on one's back, not at arm's length.</summary>
-    internal static bool TakesTube(LooseningRequest request) =>
-        request.Stance is null || Stance.Named(request.Stance) is { Posture: not Posture.Lying, Key: not "reach-one-hand" };
-
     private static IEnumerable<ToolOption> Tubed(ToolOption bare)
     {
         if (Diameter(bare.Request) is not { } diameter || Stoutest(diameter) is not var (outside, wall))
@@ -92,6 +87,7 @@ internal static class ShopTools
         Tube = null,
         TubeYield = null,
         Overlap = null,
+        HandsIn = null,
     };
 
     private static double? Diameter(LooseningRequest request) => request.BarDiameter?.Millimeters

@@ -11,17 +11,23 @@ public static class BySight
     /// <summary>Share of the set torque that an unknown bolt may have got at least: its P10, the whole being P90 (judgement).</summary>
     public const double LeastShare = 0.5;
 
+    /// <summary>The place of plugs: their torque follows from their seal, not from the strength of the thread.</summary>
+    private const string Plug = "drain-plug";
+
     /// <summary>The torque it was likely tightened to.</summary>
     /// <param name="place">Where it sits; null where nobody said.</param>
     /// <param name="flatsMm">Width across flats, mm; null where unknown.</param>
     /// <param name="thread">Its thread; null where unknown.</param>
+    /// <param name="recessed">Whether that width is a hexagon socket's, for a key: it tells nothing of a plug's size.</param>
     /// <returns>The place's rows of that size as one spread, else by the thread; null where neither is to be had.</returns>
-    public static StartTorque? Start(Place? place, double? flatsMm, ScrewThread? thread)
+    public static StartTorque? Start(Place? place, double? flatsMm, ScrewThread? thread, bool recessed = false)
     {
-        LargeNut[] rows = [.. LargeNut.All.Where(row => row.On == place?.Key && Fits(row, flatsMm, thread))];
+        bool plug = recessed && thread is null && place?.Key == Plug;
+        double? outside = recessed ? null : flatsMm;
+        LargeNut[] rows = [.. LargeNut.All.Where(row => row.On == place?.Key && (plug || Fits(row, outside, thread)))];
         return rows.Length > 0
             ? StartTorque.Pooled(rows)
-            : (thread ?? (flatsMm is { } width ? ThreadOf(width) : null)) is { } known ? FromThread(known) : null;
+            : (thread ?? (flatsMm is { } width ? ThreadOf(width, recessed) : null)) is { } known ? FromThread(known) : null;
     }
 
     /// <summary>The rows that come nearest, for a refusal: of the place if one is named, by hexagon if one is known.</summary>
@@ -37,11 +43,12 @@ public static class BySight
 
     /// <summary>The coarse thread whose standard hexagon, or older one, this is; today's before older, metric before inch where both are as near.</summary>
     /// <param name="flatsMm">Width across flats, mm.</param>
+    /// <param name="recessed">Whether it is the hexagon socket of a cap screw.</param>
     /// <returns>The thread, or null where no hexagon is within 0.3 mm.</returns>
-    public static ScrewThread? ThreadOf(double flatsMm)
+    public static ScrewThread? ThreadOf(double flatsMm, bool recessed = false)
     {
         TableRow? best = TableCatalog.Tables["hexagons"].Rows
-            .Where(row => !row.Key.Contains('x', StringComparison.Ordinal) && Off(row) <= LargeNut.SameFlatsMm)
+            .Where(row => row.Says("item", "key") == recessed && !row.Key.Contains('x', StringComparison.Ordinal) && Off(row) <= LargeNut.SameFlatsMm)
             .OrderBy(Off).ThenBy(row => row.Text("item").StartsWith("older", StringComparison.Ordinal))
             .FirstOrDefault();
         return best is null ? null : Coarse(best.Key);

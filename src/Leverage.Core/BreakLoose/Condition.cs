@@ -38,6 +38,9 @@ public sealed record Condition(
     string Source,
     ValueStatus Status)
 {
+    /// <summary>Whether rust holds it: its corners are worn, and a penetrant has something to do.</summary>
+    public bool IsRusty => Key is "rusted" or "salted" or "heat-rusted";
+
     /// <summary>The condition of a name.</summary>
     /// <param name="name">Its key.</param>
     /// <returns>The condition.</returns>

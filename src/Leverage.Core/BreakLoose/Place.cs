@@ -1,3 +1,4 @@
+using Leverage.Reading;
 using Leverage.Tables;
 
 namespace Leverage.BreakLoose;
@@ -25,14 +26,35 @@ public enum TurnsWith
 public sealed record Place(
     string Key, string Words, TurnsWith Turns, IReadOnlyList<string> Near, string Source, ValueStatus Status)
 {
+    /// <summary>Shortest word worth looking for in the rows.</summary>
+    private const int LeastLetters = 3;
+
     /// <summary>All places, in the order of the table.</summary>
     public static IEnumerable<Place> All => TableCatalog.Tables["places"].Rows.Select(Read);
 
     /// <summary>The place of a name.</summary>
     /// <param name="name">Its key.</param>
     /// <returns>The place.</returns>
-    /// <exception cref="Reading.InputException">No such place; the message gives the nearest names.</exception>
+    /// <exception cref="InputException">No such place; the message gives the nearest names.</exception>
     public static Place Named(string name) => Read(RowLookup.Named("places", name, "a place"));
+
+    /// <summary>The key of a place by its name.</summary>
+    /// <param name="name">What the person wrote.</param>
+    /// <returns>The key.</returns>
+    /// <exception cref="InputException">No such place; where its words stand in a row, that place and its nearest torques are told.</exception>
+    internal static string KeyOf(string name)
+    {
+        string wanted = name.Trim();
+        bool Says(string words) => wanted.Length >= LeastLetters && words.Contains(wanted, StringComparison.OrdinalIgnoreCase);
+        if (All.Any(place => place.Key.Equals(wanted, StringComparison.OrdinalIgnoreCase))
+            || All.FirstOrDefault(place => Says(place.Words) || LargeNut.All.Any(row => row.On == place.Key && Says(row.Application))) is not { } meant)
+        {
+            return Named(name).Key;
+        }
+
+        string rows = string.Join("; ", LargeNut.All.Where(row => row.On == meant.Key).OrderBy(row => !Says(row.Application)).Take(2).Select(row => row.Application));
+        throw new InputException("on", $"'{wanted}' is not a place known here. It is of {meant.Key}: {(rows.Length > 0 ? rows : meant.Words)}.", new Cure("on", meant.Key));
+    }
 
     private static Place Read(TableRow row) => new(
         row.Key,

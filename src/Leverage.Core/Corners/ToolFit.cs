@@ -54,6 +54,18 @@ public static class ToolFit
                 least > nutAcrossFlatsMm ? Play(least, nutAcrossFlatsMm, nutAcrossFlatsMm) : 0, Play(most, nut, nutAcrossFlatsMm));
     }
 
+    /// <summary>How much wider than the nut a tool of another measure may be marked, mm: 24 mm on 15/16 in (judgement).</summary>
+    internal const double NearMm = 0.3;
+
+    /// <summary>How much narrower it may be marked and still be the same, mm: 19 mm on 3/4 in (judgement).</summary>
+    internal const double SameMm = 0.1;
+
+    /// <summary>Whether a tool of this marked size goes on the nut and holds it nearly as well as its own.</summary>
+    /// <param name="nutMm">Width across flats of the nut, mm.</param>
+    /// <param name="toolMm">Marked size of the tool, mm.</param>
+    /// <returns>True within 0.1 mm under and 0.3 mm over.</returns>
+    internal static bool IsNear(double nutMm, double toolMm) => toolMm - nutMm > -SameMm && toolMm - nutMm <= NearMm + 1e-6;
+
     /// <summary>What a column stands above the nominal size, mm.</summary>
     private static double Allowance(double acrossFlatsMm, string column)
     {

@@ -15,6 +15,9 @@ public sealed record Grade(
     /// <summary>Share of the yield taken as proof stress where the standard gives none (common practice).</summary>
     public const double ProofOverYield = 0.9;
 
+    /// <summary>Whether it is a stainless steel, which galls.</summary>
+    public bool IsStainless => Standard.StartsWith("ISO 3506", StringComparison.Ordinal);
+
     /// <summary>Proof stress to tighten against, MPa: the standard's, else 0.9 of yield.</summary>
     public double UsableProofMpa => ProofMpa > 0 ? ProofMpa : ProofOverYield * YieldMpa;
 }

@@ -33,6 +33,20 @@ public static class HandForce
     /// <exception cref="ArgumentOutOfRangeException">Not finite and above 0.</exception>
     public static double Repeated(double onceN) => 0.7 * Require.Positive(onceN, nameof(onceN));
 
+    /// <summary>Force of two like persons on one lever, F = 2/3·2·F_one.</summary>
+    /// <param name="oneN">F_one, force of one of them alone, N, above 0.</param>
+    /// <returns>F, N.</returns>
+    /// <remarks>
+    /// Valid for: two persons alike; published for lifting a load, taken for a lever too (judgement).
+    /// Source: safety guidance of a railway after the British safety executive: a team of two, two thirds of the sum of both.
+    /// Checked by: shared/checks/levers.csv.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Not finite and above 0.</exception>
+    public static double Together(double oneN) => TwoOverOne * Require.Positive(oneN, nameof(oneN));
+
+    /// <summary>What two do together over what one does: two thirds of the sum.</summary>
+    internal const double TwoOverOne = 2 * 2.0 / 3;
+
     /// <summary>The most a person can push down without holding on to something: body weight, m·g.</summary>
     /// <param name="massKg">m, body mass, kg, above 0.</param>
     /// <returns>Force, N.</returns>

@@ -54,6 +54,9 @@ public sealed record Stance(
     /// <summary>A lever shorter than this is one-hand work where no stance is named, mm (judgement).</summary>
     public const double OneHandBelowMm = 300;
 
+    /// <summary>Whether it leaves no room for a tube or a long lever: on one's back, at arm's length.</summary>
+    public bool IsCramped => Posture == Posture.Lying || Key == "reach-one-hand";
+
     /// <summary>How far its row may be trusted.</summary>
     public ValueStatus Status { get; init; }
 

@@ -60,6 +60,7 @@ public static partial class CheckedFormulas
         new("RoundBar.Mass", "kg", i => RoundBar.Mass(i["diameter"], i["length"])),
         new("HandForce.Scaled", "N", i => HandForce.Scaled(i["table"], i["mass"], i["referenceMass"], i["exponent"])),
         new("HandForce.Repeated", "N", i => HandForce.Repeated(i["once"])),
+        new("HandForce.Together", "N", i => HandForce.Together(i["one"])),
         new("HandForce.PushDownCap", "N", i => HandForce.PushDownCap(i["mass"])),
     ];
 

@@ -59,6 +59,10 @@ internal static partial class Kinds
         IsList = true,
     };
 
+    /// <summary>What is special about a joint, with commas between.</summary>
+    internal static readonly FieldKind<IReadOnlyList<SpecialJoint>> Joints = ChoiceList(
+        ("castle", SpecialJoint.Castle), ("through-bolt", SpecialJoint.ThroughBolt), ("ball-joint", SpecialJoint.BallJoint));
+
     private static string DriveOf(string text)
     {
         string plain = text.Trim().TrimEnd('"').TrimEnd();

@@ -114,6 +114,9 @@ internal static partial class Kinds
         Check = (name, _) => TappedMaterial.Named(name),
     };
 
+    /// <summary>Where a fastener sits; a part that stands at a place is told by its name.</summary>
+    internal static readonly FieldKind<string> Place = Row("places", "a place", "hub") with { Parse = BreakLoose.Place.KeyOf };
+
     /// <summary>Keys of rows in a table, with commas or spaces between.</summary>
     internal static FieldKind<IReadOnlyList<string>> Rows(string table, string what, string example)
     {
@@ -146,6 +149,19 @@ internal static partial class Kinds
         {
             Names = () => choices.Select(choice => choice.Word),
         };
+
+    private static FieldKind<IReadOnlyList<T>> ChoiceList<T>(params (string Word, T Value)[] choices)
+        where T : notnull
+    {
+        FieldKind<T> one = Choice(choices);
+        return new(
+            "LIST", one.Example, text => [.. text.Split(',', StringSplitOptions.TrimEntries).Select(one.Parse).Distinct()],
+            all => string.Join(',', all.Select(one.Write)))
+        {
+            Names = one.Names,
+            IsList = true,
+        };
+    }
 
     private static T Chosen<T>(string text, (string Word, T Value)[] choices)
     {

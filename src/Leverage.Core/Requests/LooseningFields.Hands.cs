@@ -24,8 +24,15 @@ internal static partial class LooseningFields
     internal static readonly Field<LooseningRequest, Force> Force = F.Of(
         "force", Kinds.Force("450N"), "your own, read off a bathroom scale pushed so: 60kg", r => r.Force, (r, v) => r with { Force = v });
 
+    internal static readonly Field<LooseningRequest, int> People = F.Of(
+        "people", Kinds.Choice(("1", 1), ("2", 2)), "on the lever together", r => r.People, (r, v) => r with { People = v }, leftOut: "1");
+
+    internal static readonly Field<LooseningRequest, Length> HandsIn = F.Of(
+        "hands-in", Kinds.Length("200mm"), "end of the lever to the middle of your hands",
+        r => r.HandsIn, (r, v) => r with { HandsIn = v }, leftOut: "95mm; one hand 50mm");
+
     internal static readonly Field<LooseningRequest, Length> Room = F.Of(
-        "room", Kinds.Length("900mm"), "largest reach there is room for", r => r.Room, (r, v) => r with { Room = v }, leftOut: "no limit");
+        "room", Kinds.Length("900mm"), "longest lever there is room for", r => r.Room, (r, v) => r with { Room = v }, leftOut: "no limit");
 
     internal static readonly Field<LooseningRequest, Length> StandOff = F.Of(
         "stand-off", Kinds.Length("80mm", AcceptedRange.LengthOrZero), "lever's plane to the nut's without an extension: socket depth",
@@ -54,7 +61,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Length> Chock = F.Of(
         "chock", Kinds.Length("100mm"), "height of the chock",
-        r => r.ChockHeight, (r, v) => r with { ChockHeight = v }, needs: [HeldBy, OnStands]);
+        r => r.ChockHeight, (r, v) => r with { ChockHeight = v }, leftOut: "a third of tyre-radius", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, string> Ground = F.Of(
         "ground", Kinds.Row("ground", "a ground", "dry-concrete"), "table ground",
@@ -80,7 +87,7 @@ internal static partial class LooseningFields
         r => r.Ratio, (r, v) => r with { Ratio = v }, leftOut: "13", needs: [HeldBy]);
 
     /// <summary>Who pulls.</summary>
-    internal static readonly IReadOnlyList<F> Hands = [Stance, Person, Body, Force];
+    internal static readonly IReadOnlyList<F> Hands = [Stance, Person, Body, Force, People, HandsIn];
 
     /// <summary>What holds the wheel.</summary>
     internal static readonly IReadOnlyList<F> Hold =

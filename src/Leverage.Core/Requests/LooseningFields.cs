@@ -35,6 +35,10 @@ internal static partial class LooseningFields
     internal static readonly Field<LooseningRequest, bool> LeftHand = F.Flag(
         "left-hand", "left-hand thread: turn clockwise to loosen", r => r.LeftHand, (r, v) => r with { LeftHand = v });
 
+    internal static readonly Field<LooseningRequest, IReadOnlyList<SpecialJoint>> Joint = F.Of(
+        "joint", Kinds.Joints, "castle,through-bolt,ball-joint: what to do before any pull",
+        r => r.Joints.Count > 0 ? r.Joints : null, (r, v) => r with { Joints = v });
+
     internal static readonly Field<LooseningRequest, bool> Soaked = F.Flag(
         "soaked", "soaked in penetrant for a day", r => r.Soaked, (r, v) => r with { Soaked = v });
 
@@ -54,8 +58,12 @@ internal static partial class LooseningFields
         "tool", Kinds.Choice(("socket", ToolKind.Socket), ("ring", ToolKind.Ring), ("open", ToolKind.Open), ("key", ToolKind.Key)),
         "what turns it", r => r.Tool, (r, v) => r with { Tool = v }, leftOut: "socket");
 
+    internal static readonly Field<LooseningRequest, Length> ToolSize = F.Of(
+        "tool-size", Kinds.AcrossFlats, "its marked size where that is not the nut's: 24mm on 15/16",
+        r => r.ToolSize, (r, v) => r with { ToolSize = v }, leftOut: "the nut's", needs: [Hex]);
+
     internal static readonly Field<LooseningRequest, string> On = F.Of(
-        "on", Kinds.Row("places", "a place", "hub"), "where it sits: hub, wheel, crank, … : table places", r => r.On, (r, v) => r with { On = v });
+        "on", Kinds.Place, "where it sits: hub, wheel, crank, … : table places", r => r.On, (r, v) => r with { On = v });
 
     internal static readonly Field<LooseningRequest, Torque> Held = F.Of(
         "held", Kinds.Torque("300Nm"), "what this nut has stood and not moved", r => r.Held, (r, v) => r with { Held = v });
@@ -159,8 +167,8 @@ internal static partial class LooseningFields
     /// <summary>The nut.</summary>
     internal static readonly IReadOnlyList<F> Nut =
     [
-        Torque, Thread, Grade, On, Friction, Condition, Held, Came, Count, Prevailing, LeftHand, Soaked, Heat, By, ClampedLength, Clamped,
-        Hex, NutClass, Worn, Tool, Points, Engaged,
+        Torque, Thread, Grade, On, Friction, Condition, Held, Came, Count, Prevailing, Joint, LeftHand, Soaked, Heat, By, ClampedLength, Clamped,
+        Hex, NutClass, Worn, Tool, ToolSize, Points, Engaged,
     ];
 
     /// <summary>What is known of a bar.</summary>
@@ -179,7 +187,7 @@ internal static partial class LooseningFields
     internal static IReadOnlyList<F> Slip => field ??= [Torque, .. BarParts, .. TubeParts, Overlap, .. Grip, .. Hands, Drive, Condition, Thread, Grade, ClampedLength, Clamped, StandOff, Engagement];
 
     /// <summary>The questions that are the same for every set-up out of a chest.</summary>
-    internal static IReadOnlyList<F> Pick => field ??= [.. Nut, .. Hands.Where(hand => hand != Stance), .. Grip, .. Hold];
+    internal static IReadOnlyList<F> Pick => field ??= [.. Nut, .. Hands.Where(hand => hand != Stance && hand != HandsIn), Room, .. Grip, .. Hold];
 
     private static IReadOnlyList<DriveStep>? Steps(LooseningRequest request) => request is { Drive: { } drive, Adapters.Count: > 0 }
         ? [.. request.Adapters.Select((to, i) => new DriveStep(i == 0 ? drive : request.Adapters[i - 1], to))]

@@ -71,6 +71,9 @@ public sealed record LooseningRequest
     /// <summary>A locknut's own grip.</summary>
     public Torque? Prevailing { get; init; }
 
+    /// <summary>What is special about the joint.</summary>
+    public IReadOnlyList<SpecialJoint> Joints { get; init; } = [];
+
     /// <summary>Left-hand thread.</summary>
     public bool LeftHand { get; init; }
 
@@ -89,6 +92,9 @@ public sealed record LooseningRequest
     /// <summary>What turns it; a socket where it is not said.</summary>
     public ToolKind? Tool { get; init; }
 
+    /// <summary>Marked size of the tool; the nut's where it is not said.</summary>
+    public Length? ToolSize { get; init; }
+
     /// <summary>Drive square, in inches as the trade says it.</summary>
     public string? Drive { get; init; }
 
@@ -98,7 +104,7 @@ public sealed record LooseningRequest
     /// <summary>Length of an extension between bar and socket.</summary>
     public Length? Extension { get; init; }
 
-    /// <summary>Largest reach there is room for, nut to middle of the hands.</summary>
+    /// <summary>Longest lever there is room for, nut to its end.</summary>
     public Length? Room { get; init; }
 
     /// <summary>Bar, square to end; a spanner's or key's length.</summary>
@@ -151,6 +157,12 @@ public sealed record LooseningRequest
 
     /// <summary>Force the person measured.</summary>
     public Force? Force { get; init; }
+
+    /// <summary>How many pull together on the lever: 1 or 2.</summary>
+    public int? People { get; init; }
+
+    /// <summary>End of the lever to the middle of the hands.</summary>
+    public Length? HandsIn { get; init; }
 
     /// <summary>Lever's plane to the nut's: socket depth, extension, flex head.</summary>
     public Length? StandOff { get; init; }

@@ -25,7 +25,7 @@ public static class JointLines
         var lines = new List<LabelledWords>();
         Add(setup.AdjustableBearing, "Bearing nut", "it sets the play of a bearing: turn the wheel while tightening, back off as its maker says. No preload is judged.");
         Add(setup.LeftHand, "Left-hand", "turn anticlockwise to tighten. The torque is the same.");
-        Add(IsStainless(result), "Stainless", "it galls and seizes: paste on thread and face, turn slowly, no impact wrench.");
+        Add(result.Grade.IsStainless, "Stainless", "it galls and seizes: paste on thread and face, turn slowly, no impact wrench.");
         Add(result.Castle is not null, "Castle nut", result.Castle is { } castle ? Castle(castle, units) : "");
         Add(setup.Staked, "Staked", "fit a new nut, tighten, then press its collar into the slot. Never stake one place twice.");
         Add(setup.Locker, "Locker", "clean both threads of oil first. Wet locker oils the thread about like oil; tighten before it sets.");
@@ -129,8 +129,6 @@ public static class JointLines
     private static string Castle(CastleFigures castle, UnitStyle units) =>
         $"start at the low end of its range, then on to the next slot, never back. A whole slot is {UnitStyle.Angle(castle.Step)} and adds up to "
         + $"{units.Preload(castle.Adds)}: {Share(castle.YieldShare)} of yield{(castle.YieldShare > 1 ? ", past it" : "")}.";
-
-    private static bool IsStainless(JointAssessment result) => result.Grade.Standard.StartsWith("ISO 3506", StringComparison.Ordinal);
 
     /// <summary>Preload of a dirty or rusty thread: nut factor 0.35 (engineers' mail archive, seaintarchive.org).</summary>
     private static UnitsNet.Force Rough(JointAssessment result) => UnitsNet.Force.FromNewtons(

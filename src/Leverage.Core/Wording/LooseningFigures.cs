@@ -26,7 +26,7 @@ public static class LooseningFigures
             $"easy {Number(assessment.Nut.LowNmm, style)}, likely {Number(assessment.Nut.LikelyNmm, style)}, hard {style.Torque(Nm(assessment.Nut.HighNmm))}"
                 + Mark(assessment.Setup.Fastener.Condition.Status),
             "");
-        string who = $"{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}{Mark(assessment.Setup.Hands.Stance.Status)}";
+        string who = $"{(assessment.Setup.Hands.Two ? "two people, " : "")}{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}{Mark(assessment.Setup.Hands.Stance.Status)}";
         if (assessment.Lever is not { } lever)
         {
             return

@@ -15,12 +15,12 @@ public static class LooseningTitle
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(style);
-        string what = setup.Fastener.Thread?.Printed
-            ?? (setup.Fastener.AcrossFlats is { } flats ? $"a {PartWords.Flats(flats, style)} nut" : "a nut");
+        string what = setup is { ThreadBySight: false, Fastener.Thread: { } thread } ? thread.Printed : Nut(setup, style);
         string hand = setup.Fastener.LeftHand ? ", left-hand" : "";
         string soaked = setup.Fastener.Soaked ? ", soaked" : "";
         string count = setup.Count > 1 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $", {setup.Count} alike") : "";
-        return $"Loosen {what}{hand}, {Start(setup, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
+        string near = setup is { Tool.Size: null, Fastener.AcrossFlats: { } flats } && PartWords.OtherMeasure(flats, style) is { } other ? $" ({other} goes on too)" : "";
+        return $"Loosen {what}{near}{hand}, {Start(setup, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
     }
 
     /// <summary>A condition without its second thoughts: "rust you can see".</summary>
@@ -30,6 +30,19 @@ public static class LooseningTitle
     {
         ArgumentNullException.ThrowIfNull(condition);
         return condition.Words.Split(',', ';', ':')[0];
+    }
+
+    /// <summary>"a 13 mm nut", "an 18 mm nut", "a 10 mm hexagon socket".</summary>
+    private static string Nut(LooseningSetup setup, UnitStyle style)
+    {
+        string kind = setup.Tool.Kind == Requests.ToolKind.Key ? "hexagon socket" : "nut";
+        if (setup.Fastener.AcrossFlats is not { } flats)
+        {
+            return $"a {kind}";
+        }
+
+        string width = PartWords.Flats(flats, style);
+        return $"{(width.Split(' ', '/', '-')[0] is "8" or "11" or "18" ? "an" : "a")} {width} {kind}";
     }
 
     private static string Start(LooseningSetup setup, UnitStyle style) => setup.Start is var start && start.From == StartSource.Given

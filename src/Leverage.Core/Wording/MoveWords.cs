@@ -50,7 +50,9 @@ public static class MoveWords
     internal static IReadOnlyList<string> Marks(IReadOnlyList<LadderStep> steps)
     {
         int number = 0;
+        int now = Enumerable.Range(0, steps.Count).FirstOrDefault(i => steps[i].Key == "now");
         return [.. steps.Select((step, i) => step.Key == "now" ? "now"
+            : i < now ? "first"
             : i == steps.Count - 1 ? "last"
             : (++number).ToString(System.Globalization.CultureInfo.InvariantCulture))];
     }
@@ -67,7 +69,7 @@ public static class MoveWords
             ToolKind.Key when setup.Tool.Drive is null => "this key",
             _ => "this bar" + on,
         });
-        return $"{lever}, {How(setup.Hands.Stance)}";
+        return $"{lever}, {How(setup.Hands.Stance)}{(setup.Hands.Two ? ", two people" : "")}";
     }
 
     private static string How(Stance stance)

@@ -104,13 +104,32 @@ public static class PartWords
         return Hexagon(flats.Millimeters, style);
     }
 
+    /// <summary>The size of the other measure that goes on: in metric units a whole millimetre on an inch hexagon, in US units a sixteenth on a metric one.</summary>
+    /// <param name="flats">Width across flats.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>"24 mm", "7/8 in"; null where it is of these units, or none goes on.</returns>
+    public static string? OtherMeasure(Length flats, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        double mm = flats.Millimeters;
+        double step = style.IsUs ? 25.4 / 16 : 1;
+        if (Flats(flats, style).EndsWith(style.IsUs ? " in" : " mm", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        double other = Math.Ceiling((mm - Corners.ToolFit.SameMm) / step) * step;
+        return Corners.ToolFit.IsNear(mm, other) ? Hexagon(other, style) : null;
+    }
+
     private static string Diameter(LinkLimit link, UnitStyle style) => style.Length(Length.FromMillimeters(link.SizeMm));
 
-    /// <summary>A width across flats: in US units as the inch fraction it is, else in millimetres, as sockets are marked.</summary>
+    /// <summary>A width across flats as sockets are marked: the inch fraction it is, else in millimetres; where it is both, by the units.</summary>
     internal static string Hexagon(double acrossFlatsMm, UnitStyle style)
     {
         int parts = (int)Math.Round(acrossFlatsMm * Parts / 25.4);
-        if (!style.IsUs || Math.Abs(parts * 25.4 / Parts - acrossFlatsMm) > SameMm)
+        bool isMetric = Math.Abs(2 * acrossFlatsMm - Math.Round(2 * acrossFlatsMm)) < 1e-6;
+        if (!style.IsUs && isMetric || Math.Abs(parts * 25.4 / Parts - acrossFlatsMm) > SameMm)
         {
             return $"{UnitStyle.Trim(acrossFlatsMm, 2)} mm";
         }

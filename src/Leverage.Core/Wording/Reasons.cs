@@ -11,7 +11,7 @@ public static class Reasons
     /// <summary>A limit is above the strong pull where the two are printed apart.</summary>
     private const double Above = 1.001;
 
-    /// <summary>One sentence for each rule, the stops first.</summary>
+    /// <summary>One sentence for each rule, the stops first, and why it falls short.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
     /// <returns>The sentences; none for a clean go.</returns>
@@ -19,14 +19,27 @@ public static class Reasons
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        Ruling ruling = assessment.Judgement.Ruling;
-        return [.. Rules(ruling.Stops).Concat(Rules(ruling.Cares)).Select(rule => Sentence(rule, assessment, style))];
+        return [.. Safety(assessment, style), .. Short(assessment, style)];
+    }
+
+    /// <summary>One sentence for each rule that speaks for care or stop.</summary>
+    internal static IEnumerable<string> Safety(LooseningAssessment a, UnitStyle style) =>
+        Rules(a.Judgement.Ruling.Stops).Concat(Rules(a.Judgement.Ruling.Cares)).Select(rule => Sentence(rule, a, style));
+
+    /// <summary>Why a pull falls short, where the nut stays tight more often than anything breaks.</summary>
+    private static IEnumerable<string> Short(LooseningAssessment a, UnitStyle style)
+    {
+        if (a is { Verdict: Verdict.Short, Judgement: var judged, Lever: { } lever } && judged.StaysTight >= judged.Breaks)
+        {
+            yield return $"The nut likely needs {Nmm(a.Nut.LikelyNmm, style)}. Your hands likely make {Number(a.Hand.Quantile(0.5) * lever.ReachMm, style)}.";
+        }
     }
 
     /// <summary>Why it is safe, or is not: the first reason, or what a verdict without one rests on.</summary>
-    internal static string Why(LooseningAssessment a, UnitStyle style) => Of(a, style) is [string first, ..] ? first
-        : a.Judgement.Ruling.Safe == Safe.Yes ? "no part breaks at a strong pull"
-        : "no socket, spanner, key or square was judged";
+    internal static string Why(LooseningAssessment a, UnitStyle style) => Safety(a, style).FirstOrDefault()
+        ?? (a.Judgement.Ruling.Safe != Safe.Yes ? "no socket, spanner, key or square was judged"
+            : SetupLinks.NotJudged(a.Setup, [.. a.Links.Select(link => link.Limit)]).Count > 0 ? "no part that was judged breaks at a strong pull"
+            : "no part breaks at a strong pull");
 
     internal static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
         Enum.GetValues<VerdictRules>().Where(rule => rule != VerdictRules.None && rules.HasFlag(rule));

@@ -1,6 +1,7 @@
 using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Holding;
+using Leverage.LoadPath;
 
 namespace Leverage.Wording;
 
@@ -15,7 +16,17 @@ public static class WatchWords
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        return [.. Joint(assessment, style), .. Lever(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
+        return [.. Stop(assessment, style), .. Joint(assessment, style), .. Lever(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
+    }
+
+    /// <summary>Where to stop a pull that may break the work.</summary>
+    internal static IEnumerable<string> Stop(LooseningAssessment a, UnitStyle style)
+    {
+        if (HoldBack.Of(a) is { } stop)
+        {
+            string breaks = stop.Part.Kind == LinkKind.Stud ? "twist off" : "round off";
+            yield return $"Stop at {style.Torque(UnitsNet.Torque.FromNewtonMillimeters(stop.TorqueNmm))}: past that the {PartWords.Name(stop.Part, style)} may {breaks}.";
+        }
     }
 
     private static IEnumerable<string> Joint(LooseningAssessment a, UnitStyle style)
@@ -26,7 +37,7 @@ public static class WatchWords
             yield return "Left-hand thread: turn it clockwise to loosen.";
         }
 
-        if (fastener.Grade?.Name is ['A' or 'C', >= '1' and <= '5', ..])
+        if (fastener.Grade is { IsStainless: true })
         {
             yield return "Stainless galls: paste on the thread, and turn slowly by hand.";
         }
@@ -49,9 +60,14 @@ public static class WatchWords
 
     private static IEnumerable<string> Lever(LooseningAssessment a, UnitStyle style)
     {
-        if (a.Setup is { Room: { } room, Geometry: { } lever } && lever.ReachMm > room.Millimeters)
+        if (a.Setup is { Room: { } room, LeverLength: { } lever } && lever > room)
         {
-            yield return $"There is room for {style.Reach(room)}. Your hands are {style.Reach(UnitsNet.Length.FromMillimeters(lever.ReachMm))} out.";
+            yield return $"There is room for {style.Reach(room)}. Your lever is {style.Reach(lever)} long.";
+        }
+
+        if (a.Setup is { Tool.Size: { } size, Fastener.AcrossFlats: { } flats })
+        {
+            yield return $"A {PartWords.Flats(size, style)} tool on {PartWords.Flats(flats, style)}: {UnitStyle.Trim((size - flats).Millimeters, 2)} mm more play.";
         }
 
         if (a.Setup.StandOff is { } off && off > UnitsNet.Length.Zero)

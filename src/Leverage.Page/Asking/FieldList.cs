@@ -52,10 +52,10 @@ internal static class FieldList
     [
         ("nut", ["hex", "thread", "on", "torque", "condition"]),
         ("bar", ["bar", "drive", "bar-diameter"]),
-        ("bar-more", ["tool", "bar-yield", "bar-straight", "bar-taper", "bar-pin", "bar-pin-planes", "adapters", "extension", "stand-off", "points", "engaged", "worn"]),
+        ("bar-more", ["tool", "tool-size", "bar-yield", "bar-straight", "bar-taper", "bar-pin", "bar-pin-planes", "adapters", "extension", "stand-off", "points", "engaged", "worn"]),
         ("tube", ["overlap", "surface"]),
         ("tube-more", ["bore", "tube-yield", "surface-friction"]),
-        ("hands", ["stance", "person", "body", "force", "past-square", "start-past-square", "room"]),
+        ("hands", ["stance", "person", "body", "force", "people", "hands-in", "past-square", "start-past-square", "room"]),
         ("hold", ["held-by", "mass", "wheel-load", "tyre-radius", "chock", "ground", "half-shafts", "hold-bar", "side", "on-stands", "engine-running", "ratio"]),
         ("own", ["tube"]),
     ];

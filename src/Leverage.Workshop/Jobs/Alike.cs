@@ -20,7 +20,6 @@ internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequ
             Pattern = TighteningPattern.None,
             Note = null,
             Stances = [],
-            Castle = false,
             Staked = false,
             Adjustable = false,
             RideHeight = false,

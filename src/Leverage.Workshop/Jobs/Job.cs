@@ -36,7 +36,7 @@ public sealed record Job
 
     /// <summary>Whether the chest has a tool for a width across flats.</summary>
     internal bool HasTool(Length flats, Requests.ToolKind? kind) =>
-        Chest.NutTools.Any(tool => Picking.Fit.OnNut(tool, kind, flats));
+        Picking.Fit.OnNut(Chest.NutTools, kind, flats).Any();
 
     /// <summary>What each task says of its place in the order.</summary>
     public IReadOnlyList<TaskRules> Rules => [.. Tasks.Select(task => task.Rules)];

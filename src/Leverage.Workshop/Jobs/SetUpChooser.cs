@@ -102,7 +102,6 @@ internal sealed class SetUpChooser
         Stances = fastener.Stances,
         Person = person,
         Recess = fastener.Recess,
-        Room = fastener.Room,
         Advise = false,
     };
 
@@ -122,6 +121,8 @@ internal sealed class SetUpChooser
         AcrossFlats = fastener.AcrossFlats,
         Tool = fastener.Tool,
         Worn = fastener.Rounded ? "rounded" : null,
+        Room = fastener.Room,
+        Joints = fastener.Castle ? [SpecialJoint.Castle] : [],
         Held = history.Held,
         Came = history.Came,
     };

@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.Corners;
 using Leverage.Levers;
 using Leverage.Reading;
 using Leverage.Requests;
@@ -16,16 +17,23 @@ internal static class Fit
     /// <summary>Step overlaps are rounded to, mm: nobody pushes a tube on to the millimetre.</summary>
     private const double StepMm = 5;
 
-    /// <summary>Difference in width a tool still grips well, mm: a 19 mm socket on 3/4 in (judgement).</summary>
-    private const double WidthMm = 0.1;
+    /// <summary>The tools that go on a nut: those of its size, else those of another measure one size near.</summary>
+    internal static IEnumerable<NutTool> OnNut(IEnumerable<NutTool> tools, ToolKind? wanted, Length acrossFlats)
+    {
+        NutTool[] near = [.. tools.Where(tool => IsKind(tool.Kind, wanted) && SizeOn(tool, acrossFlats) is not null)];
+        NutTool[] own = [.. near.Where(tool => IsSame(SizeOn(tool, acrossFlats)!.Value, acrossFlats))];
+        return own.Length > 0 ? own : near;
+    }
 
-    /// <summary>Longest lever there is room to swing on one's back under a vehicle, where nothing is said of it, mm (judgement).</summary>
-    private const double LyingMm = 750;
+    /// <summary>The size of a tool that goes on a nut; null for none.</summary>
+    internal static Length? SizeOn(NutTool tool, Length acrossFlats) => tool.Sizes
+        .Where(size => ToolFit.IsNear(acrossFlats.Millimeters, size.Millimeters))
+        .OrderBy(size => (size - acrossFlats).Abs())
+        .Select(size => (Length?)size)
+        .FirstOrDefault();
 
-    /// <summary>Whether a tool goes on a nut of a width across flats.</summary>
-    internal static bool OnNut(NutTool tool, ToolKind? wanted, Length acrossFlats) =>
-        IsKind(tool.Kind, wanted)
-            && tool.Sizes.Any(size => Math.Abs((size - acrossFlats).Millimeters) < WidthMm);
+    /// <summary>Whether a size is the nut's own: a 19 mm socket on 3/4 in.</summary>
+    internal static bool IsSame(Length size, Length acrossFlats) => (size - acrossFlats).Abs().Millimeters < ToolFit.SameMm;
 
     /// <summary>Whether a tube goes over a bar: never over a ratchet or another tool made for one hand (common practice).</summary>
     internal static bool OverBar(ChestTube tube, Bar bar) =>
@@ -33,9 +41,6 @@ internal static class Fit
 
     /// <summary>Whether hands have room at the end of a lever: their middle stands half their breadth from it.</summary>
     internal static bool HasRoom(double leverMm, Stance stance) => leverMm >= 2 * stance.GripOffsetMm;
-
-    /// <summary>Room for a lever where nothing is said of it, mm.</summary>
-    internal static double RoomMm(Stance stance) => stance.Posture == Posture.Lying ? LyingMm : double.PositiveInfinity;
 
     /// <summary>
     /// Overlaps worth trying, short to long, mm: from one bar diameter, and no less than the play, to all the straight

@@ -23,9 +23,6 @@ public sealed record PickRequest
     /// <summary>How far the nut sits back, so that adapters and extensions must be at least that long.</summary>
     public Length Recess { get; init; }
 
-    /// <summary>The longest lever there is room for; null where nothing is in the way.</summary>
-    public Length? Room { get; init; }
-
     /// <summary>Whether to look for what to do if it stays tight.</summary>
     public bool Advise { get; init; } = true;
 

@@ -1,5 +1,4 @@
 using Leverage.Assessments;
-using Leverage.Threads;
 using Leverage.Wording;
 
 namespace Leverage.Workshop.Picking;
@@ -49,17 +48,16 @@ public static class PickWords
     internal static LooseningSetup Setup(PickAssessment pick) =>
         pick.SetUps.Count > 0 ? pick.SetUps[0].Assessment.Setup : pick.Nut.Setup;
 
-    /// <summary>The tool on the nut; of a set, which one.</summary>
-    private static string Tool(PickedSetUp setUp, UnitStyle style) =>
-        setUp.Set.Tool.Sizes.Count > 1 && setUp.Assessment.Setup.Fastener.AcrossFlats is { } flats
-            ? $"{setUp.Set.Tool.Name} {Width(setUp, style).Length(flats)}"
-            : setUp.Set.Tool.Name;
-
-    /// <summary>Widths across flats are told as the thread is: a 36 mm socket is no 1.417 in one.</summary>
-    private static UnitStyle Width(PickedSetUp setUp, UnitStyle style) => setUp.Assessment.Setup.Fastener.Thread?.Family switch
+    /// <summary>The tool on the nut; of a set, which one; of another measure, on what.</summary>
+    private static string Tool(PickedSetUp setUp, UnitStyle style)
     {
-        null => style,
-        ThreadFamily.Unified => UnitStyle.Us,
-        _ => UnitStyle.Metric,
-    };
+        LooseningSetup setup = setUp.Assessment.Setup;
+        if (setup.Fastener.AcrossFlats is not { } flats)
+        {
+            return setUp.Set.Tool.Name;
+        }
+
+        string which = setUp.Set.Tool.Sizes.Count > 1 ? $" {PartWords.Flats(setup.Tool.Size ?? flats, style)}" : "";
+        return $"{setUp.Set.Tool.Name}{which}{(setup.Tool.Size is null ? "" : $", on {PartWords.Flats(flats, style)}")}";
+    }
 }

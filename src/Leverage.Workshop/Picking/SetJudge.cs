@@ -3,7 +3,6 @@ using Leverage.Assessments;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
@@ -26,10 +25,9 @@ internal sealed class SetJudge
     private readonly TubeLimits _limits;
     private readonly double _barMm;
     private readonly double _tubeMm;
-    private readonly double? _roomMm;
     private readonly double[] _gives;
 
-    internal SetJudge(LooseningSetup setup, NutFigures nut, Length? room)
+    internal SetJudge(LooseningSetup setup, NutFigures nut)
     {
         (_setup, _nut) = (setup, nut);
         _links = SetupLinks.Of(setup with { Tube = null }, null);
@@ -37,15 +35,14 @@ internal sealed class SetJudge
         _barMm = setup.Bar!.Length.Millimeters;
         _tubeMm = setup.Tube?.Length.Millimeters ?? 0;
         _limits = setup.Tube is { } tube ? TubeLimits.Of(tube) : default;
-        _roomMm = room?.Millimeters;
         _gives = new double[_fixed + 3];
     }
 
-    /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where the hands have no room.</summary>
+    /// <summary>Overlaps to try in a stance; one of 0 for a bare bar, none where hands or tube have no room.</summary>
     internal double[] OverlapsMm(Stance stance, bool asked)
     {
-        double room = _roomMm ?? Fit.RoomMm(stance);
-        return _setup.Tube is not null ? [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= room)]
+        double room = LeverDefaults.RoomMm(_setup.Room, stance);
+        return _setup.Tube is not null ? stance.IsCramped ? [] : [.. Fit.OverlapsMm(_setup, stance).Where(overlap => _barMm + _tubeMm - overlap <= room)]
             : (asked || Fit.HasRoom(_barMm, stance)) && _barMm <= room ? [0] : [];
     }
 

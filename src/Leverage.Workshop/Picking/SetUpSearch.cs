@@ -104,7 +104,7 @@ internal sealed class SetUpSearch(PickRequest request, NutFigures nut)
 
     private SetUpUse? BestUse(SetOnNut set)
     {
-        var judge = new SetJudge(set.Setup, nut, request.Room);
+        var judge = new SetJudge(set.Setup, nut);
         SetUpUse? best = null;
         foreach (StanceHands hands in _stances)
         {

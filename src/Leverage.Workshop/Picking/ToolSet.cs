@@ -1,5 +1,6 @@
 using Leverage.Requests;
 using Leverage.Workshop.Chest;
+using UnitsNet;
 
 namespace Leverage.Workshop.Picking;
 
@@ -22,7 +23,8 @@ public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters,
     public LooseningRequest Into(LooseningRequest nut)
     {
         ArgumentNullException.ThrowIfNull(nut);
-        LooseningRequest request = nut with { Tool = Tool.Kind, Adapters = [.. Adapters.Select(adapter => adapter.To)] };
+        Length? size = nut.AcrossFlats is { } flats && Fit.SizeOn(Tool, flats) is { } own && !Fit.IsSame(own, flats) ? own : null;
+        LooseningRequest request = nut with { Tool = Tool.Kind, ToolSize = size, Adapters = [.. Adapters.Select(adapter => adapter.To)] };
         request = Bar is null ? request with { Bar = Tool.Length } : request.With(Bar);
         return Tube is null ? request : request.With(Tube);
     }

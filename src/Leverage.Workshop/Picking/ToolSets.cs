@@ -18,7 +18,7 @@ internal static class ToolSets
         // The stance of the nearest grip, so that no lever counts as too short that fits one of them.
         LooseningRequest nut = request.InStance(request.Ways().MinBy(stance => stance.GripOffsetMm)!.Key);
         var chain = new AdapterChain(request.Chest.Adapters, request.Recess);
-        foreach (NutTool tool in request.Chest.NutTools.Where(tool => Fit.OnNut(tool, request.Nut.Tool, acrossFlats)))
+        foreach (NutTool tool in Fit.OnNut(request.Chest.NutTools, request.Nut.Tool, acrossFlats))
         {
             foreach (ToolSet bare in Bare(tool, request.Chest.Bars, chain))
             {

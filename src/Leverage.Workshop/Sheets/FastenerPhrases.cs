@@ -67,7 +67,8 @@ public static class FastenerPhrases
         bool breaks = unsure && MayBreak(planned.Assessment);
         if (unsure)
         {
-            sentences.AddRange(Reasons.Of(planned.Assessment, units).Take(1));
+            sentences.AddRange(Reasons.Safety(planned.Assessment, units).Take(1));
+            sentences.AddRange(WatchWords.Stop(planned.Assessment, units));
             sentences.AddRange(breaks ? ForTheStud(planned.Assessment, units)
                 : planned.Assessment.Moves.Where(step => IsFirst(step, planned.Verdict)).Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
         }

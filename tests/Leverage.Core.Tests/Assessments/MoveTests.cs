@@ -48,7 +48,7 @@ public sealed class MoveTests
     [InlineData("hub", "heat-nut")]
     [InlineData("hub", "tap")]
     [InlineData("drain-plug", "heat-nut")]
-    [InlineData("exhaust", "cut-off")]
+    [InlineData("engine", "cut-off")]
     [InlineData("brake", "weld-nut")]
     public void What_stands_near_rules_a_move_out(string on, string key)
     {

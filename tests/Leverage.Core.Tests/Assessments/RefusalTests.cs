@@ -75,8 +75,12 @@ public sealed class RefusalTests
             r => r with { HeldBy = [Restraint.Helper], OnStands = true, VehicleMass = null, WheelLoad = null }
         },
         {
-            "held-by: a chock holds by its height. Write: chock 100mm",
-            r => r with { ChockHeight = null }
+            "hands-in: 201 mm is more than a third of a lever of 600 mm: give the length you use as its length. Write: hands-in 200mm",
+            r => r with { HandsIn = Mm(201), Tube = null, Overlap = null, Bar = Mm(600) }
+        },
+        {
+            "tool-size: a tool of 22 mm does not go on a nut of 23.81 mm across flats. Write: tool-size 24mm",
+            r => r with { AcrossFlats = Mm(23.8125), ToolSize = Mm(22) }
         },
         {
             "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",

@@ -1,6 +1,13 @@
+using Leverage.Assessments;
 using Leverage.BreakLoose;
+using Leverage.Corners;
+using Leverage.LoadPath;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Tables;
 using Leverage.Threads;
+using Leverage.Wording;
+using UnitsNet;
 
 namespace Leverage.Tests.BreakLoose;
 
@@ -68,6 +75,81 @@ public sealed class BySightTests
     [InlineData(28.575, "3/4-10")]
     public void A_hexagon_tells_the_thread_old_or_new(double flatsMm, string thread) =>
         Assert.Equal(thread, BySight.ThreadOf(flatsMm)!.Designation);
+
+    [Theory]
+    [InlineData(8, "M10")]
+    [InlineData(10, "M12")]
+    [InlineData(14, "M16")]
+    [InlineData(17, "M20")]
+    public void A_key_tells_the_cap_screw_and_no_hexagon_outside(double keyMm, string thread)
+    {
+        Assert.Equal(thread, BySight.ThreadOf(keyMm, recessed: true)!.Designation);
+        Assert.Equal(thread, BySight.Start(Place.Named("engine"), keyMm, null, recessed: true)!.Thread!.Designation);
+    }
+
+    /// <summary>A plug is tightened for its seal: no plug of 30 mm stands at what an M20 bolt is set to.</summary>
+    [Fact]
+    public void A_plug_is_judged_by_other_plugs_whatever_turns_it()
+    {
+        StartTorque large = BySight.Start(Place.Named("drain-plug"), 30, null)!;
+        Assert.Equal(StartSource.Table, large.From);
+        Assert.InRange(large.HighNmm / 1000, 40, 100);
+        StartTorque recessed = BySight.Start(Place.Named("drain-plug"), 10, null, recessed: true)!;
+        Assert.Equal(StartSource.Table, recessed.From);
+        Assert.All(recessed.Rows, row => Assert.Equal("drain-plug", row.On));
+        Assert.InRange(recessed.LikelyNmm / 1000, 25, 50);
+    }
+
+    /// <summary>Nobody measured the stud of an exhaust; it twists off all the same.</summary>
+    [Fact]
+    public void A_bolt_seen_by_its_hexagon_is_judged_too_and_marked_as_assumed()
+    {
+        LooseningAssessment exhaust = Loosening.Assess(new LooseningRequest
+        {
+            AcrossFlats = Length.FromMillimeters(13),
+            On = "exhaust",
+            Condition = "heat-rusted",
+            Tool = ToolKind.Ring,
+            Bar = Length.FromMillimeters(200),
+        });
+        LinkLimit stud = exhaust.Links.Single(link => link.Limit.Kind == LinkKind.Stud).Limit;
+        Assert.False(stud.Confirmed);
+        Assert.True(exhaust.Judgement.Shares.StudTwistsOff > 0.05);
+        Assert.Equal(Verdict.Care, exhaust.Verdict);
+        Assert.StartsWith("Loosen a 13 mm nut, about", LooseningTitle.Of(exhaust.Setup, UnitStyle.Metric), StringComparison.Ordinal);
+        Assert.StartsWith("Stop at 4", WatchWords.Of(exhaust, UnitStyle.Metric)[0], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("caliper", "brake")]
+    [InlineData("pulley", "crank")]
+    [InlineData("ball joint", "suspension")]
+    public void A_part_is_told_the_place_it_is_of_with_its_nearest_rows(string part, string place)
+    {
+        var refused = Assert.Throws<InputException>(() => LooseningFields.On.Read(new LooseningRequest(), part));
+        Assert.Contains($"It is of {place}: ", refused.Line, StringComparison.Ordinal);
+        Assert.EndsWith($"Write: on {place}", refused.Line, StringComparison.Ordinal);
+        Assert.Contains("All of them: table places", Assert.Throws<InputException>(() => LooseningFields.On.Read(new LooseningRequest(), "zzz")).Line, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(23.8125, 24, true)]
+    [InlineData(19.05, 19, true)]
+    [InlineData(31.75, 32, true)]
+    [InlineData(22.225, 22, false)]
+    [InlineData(24, 23.8125, false)]
+    [InlineData(20.6375, 21, false)]
+    [InlineData(13, 13, true)]
+    public void A_socket_one_size_near_goes_on(double nutMm, double toolMm, bool goes) => Assert.Equal(goes, ToolFit.IsNear(nutMm, toolMm));
+
+    [Fact]
+    public void The_size_of_the_other_measure_is_told()
+    {
+        Assert.Equal("24 mm", PartWords.OtherMeasure(Length.FromInches(15 / 16.0), UnitStyle.Metric));
+        Assert.Equal("7/8 in", PartWords.OtherMeasure(Length.FromMillimeters(22), UnitStyle.Us));
+        Assert.Null(PartWords.OtherMeasure(Length.FromMillimeters(24), UnitStyle.Metric));
+        Assert.Null(PartWords.OtherMeasure(Length.FromInches(13 / 16.0), UnitStyle.Metric));
+    }
 
     [Fact]
     public void A_place_without_a_row_of_the_size_falls_back_on_the_thread()

@@ -35,6 +35,24 @@ public sealed class StanceTests
         Assert.True(HandForce.Repeated(n) < n);
     }
 
+    [Property]
+    public void Two_do_four_thirds_of_one_whatever_the_force(Sized force, Sized scale)
+    {
+        var (n, k) = (force.Log(1, 2000), scale.Log(0.1, 10));
+        Near.Equal(k * HandForce.Together(n), HandForce.Together(k * n));
+        Near.Equal(4 * n, 3 * HandForce.Together(n));
+    }
+
+    [Theory]
+    [InlineData("stand-push", false)]
+    [InlineData("kneel-pull", false)]
+    [InlineData("one-hand", false)]
+    [InlineData("lie-push", true)]
+    [InlineData("lie-pull", true)]
+    [InlineData("reach-one-hand", true)]
+    public void On_one_s_back_and_at_arm_s_length_there_is_no_room_for_a_long_lever(string name, bool cramped) =>
+        Assert.Equal(cramped, Stance.Named(name).IsCramped);
+
     [Theory]
     [InlineData("stand-push", Posture.Standing, Push.Down)]
     [InlineData("stand-pull", Posture.Standing, Push.Across)]

@@ -57,8 +57,8 @@ public sealed class LeverFieldsTests
         static bool Told(double roomMm) => Leverage.Wording.WatchWords
             .Of(Loosening.Assess(Nut with { Room = Length.FromMillimeters(roomMm) }), Leverage.Wording.UnitStyle.Metric)
             .Any(line => line.StartsWith("There is room for", StringComparison.Ordinal));
-        double reach = Loosening.Assess(Nut).Lever!.Value.ReachMm;
-        Assert.True(Told(reach - 1));
-        Assert.False(Told(reach));
+        double lever = Loosening.Assess(Nut).Setup.LeverLength!.Value.Millimeters;
+        Assert.True(Told(lever - 1));
+        Assert.False(Told(lever));
     }
 }

@@ -8,10 +8,10 @@ public sealed class PartWordsTests
 {
     [Theory]
     [InlineData(LinkKind.Socket, 36, "36 mm socket", "36 mm socket")]
-    [InlineData(LinkKind.Socket, 28.575, "28.58 mm socket", "1-1/8 in socket")]
-    [InlineData(LinkKind.Ring, 23.8125, "23.81 mm ring spanner", "15/16 in ring spanner")]
-    [InlineData(LinkKind.Open, 25.4, "25.4 mm open spanner", "1 in open spanner")]
-    [InlineData(LinkKind.Key, 9.525, "9.52 mm hexagon key", "3/8 in hexagon key")]
+    [InlineData(LinkKind.Socket, 28.575, "1-1/8 in socket", "1-1/8 in socket")]
+    [InlineData(LinkKind.Ring, 23.8125, "15/16 in ring spanner", "15/16 in ring spanner")]
+    [InlineData(LinkKind.Open, 25.4, "1 in open spanner", "1 in open spanner")]
+    [InlineData(LinkKind.Key, 9.525, "3/8 in hexagon key", "3/8 in hexagon key")]
     [InlineData(LinkKind.Bar, 15.5, "15.5 mm bar", "0.61 in bar")]
     [InlineData(LinkKind.FlexPin, 8, "8 mm flex pin", "0.315 in flex pin")]
     public void A_part_is_named_by_its_size(LinkKind kind, double sizeMm, string metric, string us)

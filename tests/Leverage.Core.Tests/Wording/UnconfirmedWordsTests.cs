@@ -45,6 +45,7 @@ public sealed class UnconfirmedWordsTests
             bool sure = link.Kind switch
             {
                 LinkKind.Square or LinkKind.Adapter or LinkKind.Extension or LinkKind.FlexPin or LinkKind.Corners => false,
+                LinkKind.Stud => !a.Setup.ThreadBySight,
                 LinkKind.Bar => !assumed.Contains("bar") && !assumed.Contains("bar yield"),
                 _ => true,
             };
