@@ -6,8 +6,8 @@ namespace Leverage.Outcomes;
 /// <summary>The stud, case by case of its nut: what it stands depends on the tension still there, what twists it on the clamp.</summary>
 internal sealed class StudCurve
 {
-    /// <summary>Cases up to which each one's jump is looked for: of many, none weighs enough to be seen in the sum.</summary>
-    private const int Few = 3;
+    /// <summary>Least jump of a case's density, times its weight, that parts a panel: one below it moves no chance by 1e-6.</summary>
+    private const double LeastJump = 1e-4;
 
     private readonly LogNormalCurve _plastic;
 
@@ -20,9 +20,10 @@ internal sealed class StudCurve
         {
             Low = Math.Min(Low, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.Low))));
             High = Math.Max(High, Math.Log(one.Shank.LimitAtNut(Math.Exp(_plastic.High))));
-            if (nut.Cases.Length <= Few)
+            double clean = one.Shank.ExtraNmm + one.Shank.LooseningNmm;
+            if (one.Weight * JumpAt(one.Shank, clean) > LeastJump)
             {
-                breaks.Add(Math.Log(one.Shank.ExtraNmm + one.Shank.LooseningNmm));
+                breaks.Add(Math.Log(clean));
             }
 
             Sigma = Math.Min(Sigma, plastic.Sigma * Math.Min(1, one.Shank.ThreadShare / one.Shank.GrownShare));
@@ -48,6 +49,14 @@ internal sealed class StudCurve
 
     /// <summary>Log torque at the nut above which it has certainly gone.</summary>
     internal double High { get; }
+
+    /// <summary>Jump of the density over the log torque where the rust's own share sets in.</summary>
+    private double JumpAt(in ShankState shank, double cleanNmm)
+    {
+        double twist = shank.Torque(cleanNmm);
+        double density = _plastic.At(Math.Log(twist / shank.StandsShare)).Density;
+        return density * Math.Abs(shank.GrownShare - shank.ThreadShare) * cleanNmm / twist;
+    }
 
     /// <summary>Survival, and density over the log torque at the nut, in one case.</summary>
     internal (double Survival, double Density) At(in NutCase one, double torqueNmm)

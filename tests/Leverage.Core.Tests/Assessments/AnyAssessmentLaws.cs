@@ -101,7 +101,7 @@ public sealed class AnyAssessmentLaws
             chances.ComesLoose, chances.StaysTight, chances.ToolGives, chances.StudTwistsOff, chances.CornersRound,
             chances.SlidesOff, chances.WheelTurns,
         ];
-        Assert.Equal(1, all.Sum(one => one ?? 0), 5e-4);
+        Assert.Equal(1, all.Sum(one => one ?? 0), 2e-6);
         Assert.All(all, one => Assert.True(one is null or (>= -1e-9 and <= 1 + 1e-9)));
         Assert.True(chances.SlidesAsItTurns is null or (>= 0 and <= 1 + 1e-9));
         Assert.Equal(

@@ -13,8 +13,8 @@ public sealed class OutcomeLaws
 {
     private const double Close = 2e-6;
 
-    /// <summary>The worst of 60,000 such pulls misses a sum of 1 by 1.3e-4, one in 5,000 by 1e-5; answers are told to 1 in 100.</summary>
-    private const double Whole = 5e-4;
+    /// <summary>The worst of 60,000 such pulls misses a sum of 1 by 7e-7.</summary>
+    private const double Whole = 2e-6;
 
     [Property]
     public void The_chances_sum_to_one_and_each_risk_is_in_its_kind(Sized seed)
