@@ -7,7 +7,7 @@ export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1
 dotnet build -c Release -v q tests/Leverage.Core.Tests
 dotnet build -c Release -v q tests/Leverage.Mutation
 if [ $# -eq 0 ]; then
-  set -- Threads Grades Friction Preload BreakLoose Levers Tubes LoadPath Holding Outcomes Assessments --cells 60
+  set -- Threads Grades Friction Preload Stiffness Corners BreakLoose Levers Tubes LoadPath Holding Outcomes Assessments --cells 60
 fi
 exec nice -n 10 dotnet tests/Leverage.Mutation/bin/Release/net10.0/Leverage.Mutation.dll \
   "$PWD" "$PWD/tests/Leverage.Core.Tests/bin/Release/net10.0" "$@"

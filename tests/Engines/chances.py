@@ -10,6 +10,7 @@ Run: python3 chances.py OUTPUT.csv [DRAWS]
 """
 
 import sys
+from functools import cache, cached_property
 
 import numpy
 import scipy
@@ -134,7 +135,8 @@ class Setup:
         if self.thread is None and not self.on_book:
             onto = book
         median, sigma, cap = self.hand
-        low = log(min([onto * self.growth[0] * exp(-8 * self.growth[1]) + self.extra, median * exp(-8 * sigma)]))
+        ends = [(median, sigma), *self.links] + ([self.corners[1:]] if self.corners else []) + ([self.hold] if self.hold else [])
+        low = log(min([onto * self.growth[0] * exp(-8 * self.growth[1]) + self.extra] + [one * exp(-8 * scatter) for one, scatter in ends]))
         high = min(log(self.cap), log(max(median * exp(8 * sigma), 1)))
         u = numpy.linspace(low, high, CELLS + 1)
         torque = exp(u)
@@ -149,9 +151,9 @@ class Setup:
             holds.append(ndtr((log(stands) - log(self.twist(torque, loosening * left, share))) / 0.08))
             kinds.append("StudTwistsOff")
         if self.corners:
-            play = (numpy.arange(400) + 0.5) / 400
-            strengths = self.corners[0] + (self.corners[1] - self.corners[0]) * play
-            holds.append(numpy.mean([ndtr((log(one) - u) / self.corners[2]) for one in strengths], axis=0))
+            play, weights = numpy.polynomial.legendre.leggauss(24)
+            strengths = self.corners[0] + (self.corners[1] - self.corners[0]) * (play + 1) / 2
+            holds.append(sum(weight / 2 * ndtr((log(one) - u) / self.corners[2]) for one, weight in zip(strengths, weights)))
             kinds.append("CornersRound")
         if self.hold:
             holds.append(ndtr((log(self.hold[0]) - u) / self.hold[1]))
@@ -172,14 +174,18 @@ class Setup:
 
     def chances(self):
         """Averaged over start torque and lost preload; the last as a share of the first."""
-        def over_lost(deviate):
+        @cache
+        def of(lost):
+            return self.given(0.0, lost)
+
+        def over_lost():
             if self.thread is None:
-                return self.given(deviate, 0.0)
-            return numpy.array([quad(lambda lost: self.given(deviate, lost)[k], 0, 1, epsabs=1e-7, limit=20)[0] if k in wanted else 0.0
+                return of(0.0)
+            return numpy.array([quad(lambda lost: of(lost)[k], 0, 1, epsabs=1e-7, limit=20)[0] if k in wanted else 0.0
                                 for k in range(len(KINDS))])
         wanted = [k for k, value in enumerate(self.given(0.0, 0.5)) if value > 0]
         if not self.sigma:
-            found = over_lost(0.0)
+            found = over_lost()
         else:
             lost, weights = numpy.polynomial.legendre.leggauss(6)
             deviates = numpy.linspace(-5, 5, 161)
@@ -189,13 +195,19 @@ class Setup:
         found[-1] /= found[0]
         return found
 
+    @cached_property
+    def table(self):
+        """What a start torque decides, over its deviate."""
+        at = numpy.linspace(-6, 6, 4001)
+        return at, numpy.array([self.joint(self.book * exp(self.sigma * z)) for z in at]).T
+
     def draw(self, count, random):
         """Counts of plain draws."""
         lost = random.random(count)
         deviate = random.standard_normal(count)
         if self.sigma:
-            table = [numpy.array(column) for column in zip(*(self.joint(self.book * exp(self.sigma * z)) for z in numpy.linspace(-6, 6, 4001)))]
-            loosening, book, share, stress = (numpy.interp(deviate, numpy.linspace(-6, 6, 4001), column) for column in table)
+            at, columns = self.table
+            loosening, book, share, stress = (numpy.interp(deviate, at, column) for column in columns)
         else:
             loosening, book, share, stress = self.joint(self.book)
         left = 1 - 0.10 * lost

@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# Runs the other engines again and holds what they give against the rows committed in shared/checks.
-# Usage: tests/Engines/run.sh [units|chances|moves|screws|shown|statics|tube|dent|corner …]; all without a name. The solids take an hour.
+# Runs the other engines again and holds what they give against the rows committed in shared/checks
+# and, the drawn set-ups, beside the test that reads them.
+# Usage: tests/Engines/run.sh [units|chances|drawn|moves|screws|shown|statics|tube|dent|corner …]; all without a name. The solids take an hour.
 # Engines: Debian units, python3-scipy, calculix-ccx. One that is not installed is skipped, loudly.
 set -uo pipefail
 cd "$(dirname "$0")"
@@ -16,7 +17,7 @@ skip() {
 engine() {
   case $1 in
     units) command -v units >/dev/null || { skip "$1" units units; return 1; } ;;
-    chances | moves | screws | shown | statics) "$python" -c 'import scipy' 2>/dev/null || { skip "$1" SciPy python3-scipy; return 1; } ;;
+    chances | drawn | moves | screws | shown | statics) "$python" -c 'import scipy' 2>/dev/null || { skip "$1" SciPy python3-scipy; return 1; } ;;
     tube | dent | corner)
       command -v ccx >/dev/null || { skip "$1" CalculiX calculix-ccx; return 1; }
       "$python" -c 'import numpy, scipy' 2>/dev/null || { skip "$1" SciPy python3-scipy; return 1; }
@@ -25,7 +26,7 @@ engine() {
   esac
 }
 
-[ $# -gt 0 ] || set -- units chances moves screws shown statics tube dent corner
+[ $# -gt 0 ] || set -- units chances drawn moves screws shown statics tube dent corner
 for name in "$@"; do
   engine "$name" || continue
   printf '== %s\n' "$name"

@@ -1,25 +1,25 @@
 using System.Diagnostics;
 using System.Globalization;
+using Leverage.Outcomes;
 
 namespace Leverage.Benchmarks;
 
-/// <summary>The outcome split timed in a few seconds, for the ratio against the NumPy script in the same run.</summary>
+/// <summary>The outcome split timed in a few seconds, for the ratio against the NumPy script of the same run.</summary>
 internal static class OutcomeTiming
 {
-    /// <summary>Prints chances and times, one figure a line.</summary>
+    /// <summary>Prints chances and times, one set-up a line: a name and a figure, in turn.</summary>
     internal static void Print()
     {
-        foreach (string condition in (ReadOnlySpan<string>)["rusted", "used"])
+        foreach (string setup in (ReadOnlySpan<string>)["held-hub", "loose-tube", "by-sight"])
         {
-            var benchmark = new OutcomeBenchmark { Condition = condition };
+            var benchmark = new OutcomeBenchmark { SetUp = setup };
             benchmark.Build();
             double integral = Median(() => benchmark.Integral(), 300);
-            long before = GC.GetAllocatedBytesForCurrentThread();
             double sample = Median(() => benchmark.MonteCarloSample(), 15) / OutcomeBenchmark.Samples;
-            long bytes = (GC.GetAllocatedBytesForCurrentThread() - before) / (15L * OutcomeBenchmark.Samples);
+            OutcomeShares all = benchmark.All();
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{condition} undone_percent {100 * benchmark.Integral():F3} integral_us {integral * 1e6:F1} sample_ns {sample * 1e9:F2} bytes_a_sample {bytes}"));
+                $"{setup} {integral * 1e6:F1} {sample * 1e9:F1} {all.ComesLoose} {all.StaysTight} {all.ToolGives} {all.StudTwistsOff} {all.CornersRound} {all.SlidesOff} {all.WheelTurns}"));
         }
     }
 

@@ -106,7 +106,7 @@ internal sealed class LoosenWords
         if (_drawn is { } drawn)
         {
             page.Note("By drawing", string.Create(CultureInfo.InvariantCulture,
-                $"comes loose {Drawn(drawn.Shares.ComesLoose)}, stays tight {Drawn(drawn.Shares.StaysTight)} in 100 ({drawn.Samples} draws from {drawn.Seed})"));
+                $"comes loose {Drawn(drawn.Shares.ComesLoose)}, stays tight {Drawn(drawn.Shares.StaysTight)}, something breaks {Drawn(drawn.Breaks)} in 100 ({drawn.Samples} draws from {drawn.Seed})"));
         }
     }
 

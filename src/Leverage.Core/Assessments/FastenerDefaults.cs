@@ -13,12 +13,15 @@ namespace Leverage.Assessments;
 /// <summary>The fastener of a request: its blanks, and what it was tightened to.</summary>
 internal static class FastenerDefaults
 {
+    /// <summary>State taken when neither it nor the place is known.</summary>
+    internal const string Usual = "used";
+
     /// <summary>The fastener, and what it was tightened to.</summary>
     internal static (Fastener Fastener, StartTorque Start) Complete(LooseningRequest request, Place? place, List<Assumption> assumed)
     {
         StartTorque start = Start(request, place, assumed);
         LooseningRequest known = WithThread(request, start, assumed);
-        return (Fasten(known, start, GradeOf(known, assumed), assumed), start);
+        return (Fasten(known, start, place, GradeOf(known, assumed), assumed), start);
     }
 
     /// <summary>A thread that told the start torque is judged too: a bolt nobody measured twists off all the same.</summary>
@@ -33,8 +36,9 @@ internal static class FastenerDefaults
         return request with { Thread = thread };
     }
 
-    private static Fastener Fasten(LooseningRequest request, StartTorque start, Grade? grade, List<Assumption> assumed)
+    private static Fastener Fasten(LooseningRequest request, StartTorque start, Place? place, Grade? grade, List<Assumption> assumed)
     {
+        var condition = Condition.Named(request.Condition ?? place?.Condition ?? Usual);
         FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);
         if (!request.LeftHand)
         {
@@ -48,7 +52,7 @@ internal static class FastenerDefaults
 
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption("condition used", null, "years in service, dry", Condition.Named("used").Status));
+            assumed.Add(new Assumption($"condition {condition.Key}", null, condition.Key == Usual ? "years in service, dry" : "usual there", condition.Status));
         }
 
         if (request.Thread is null)
@@ -74,7 +78,7 @@ internal static class FastenerDefaults
             CameNmm = [.. request.Came.Select(came => came.NewtonMillimeters)],
             Grip = request.Grip,
             Clamped = request.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
-            Condition = Condition.Named(request.Condition ?? "used"),
+            Condition = condition,
             Friction = friction,
             Thread = request.Thread,
             Grade = grade,

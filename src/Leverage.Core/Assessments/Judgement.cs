@@ -112,8 +112,12 @@ public readonly record struct Judgement(
         _ => new Risk(RiskKind.ToolGives, link.Strength),
     };
 
-    private static OutcomeShares Chances(
-        NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Circumstances around, Span<double> breaks)
+    /// <summary>What holds the wheel as a risk.</summary>
+    internal static Risk RiskOf(Strength hold) =>
+        new(RiskKind.WheelTurns, hold with { MedianNmm = Math.Max(Risk.LeastNmm, hold.MedianNmm) });
+
+    /// <summary>All that can end a pull besides nut, hand and a sliding tube: the links in their order, then what holds the wheel.</summary>
+    internal static Risk[] Risks(NutFigures nut, ReadOnlySpan<LinkLimit> links, Circumstances around)
     {
         var risks = new Risk[links.Length + (around.Hold is null ? 0 : 1)];
         for (int i = 0; i < links.Length; i++)
@@ -123,9 +127,16 @@ public readonly record struct Judgement(
 
         if (around.Hold is { } hold)
         {
-            risks[^1] = new Risk(RiskKind.WheelTurns, hold with { MedianNmm = Math.Max(1, hold.MedianNmm) });
+            risks[^1] = RiskOf(hold);
         }
 
+        return risks;
+    }
+
+    private static OutcomeShares Chances(
+        NutFigures nut, Strength hand, ReadOnlySpan<LinkLimit> links, Circumstances around, Span<double> breaks)
+    {
+        Risk[] risks = Risks(nut, links, around);
         Span<double> each = stackalloc double[risks.Length];
         OutcomeShares shares = CompetingRisks.Split(nut.Spread, hand, risks, around.Sliding, each);
         each[..links.Length].CopyTo(breaks);

@@ -25,7 +25,7 @@ public static class SlipDefaults
             throw new InputException("tube", "this question needs a bar and a tube.", LooseningFields.Bar.Cure, LooseningFields.Tube.Cure);
         }
 
-        Condition condition = Condition.Named(request.Condition ?? "used");
+        Condition condition = Condition.Named(request.Condition ?? FastenerDefaults.Usual);
         bool known = request.BookTorque is not null || request.Thread is not null;
         if (request.Condition is null && !known)
         {

@@ -61,7 +61,7 @@ internal sealed record TriedSetup(
 
         if (Around.Hold is { } hold)
         {
-            risks.Add((string.Create(CultureInfo.InvariantCulture, $"hold {hold.MedianNmm:R}"), new Risk(RiskKind.WheelTurns, hold with { MedianNmm = Math.Max(1, hold.MedianNmm) })));
+            risks.Add((string.Create(CultureInfo.InvariantCulture, $"hold {hold.MedianNmm:R}"), Judgement.RiskOf(hold)));
         }
 
         return new Pull(Nut.Spread, Hand.Torque(Lever.ReachMm), risks, Around.Sliding, Setup.Tube is not { } tube ? "" : string.Create(CultureInfo.InvariantCulture, $"{tube.Bore.Millimeters} {Setup.GripWords}"));

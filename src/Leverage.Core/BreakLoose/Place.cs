@@ -21,10 +21,11 @@ public enum TurnsWith
 /// <param name="Words">The place in words.</param>
 /// <param name="Turns">What turns with the fastener.</param>
 /// <param name="Near">What stands near it that a move can harm: <c>seal</c>, <c>tyre</c>.</param>
+/// <param name="Condition">The state it is usually in, a name of the table <c>conditions</c>.</param>
 /// <param name="Source">Where the row is from.</param>
 /// <param name="Status">How far it may be trusted.</param>
 public sealed record Place(
-    string Key, string Words, TurnsWith Turns, IReadOnlyList<string> Near, string Source, ValueStatus Status)
+    string Key, string Words, TurnsWith Turns, IReadOnlyList<string> Near, string Condition, string Source, ValueStatus Status)
 {
     /// <summary>Shortest word worth looking for in the rows.</summary>
     private const int LeastLetters = 3;
@@ -67,6 +68,7 @@ public sealed record Place(
             _ => throw row.Error("turns", "wheel, crank or nothing"),
         },
         row.OptionalText("near")?.Split(' ') ?? [],
+        row.Text("condition"),
         row.Source,
         row.Status);
 }

@@ -20,7 +20,10 @@ namespace Leverage.Proof;
 internal static class ChanceInputs
 {
     /// <summary>The chances of what happens first.</summary>
-    internal static OutcomeShares Chances(CheckInputs inputs)
+    internal static OutcomeShares Chances(CheckInputs inputs) => Setup(inputs).Chances();
+
+    /// <summary>All that decides how the pull of a row ends.</summary>
+    internal static ChanceSetup Setup(CheckInputs inputs)
     {
         var risks = new List<Risk>();
         while (inputs.Find(Numbered("link", risks)) is { } median)
@@ -45,8 +48,7 @@ internal static class ChanceInputs
         }
 
         var hand = new Strength(inputs["hand"], inputs["handSigma"], inputs.Find("handCap") ?? double.PositiveInfinity);
-        return CompetingRisks.Split(
-            BreakLooseSpread.Torque(fastener), hand, risks.ToArray(), Tube(inputs, fastener), new double[risks.Count]);
+        return new ChanceSetup(fastener, hand, [.. risks], Tube(inputs, fastener));
     }
 
     /// <summary>The corners, their median falling straight with the play; null where the row has none.</summary>

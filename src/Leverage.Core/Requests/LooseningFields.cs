@@ -27,7 +27,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, string> Condition = F.Of(
         "condition", Kinds.Row("conditions", "a condition", "rusted"), "clean, used, rusted, salted, … : table conditions",
-        r => r.Condition, (r, v) => r with { Condition = v }, leftOut: "used");
+        r => r.Condition, (r, v) => r with { Condition = v }, leftOut: "used; road wheel rusted, exhaust heat-rusted");
 
     internal static readonly Field<LooseningRequest, Torque> Prevailing = F.Of(
         "prevailing", Kinds.Torque("15Nm"), "a locknut's own grip", r => r.Prevailing, (r, v) => r with { Prevailing = v });

@@ -59,7 +59,7 @@ public static class LooseningAnswers
     public static CrossCheckAnswer? Of(CrossCheck? drawn) => drawn is null
         ? null
         : new CrossCheckAnswer(
-            drawn.Samples, drawn.Seed, drawn.Shares.ComesLoose, drawn.Shares.StaysTight, 1 - drawn.Shares.ComesLoose - drawn.Shares.StaysTight);
+            drawn.Samples, drawn.Seed, drawn.Shares.ComesLoose, drawn.Shares.StaysTight, drawn.Breaks);
 
     /// <summary>The answer as JSON, fields in camel case.</summary>
     /// <param name="answer">The answer.</param>

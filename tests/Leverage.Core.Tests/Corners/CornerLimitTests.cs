@@ -88,6 +88,9 @@ public sealed class CornerLimitTests
     }
 
     [Fact]
+    public void The_likely_play_is_midway() => Assert.Equal(0.03, new PlayRange(0.01, 0.05).Likely, 1e-15);
+
+    [Fact]
     public void Play_runs_straight_between_the_sizes_and_in_proportion_beyond_them()
     {
         Assert.Equal(0.05 / 17, ToolFit.Of(17, 17)!.Value.Low, 1e-12);

@@ -4,6 +4,7 @@ using Leverage.Levers;
 using Leverage.LoadPath;
 using Leverage.Preload;
 using Leverage.Reading;
+using Leverage.Stiffness;
 using Leverage.Threads;
 using Leverage.Tubes;
 
@@ -30,6 +31,10 @@ public sealed class FormulaEdgeTests
         { "torque left as it breaks loose", x => SlipLimit.SafeAngle(1.2, 0.05, x), 1 },
         { "power of body mass", x => HandForce.Scaled(500, 80, 84.6, x), 1 },
         { "wheels braked", x => ParkingBrake.WheelTorque(1200, 300, x), 8 },
+        { "scatter of a clamp", ClampScatter.LargestOverSmallest, 0.99 },
+        { "grip over diameter", x => ClampedParts.Stiffness(1, x, 207_000, 0.78715, 0.62873), 100 },
+        { "diameter over grip", x => ClampedParts.FrustaStiffness(x, 1, 207_000), 10 },
+        { "exponent of what is clamped", x => ClampedParts.Stiffness(10, 30, 207_000, 0.78715, x), 2 },
     };
 
     [Theory]
