@@ -33,7 +33,11 @@ public sealed record ChestBar(
 /// <param name="Drive">Its square; null for a spanner or a key with a handle of its own.</param>
 /// <param name="Length">Its length as a lever; null with a square.</param>
 public sealed record NutTool(string Name, ToolKind Kind, IReadOnlyList<Length> Sizes, string? Drive, Length? Length)
-    : IPiece;
+    : IPiece
+{
+    /// <summary>Points of a socket or ring, 6 or 12; null where not said.</summary>
+    public int? Points { get; init; }
+}
 
 /// <summary>An adapter from one square to another, or an extension, whose squares are the same.</summary>
 /// <param name="Name">What its owner calls it.</param>

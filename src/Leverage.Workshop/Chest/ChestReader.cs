@@ -105,7 +105,7 @@ public sealed class ChestReader
     }
 
     private static NutTool Socket(TomlSection s, string name) =>
-        new(name, ToolKind.Socket, Sizes(s), NeedDrive(s, "drive"), null);
+        new(name, ToolKind.Socket, Sizes(s), NeedDrive(s, "drive"), null) { Points = s.Quantity(LooseningFields.Points) };
 
     private static NutTool Key(TomlSection s, string name)
     {
@@ -119,7 +119,8 @@ public sealed class ChestReader
     private static NutTool Spanner(TomlSection s, string name)
     {
         ToolKind kind = s.NeedQuantity("kind", Kinds.Choice(("ring", ToolKind.Ring), ("open", ToolKind.Open)));
-        return new NutTool(name, kind, Sizes(s), null, s.NeedQuantity(LooseningFields.Bar, "length"));
+        var spanner = new NutTool(name, kind, Sizes(s), null, s.NeedQuantity(LooseningFields.Bar, "length"));
+        return kind == ToolKind.Ring ? spanner with { Points = s.Quantity(LooseningFields.Points) } : spanner;
     }
 
     private static Length[] Sizes(TomlSection s)

@@ -57,6 +57,7 @@ internal static class FileSchema
         JsonObject drive = Of(LooseningFields.Drive);
         JsonObject sizes = Several("widths across flats it fits", "17mm");
         JsonObject length = Of(LooseningFields.Bar);
+        var points = new JsonObject { ["description"] = "points of a socket or ring; six where it is not said", ["enum"] = new JsonArray(6, 12, "6", "12") };
         (string, JsonObject) Name() => ("name", Text("what its owner calls it, unlike any other's", "long bar"));
         (string, JsonObject) Named(string key, JsonObject value) => (key, value.DeepClone().AsObject());
         (string, JsonObject) Bar(Field field) => (SectionFields.KeyOf("bar", field), Of(field));
@@ -65,9 +66,9 @@ internal static class FileSchema
                 Name(), Named("drive", drive), Bar(LooseningFields.Bar), Bar(LooseningFields.BarDiameter), Bar(LooseningFields.BarStraight),
                 Bar(LooseningFields.BarTaper), Bar(LooseningFields.BarYield), Bar(LooseningFields.BarPin), Bar(LooseningFields.BarPinPlanes)),
                 ["name", "drive", "length"])),
-            ("sockets", Tables(Object(Name(), Named("drive", drive), Named("size", sizes)), ["name", "drive", "size"])),
+            ("sockets", Tables(Object(Name(), Named("drive", drive), Named("size", sizes), Named("points", points)), ["name", "drive", "size"])),
             ("keys", Tables(Object(Name(), Named("drive", drive), Named("length", length), Named("size", sizes)), ["name", "size", "drive"], ["name", "size", "length"])),
-            ("spanners", Tables(Object(Name(), ("kind", Choice("ring or open", "ring", "open")), Named("size", sizes), Named("length", length)), ["name", "kind", "size", "length"])),
+            ("spanners", Tables(Object(Name(), ("kind", Choice("ring or open", "ring", "open")), Named("size", sizes), Named("length", length), Named("points", points)), ["name", "kind", "size", "length"])),
             ("adapters", Tables(Object(Name(), Named("from", drive), Named("to", Text("its own square, that goes into the socket", "3/4")), Named("length", length)), ["name", "from", "to"])),
             ("extensions", Tables(Object(Name(), Named("drive", drive), Named("length", length)), ["name", "drive", "length"])),
             ("tubes", Tables(Object(

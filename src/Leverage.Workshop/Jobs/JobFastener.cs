@@ -80,6 +80,15 @@ public sealed record JobFastener
     /// <summary>What turns it, if only one thing does.</summary>
     public ToolKind? Tool { get; init; }
 
+    /// <summary>State of its corners, a name of the table <c>corner-wear</c>.</summary>
+    public string? Worn { get; init; }
+
+    /// <summary>Share of its height that a tool covers; null for the usual one.</summary>
+    public double? Engaged { get; init; }
+
+    /// <summary>Steel of its hexagon, a name of the table <c>nut-classes</c>.</summary>
+    public string? NutClass { get; init; }
+
     /// <summary>Ways to stand that there is room for, names of the table <c>stances</c>; empty for any.</summary>
     public IReadOnlyList<string> Stances { get; init; } = [];
 

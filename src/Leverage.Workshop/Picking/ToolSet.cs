@@ -24,7 +24,7 @@ public sealed record ToolSet(NutTool Tool, IReadOnlyList<ChestAdapter> Adapters,
     {
         ArgumentNullException.ThrowIfNull(nut);
         Length? size = nut.AcrossFlats is { } flats && Fit.SizeOn(Tool, flats) is { } own && !Fit.IsSame(own, flats) ? own : null;
-        LooseningRequest request = nut with { Tool = Tool.Kind, ToolSize = size, Adapters = [.. Adapters.Select(adapter => adapter.To)] };
+        LooseningRequest request = nut with { Tool = Tool.Kind, ToolSize = size, Points = Tool.Points ?? nut.Points, Adapters = [.. Adapters.Select(adapter => adapter.To)] };
         request = Bar is null ? request with { Bar = Tool.Length } : request.With(Bar);
         return Tube is null ? request : request.With(Tube);
     }

@@ -43,6 +43,9 @@ public static class JobReaderTests
             left_hand = true
             soaked = true
             tool = "ring"
+            worn = "rounded"
+            engaged = "40%"
+            nut_class = "8"
             stances = ["lie-push", "lie-pull"]
             wheel = "front right"
             held_by = "h"
@@ -74,6 +77,7 @@ public static class JobReaderTests
         Assert.Equal(75 * 1.3558179483, f.BookTorque!.Value.NewtonMeters, 6);
         Assert.Equal((6, 1, TighteningPattern.Row), (f.Count, f.NewPartCount, f.Pattern));
         Assert.Equal((true, true, ToolKind.Ring), (f.LeftHand, f.Soaked, f.Tool));
+        Assert.Equal(("rounded", 0.4, "8"), (f.Worn, f.Engaged, f.NutClass));
         Assert.Equal("front right", f.Wheel?.Words);
         Assert.Equal([0], job.Tasks[0].Loosens);
         Assert.Equal([0], job.Tasks[1].TakesOff);

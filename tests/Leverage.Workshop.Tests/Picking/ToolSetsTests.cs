@@ -35,6 +35,16 @@ public sealed class ToolSetsTests
         Assert.Equal("ring", Sets(Nuts.Request(chest), Length.FromMillimeters(36.05)));
     }
 
+    [Fact]
+    public void Points_of_a_ring_go_with_it_and_where_it_says_none_those_of_the_nut_s_request()
+    {
+        string Ring(string name, string points) =>
+            $"[[spanners]]\nname = \"{name}\"\nkind = \"ring\"\nsize = \"36mm\"\nlength = \"400mm\"\n{points}";
+        ToolChest chest = Nuts.Chest(Ring("twelve", "points = 12\n") + Ring("six", "points = \"6\"\n") + Ring("any", ""));
+        var nut = new LooseningRequest { Points = 12 };
+        Assert.Equal([12, 6, 12], chest.NutTools.Select(tool => new ToolSet(tool, [], null, null).Into(nut).Points!.Value));
+    }
+
     private static PickRequest With(PickRequest request, ToolKind tool) => request with { Nut = request.Nut with { Tool = tool } };
 
     [Fact]
