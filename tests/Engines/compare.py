@@ -15,7 +15,7 @@ TOLD = ("tolerance", "source", "status", "note")
 def rows(path):
     """Rows of a file by id."""
     lines = (line for line in path.read_text(encoding="utf-8").splitlines() if not line.startswith("#"))
-    return {row["id"]: row for row in csv.DictReader(lines)}
+    return {row["id"]: row for row in csv.DictReader(lines) if "id" in row}
 
 
 def main(output):

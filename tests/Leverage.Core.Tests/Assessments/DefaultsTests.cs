@@ -2,6 +2,7 @@ using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
+using Leverage.LoadPath;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Threads;
@@ -124,4 +125,29 @@ public sealed class DefaultsTests
 
     private static string[] Assumed(LooseningRequest request) =>
         [.. AssumedWords.Of(LooseningDefaults.Complete(request).Assumed, UnitStyle.Metric)];
+
+    [Fact]
+    public void A_tool_a_size_over_holds_the_corners_less_and_one_that_spins_or_does_not_go_on_is_refused()
+    {
+        double Corners(double? toolMm) => Asked.Judged(Asked.AxleNut with { ToolSize = toolMm is { } mm ? Length.FromMillimeters(mm) : null })
+            .Links.Single(link => link.Limit.Kind == LinkKind.Corners).Limit.LimitNmm;
+        Assert.Equal(Corners(null), Corners(36));
+        Assert.InRange(Corners(38) / Corners(36), 0.1, 0.9);
+        foreach (double none in (double[])[34, 43])
+        {
+            Assert.Equal("tool-size", Assert.Throws<InputException>(() => Corners(none)).Subject);
+        }
+    }
+
+    [Theory]
+    [InlineData("wheel", "rusted")]
+    [InlineData("exhaust", "heat-rusted")]
+    [InlineData("engine", "used")]
+    [InlineData(null, "used")]
+    public void A_state_that_is_not_said_is_the_usual_one_of_its_place(string? on, string state)
+    {
+        LooseningSetup setup = LooseningDefaults.Complete(Asked.AxleNut with { On = on, Condition = null });
+        Assert.Equal(state, setup.Fastener.Condition.Key);
+        Assert.Contains(setup.Assumed, one => one.What == $"condition {state}");
+    }
 }
