@@ -1,4 +1,4 @@
-"""The chances of two hundred set-ups drawn at random, each by SciPy's quadrature and by a million plain draws that must
+"""The chances of two hundred set-ups drawn at random, each by SciPy's quadrature and by 300,000 plain draws that must
 agree with it within five of their own standard errors. What can end a pull is drawn near what the nut takes, so that every end counts.
 
 Run: python3 drawn.py OUTPUT.csv [DRAWS]
@@ -52,7 +52,7 @@ def drawn(random):
     return one
 
 
-def main(output, draws="1000000"):
+def main(output, draws="300000"):
     """All of them."""
     random = numpy.random.default_rng(20261130)
     rows = Rows("The chances of two hundred drawn set-ups, by SciPy", f"SciPy {scipy.__version__}; tests/Engines/drawn.py", KINDS[1:])

