@@ -15,6 +15,13 @@ public static class BreakLooseSpread
         (0.11270166537925831, 5.0 / 18), (0.5, 8.0 / 18), (0.88729833462074169, 5.0 / 18),
     ];
 
+    /// <summary>Deviates of a scattered start torque beyond which nothing is counted, and panels they are cut into at most.</summary>
+    private const double Deviates = 4.5;
+    private const double MostPanels = 20;
+
+    /// <summary>Points of a panel of start torques.</summary>
+    private static readonly (double Abscissa, double Weight)[] StartRule = GaussNodes.Of(6);
+
     /// <summary>The spread of a fastener's break-loose torque.</summary>
     /// <param name="fastener">The fastener.</param>
     /// <returns>T = T_L·G + T_extra, or T = T_book·G + T_extra, as its condition says.</returns>
@@ -113,8 +120,8 @@ public static class BreakLooseSpread
         return fastener.BookTorqueSigma > 0 ? Math.Min(book, assembly.MostNmm) : book;
     }
 
-    /// <summary>Start torques and their weights: one where it is given, else even steps of its logarithm, finer than G and the stud scatter.</summary>
-    private static IEnumerable<(double TorqueNmm, double Weight)> StartTorques(Fastener fastener, JointAssembly assembly, double growthSigma)
+    /// <summary>Start torques and their weights: one where it is given, else Gauss panels of its logarithm, finer than G and the stud scatter and parted at each bend.</summary>
+    private static (double TorqueNmm, double Weight)[] StartTorques(Fastener fastener, JointAssembly assembly, double growthSigma)
     {
         double book = fastener.BookTorque.NewtonMillimeters;
         double sigma = fastener.BookTorqueSigma;
@@ -123,11 +130,20 @@ public static class BreakLooseSpread
             return [(book, 1)];
         }
 
-        const double Deviates = 4.5;
-        double narrowest = Math.Clamp(growthSigma, 1e-3, LinkList.StudScatter);
-        int side = (int)Math.Clamp(Math.Ceiling(Deviates * sigma / (0.6 * narrowest)), 5, 60);
-        double[] points = [.. Enumerable.Range(-side, 2 * side + 1).Select(i => Deviates * i / side)];
-        double whole = points.Sum(z => Math.Exp(-z * z / 2));
-        return points.Select(z => (Math.Min(assembly.MostNmm, book * Math.Exp(sigma * z)), Math.Exp(-z * z / 2) / whole));
+        double width = Math.Max(3 * Math.Clamp(growthSigma, 1e-3, LinkList.StudScatter) / sigma, 2 * Deviates / MostPanels);
+        var points = new List<(double Deviate, double Weight)>();
+        double from = -Deviates;
+        foreach (double to in assembly.BendsNmm.Select(bend => Math.Log(bend / book) / sigma).Append(Deviates).Where(z => z is > -Deviates and <= Deviates).Order())
+        {
+            int panels = (int)Math.Ceiling((to - from) / width);
+            double step = (to - from) / panels;
+            points.AddRange(Enumerable.Range(0, panels).SelectMany(
+                panel => StartRule.Select(node => (from + step * (panel + node.Abscissa), step * node.Weight))));
+            from = to;
+        }
+
+        double whole = points.Sum(one => one.Weight * Math.Exp(-one.Deviate * one.Deviate / 2));
+        return [.. points.Select(one => (
+            Math.Min(assembly.MostNmm, book * Math.Exp(sigma * one.Deviate)), one.Weight * Math.Exp(-one.Deviate * one.Deviate / 2) / whole))];
     }
 }

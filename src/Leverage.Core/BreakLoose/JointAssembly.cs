@@ -83,11 +83,15 @@ public sealed class JointAssembly
     }
 
     /// <summary>Most torque that any friction believed can explain, N·mm; infinite where thread or yield is not known.</summary>
-    public double MostNmm => _fastener is { Thread: { } thread, Grade: { YieldMpa: > 0 } grade }
+    public double MostNmm => YieldNmm(AssemblyFriction.Most);
+
+    /// <summary>Torques past which a joint begins to follow another rule, N·mm: its friction is raised, passes that of a worn joint, is believed no longer.</summary>
+    internal double[] BendsNmm => [YieldNmm(_fastener.Friction.Likely), YieldNmm(WornFriction), MostNmm];
+
+    /// <summary>Torque that just yields the bolt at a friction, N·mm; infinite where thread or yield is not known.</summary>
+    private double YieldNmm(double friction) => _fastener is { Thread: { } thread, Grade: { YieldMpa: > 0 } grade }
         ? JointTorque.Tightening(
-            AssemblyPreload.AtYieldShare(1, grade.YieldMpa, thread.Section(AssemblyFriction.Most, TensionAndTorsion.Plastic)),
-            _joint,
-            JointFriction.Same(AssemblyFriction.Most))
+            AssemblyPreload.AtYieldShare(1, grade.YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic)), _joint, JointFriction.Same(friction))
         : double.PositiveInfinity;
 
     /// <summary>The joint as a torque left it.</summary>
