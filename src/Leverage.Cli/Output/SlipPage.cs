@@ -52,7 +52,7 @@ internal sealed class SlipPage
     {
         foreach (string line in lines)
         {
-            page.Note(label, line);
+            page.Note(label, $"{line.TrimEnd('.')}.");
             label = "";
         }
     }
