@@ -23,7 +23,7 @@ text.Append(CultureInfo.InvariantCulture, $"""
 
     Fonts: DejaVu Sans Condensed, regular and bold, 2.37: notices/fonts.txt.
     Inside SkiaSharp's and HarfBuzzSharp's native libraries: notices/drawing.txt.
-    Native and self-contained programs hold the .NET runtime, MIT, Copyright (c) .NET Foundation and Contributors;
+    Native and self-contained programs and the page hold the .NET runtime, MIT, Copyright (c) .NET Foundation and Contributors;
     what is inside that: notices/runtime.txt. In the repository they stand in {Notices}, the fonts' in
     src/Leverage.Charts/Fonts/LICENSE.txt.
 

@@ -50,8 +50,8 @@ public sealed class TornadoChart
     }
 
     private string Answer() => _bars.Length == 0
-        ? $"As it stands {_tornado.Words(_tornado.Centre)} in 100. No input is known to move it."
-        : $"As it stands {_tornado.Words(_tornado.Centre)} in 100. Most depends on: {_bars[0].Input}.";
+        ? $"Now {_tornado.Words(_tornado.Centre)} in 100. No input is known to move it."
+        : $"Now {_tornado.Words(_tornado.Centre)} in 100. Most depends on: {_bars[0].Input}.";
 
     /// <summary>Name above, bar below, a value at either end.</summary>
     private void Row(TornadoBar bar, int row)

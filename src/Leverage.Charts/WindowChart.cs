@@ -16,7 +16,7 @@ public sealed class WindowChart
     private const string Likely = "nut: likely";
     private const string Hard = "nut: hard";
     private const string YourForce = "likely force";
-    private const string Sets = "takes a set";
+    private const string Sets = "stays bent";
     private const string Held = "nut held this";
 
     private readonly ForceWindow _window;

@@ -71,7 +71,7 @@ internal sealed record PageOptions(int Port, string? Code, string Folder, string
         }
 
         return keep && !lan
-            ? throw new OptionException("--keep-code: says nothing without --lan. Write: leverage-page --lan --keep-code.")
+            ? throw new OptionException("--keep-code: is of no use without --lan. Write: leverage-page --lan --keep-code.")
             : new PageOptions(port, lan ? keep ? CodeFile.Kept() : NewCode() : null, folder, setUp);
     }
 

@@ -12,8 +12,8 @@ internal static class SlipChartWords
     {
         string best = Overlap(slip.Best, units).Replace(' ', '\u00A0');
         string advice = slip.Best.GivesAtN < slip.StrongN
-            ? $"No overlap stands a strong pull; {best} stands most."
-            : $"Best overlap that stands a strong pull: {best}, to {VerdictWords.Angle(slip.Best.Checked.HeldRad, slip.Setup.Hands.Stance.Push)}.";
+            ? $"No overlap takes a strong pull; {best} takes most."
+            : $"Best overlap that takes a strong pull: {best}, to {VerdictWords.Angle(slip.Best.Checked.HeldRad, slip.Setup.Hands.Stance.Push)}.";
         return $"{SlipWords.Verdict(slip)} {advice}";
     }
 

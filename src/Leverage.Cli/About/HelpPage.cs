@@ -6,7 +6,7 @@ using Leverage.Cli.Output;
 
 namespace Leverage.Cli.About;
 
-/// <summary>The help: of the program on one screen, of a command with an example, units and what happens when left out.</summary>
+/// <summary>The help: of the program on one screen, of a command with examples, units and what happens when left out.</summary>
 internal sealed class HelpPage : SynchronousCommandLineAction
 {
     private readonly Terminal _terminal;
@@ -101,7 +101,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
     private void OfCommand(Command command, LeverageCommand built)
     {
         TextWriter text = _terminal.Answers;
-        text.Write($"leverage {command.Name}: {command.Description}\n\n  leverage {built.Example}\n\n");
+        text.Write($"leverage {command.Name}: {command.Description}\n\nExamples:\n  leverage {string.Join("\n  leverage ", built.Examples)}\n\n");
         var page = new Page(text, _terminal.Colour);
         int width = built.Symbols.Max(symbol => Start(symbol).Length);
         foreach (Symbol symbol in built.Symbols)

@@ -52,7 +52,7 @@ internal sealed class ManPage
         LeverageCommand command = entry.Build();
         _roff.Heading($"leverage {entry.Name}");
         _roff.Text(entry.Purpose);
-        _roff.Lines([$"leverage {command.Example}"]);
+        _roff.Lines([.. command.Examples.Select(example => $"leverage {example}")]);
         Explain(command.Symbols);
         if (command.Remarks.Length > 0)
         {

@@ -14,7 +14,11 @@ internal sealed class CheckCommand : LeverageCommand
     private readonly FieldOptions<TighteningRequest> _fields = new(TighteningFields.Check, required: TighteningFields.Quoted);
 
     /// <inheritdoc/>
-    internal override string Example => "check 130Nm --thread M12x1.25 --grade 10.9";
+    internal override string[] Examples =>
+    [
+        "check 130Nm --thread M12x1.25 --grade 10.9",
+        "check 90Nm --then 90deg --thread M12x1.25 --grade 10.9",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => _fields.Symbols;

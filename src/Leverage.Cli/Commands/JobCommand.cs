@@ -24,7 +24,11 @@ internal sealed class JobCommand : LeverageCommand
     private readonly NewFile _new = new("--new", "write a commented starter file");
 
     /// <inheritdoc/>
-    internal override string Example => "job shared/pickup/job.toml";
+    internal override string[] Examples =>
+    [
+        "job shared/pickup/job.toml",
+        "job shared/pickup/job.toml --csv",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [_file, _out, _pictures, _csv, _new.Option];

@@ -16,8 +16,8 @@ namespace Leverage.Cli.Commands;
 /// <summary>One command of the program.</summary>
 internal abstract class LeverageCommand
 {
-    /// <summary>The example the help shows, without <c>leverage</c>; a test runs it.</summary>
-    internal abstract string Example { get; }
+    /// <summary>The examples the help shows, without <c>leverage</c>; a test runs them.</summary>
+    internal abstract string[] Examples { get; }
 
     /// <summary>Its arguments and options, in the order the help shows them.</summary>
     internal abstract IEnumerable<Symbol> Symbols { get; }

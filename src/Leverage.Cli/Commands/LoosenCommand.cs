@@ -20,15 +20,18 @@ internal sealed class LoosenCommand : LeverageCommand
     private readonly Picture _chart = new("--chart", "force against length");
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
-    private readonly TextOption _draws = new("--draws", DrawCounts, "cross-check the chances by this many draws");
-    private readonly TextOption _start = new("--start-number", Starts, "of the draws (1)");
+    private readonly TextOption _draws = new("--draws", DrawCounts, "work the chances out a second way, by this many random pulls");
+    private readonly TextOption _start = new("--start-number", Starts, "where the random pulls begin: same number, same answer (1)");
     private readonly Picture _whatMattersChart = new("--what-matters-chart", "what matters, as bars");
     private readonly Flag _more = new("--more", "every part, source and assumption");
-    private readonly Flag _whatMatters = new("--what-matters", "which input moves the answer most: what to go and measure");
+    private readonly Flag _whatMatters = new("--what-matters", "which of your figures matters most: what to go and measure");
 
     /// <inheritdoc/>
-    internal override string Example =>
-        "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm";
+    internal override string[] Examples =>
+    [
+        "loosen 460Nm --thread M24x1.5 --condition rusted --hex 36mm --drive 1/2 --bar 600mm",
+        "loosen --hex 32mm --on hub --condition rusted --drive 1/2 --bar 450mm",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>
@@ -77,5 +80,5 @@ internal sealed class LoosenCommand : LeverageCommand
         ? CrossCheck.Of(assessment, draws, given.Read(_start, Starts, 1))
         : given.Text(_start) is null
             ? null
-            : throw new InputException(_start.Name, "says nothing without draws.", new Cure("draws", "100000"));
+            : throw new InputException(_start.Name, "is of no use without draws.", new Cure("draws", "100000"));
 }

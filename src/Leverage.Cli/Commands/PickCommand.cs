@@ -22,8 +22,11 @@ internal sealed class PickCommand : LeverageCommand
     private readonly NewFile _starter = new("--new-chest", "write a commented chest to start from");
 
     /// <inheritdoc/>
-    internal override string Example =>
-        "pick 460Nm --thread M24x1.5 --condition rusted --hex 36mm --chest shared/pickup/chest.toml";
+    internal override string[] Examples =>
+    [
+        "pick 460Nm --thread M24x1.5 --condition rusted --hex 36mm --chest shared/pickup/chest.toml",
+        "pick --hex 19mm --on wheel --chest shared/pickup/chest.toml",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols =>

@@ -22,7 +22,11 @@ internal sealed class ProveCommand : LeverageCommand
     internal ProveCommand(Func<ProofReport> report) => _report = report;
 
     /// <inheritdoc/>
-    internal override string Example => "prove --all";
+    internal override string[] Examples =>
+    [
+        "prove",
+        "prove --all",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [_all];

@@ -16,7 +16,11 @@ internal sealed class SlipCommand : LeverageCommand
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
 
     /// <inheritdoc/>
-    internal override string Example => "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm";
+    internal override string[] Examples =>
+    [
+        "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm",
+        "slip --bar 600mm --drive 3/4 --tube jack:1100mm --bore 30mm",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chart.Option, _sketch.Option];

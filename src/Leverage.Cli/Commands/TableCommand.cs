@@ -26,7 +26,11 @@ internal sealed class TableCommand : LeverageCommand
     internal TableCommand() => _name.CompletionSources.Add(_ => TableCatalog.Tables.Names);
 
     /// <inheritdoc/>
-    internal override string Example => "table threads M24";
+    internal override string[] Examples =>
+    [
+        "table threads M24",
+        "table conditions",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [_name, _filter, _csv];

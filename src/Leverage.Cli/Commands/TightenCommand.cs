@@ -16,7 +16,11 @@ internal sealed class TightenCommand : LeverageCommand
     private readonly Picture _chart = new("--chart", "preload against torque and turn");
 
     /// <inheritdoc/>
-    internal override string Example => "tighten --thread M12x1.25 --grade 10.9 --friction 0.12";
+    internal override string[] Examples =>
+    [
+        "tighten --thread M12x1.25 --grade 10.9 --friction 0.12",
+        "tighten --thread M24x1.5 --torque 380Nm --by-weight 82kg",
+    ];
 
     /// <inheritdoc/>
     internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chart.Option];

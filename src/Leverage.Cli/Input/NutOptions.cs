@@ -47,7 +47,7 @@ internal sealed class NutOptions(IReadOnlyList<Field<LooseningRequest>> fields, 
 
         return chest is not null
             ? InputException.About(field.Name, () => find(chest, text))
-            : throw new InputException(field.Name, $"'{text}' looks like a name: of what chest? Write it out, or name the chest.", new Cure("chest", "chest.toml"), field.Cure);
+            : throw new InputException(field.Name, $"'{text}' looks like a name out of a chest, and no chest is named.", new Cure("chest", "chest.toml"), field.Cure);
     }
 
     /// <summary>Whether a text was meant as a value, however wrong: its own reader says best what is wrong with it.</summary>

@@ -25,7 +25,7 @@ internal sealed class CheckWords
         JointWords.Table(page, result, _units);
         page.Space();
         page.Verdict(_a.Verdict, JointLines.Why(result, _units));
-        page.Figure("Usual here", _units.Torque(_a.Usual), "what tighten sets for the same joint");
+        page.Figure("Usual here", _units.Torque(_a.Usual), "what leverage tighten sets for this joint");
         JointWords.Rest(page, result, _units);
         if (result.Angle is null)
         {
@@ -42,12 +42,12 @@ internal sealed class CheckWords
 
         if (result.Angle is null)
         {
-            page.Note("It would suit", Suits());
+            page.Note("Torque suits", Suits());
         }
 
         page.Note("Assumed", UnconfirmedWords.Explained(
             JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
-        page.Note("Before you pull", "a believable torque is not the right one: the maker's manual comes first.");
+        page.Note("Before you pull", "a believable torque can still be the wrong one: the maker's manual comes first.");
     }
 
     private string Yields()
@@ -58,8 +58,8 @@ internal sealed class CheckWords
         }
 
         return _a.End.YieldShare.Likely > 1
-            ? "at any friction a bolt has"
-            : $"at no friction a bolt has, down to {JointWords.Friction(TighteningRule.LeastFriction)}";
+            ? "however rough the thread"
+            : $"not even with the slipperiest thread, friction {JointWords.Friction(TighteningRule.LeastFriction)}";
     }
 
     private string Suits()

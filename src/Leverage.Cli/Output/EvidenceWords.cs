@@ -15,7 +15,7 @@ internal static class EvidenceWords
         }
 
         page.Space();
-        page.Line("Measured and stated loosening torques beside the state they belong to");
+        page.Line("Measured loosening torques beside their state; so many in 100 take less:");
         foreach (ConditionEvidence state in evidence.Where(one => one.Finding != EvidenceFinding.None))
         {
             string figures = string.Join("; ", state.Ratios.Select(Figure));
@@ -42,6 +42,6 @@ internal static class EvidenceWords
     }
 
     private static string Place(MeasuredRatio ratio, double? figure) => ratio.ShareBelow(figure) is { } share
-        ? string.Create(CultureInfo.InvariantCulture, $"{figure} × at P{Math.Clamp(100 * share, 0.1, 99.9):0.#}")
+        ? string.Create(CultureInfo.InvariantCulture, $"{figure} × ({Math.Clamp(100 * share, 0.1, 99.9):0.#} in 100)")
         : string.Create(CultureInfo.InvariantCulture, $"{figure} ×");
 }

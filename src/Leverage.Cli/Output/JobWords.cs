@@ -49,7 +49,7 @@ internal sealed class JobWords
 
     private void Loosening(Page page)
     {
-        page.Line($"What is hard first, {_units.TorqueUnit} likely and hard:");
+        page.Line($"Hardest first; {_units.TorqueUnit}, likely · hard:");
         foreach (var alike in _plan.Loosening.GroupBy(planned => (
             Word: VerdictWords.Word(planned.Verdict).ToUpperInvariant(), Takes: Takes(planned), Tools: FastenerPhrases.Tools(planned, _units)[0], Note: FastenerPhrases.Note(planned, _units))))
         {

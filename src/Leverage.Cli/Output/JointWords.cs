@@ -44,17 +44,17 @@ internal static class JointWords
     {
         if (result.Angle is { } angle)
         {
-            page.Note($"The {UnitStyle.Angle(angle.Turn)}", JointLines.Turn(angle, result, units));
+            page.Note($"The {UnitStyle.Angle(angle.Turn)} turn", JointLines.Turn(angle, result, units));
         }
 
         if (result is { Strip: { } strip, Setup.Tapped: { } hole })
         {
             page.Figure("Strips at", units.Preload(strip.StripLoad), JointLines.Strip(strip, hole, result, units));
-            page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"before the thread strips from {units.Length(strip.EngagementToBreak)} engaged");
+            page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"first, from {units.Length(strip.EngagementToBreak)} of thread on");
         }
 
         page.Note("Scatter", JointLines.Scatter(result.Method));
-        page.Note("It keeps", JointLines.Settled(result, units));
+        page.Note("After days", JointLines.Settled(result, units));
     }
 
     /// <summary>The assumptions as one phrase.</summary>

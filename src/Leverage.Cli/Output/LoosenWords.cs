@@ -92,7 +92,7 @@ internal sealed class LoosenWords
     private void Answers(Page page)
     {
         Ruling ruling = _a.Judgement.Ruling;
-        string chances = _a.Lever is null ? "no lever is said" : ChanceWords.Of(_a);
+        string chances = _a.Lever is null ? Reasons.NoBar : ChanceWords.Of(_a);
         page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal)}: {chances}");
         string safe = VerdictWords.Word(ruling.Safe).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal);
         string why = _more && Reasons.Of(_a, _units) is { Count: > 0 } reasons ? string.Join(' ', reasons) : Reasons.Why(_a, _units);
@@ -100,7 +100,7 @@ internal sealed class LoosenWords
         if (LooseningAnswers.Alike(_a) is { } alike)
         {
             page.Note("All alike", string.Create(CultureInfo.InvariantCulture,
-                $"one of {alike.Count} breaks: {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}; all come: {Range(alike.AllComeLow, alike.AllComeHigh)}"));
+                $"in 100 such jobs: all {alike.Count} come loose in {Range(alike.AllComeLow, alike.AllComeHigh)}, one or more break in {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}"));
         }
 
         if (_drawn is { } drawn)
@@ -115,12 +115,11 @@ internal sealed class LoosenWords
         JudgedLink[] links = [.. _a.Links.OrderBy(link => link.Limit.LimitNmm).Take(most)];
         if (links.Length > 0)
         {
-            var table = new Columns(_more ? "lrrrl" : "lrrr").Row(_more
-                ? ["part (weakest first)", "gives at", "load on it", "margin", ""]
-                : ["part (weakest first)", "gives at", "load on it", "margin"]);
+            string[] head = [$"part (weakest first), {_units.TorqueUnit}", "gives at", "load on it", "margin"];
+            var table = new Columns(_more ? "lrrrl" : "lrrr").Row(_more ? [.. head, ""] : head);
             foreach (LinkLimit limit in links.Select(link => link.Limit))
             {
-                string sets = limit.SetsNmm is { } set ? $"takes a set at {Number(set)}; " : "";
+                string sets = limit.SetsNmm is { } set ? $"stays bent from {Number(set)}; " : "";
                 string[] cells =
                 [
                     PartWords.Name(limit, _units), _units.LimitNumber(Nm(limit.LimitNmm)) + (limit.Confirmed ? "" : UnconfirmedWords.Mark),
@@ -150,9 +149,9 @@ internal sealed class LoosenWords
         page.Note("Before you pull", Cautions.Of(_a));
     }
 
-    private static string Range(double low, double high) => UnitStyle.Fixed(100 * low, 0) == UnitStyle.Fixed(100 * high, 0)
-        ? UnitStyle.InHundred(low)
-        : $"{UnitStyle.Fixed(100 * low, 0)} to {UnitStyle.InHundred(high)}";
+    private static string Range(double low, double high) => (UnitStyle.Fixed(100 * low, 0), UnitStyle.Fixed(100 * high, 0)) is var (from, to) && from == to
+        ? from
+        : $"{from} to {to}";
 
     private string Drawn(double share) =>
         $"{UnitStyle.Fixed(100 * share, 2)} ± {UnitStyle.Fixed(100 * _drawn!.Error(share), 2)}";

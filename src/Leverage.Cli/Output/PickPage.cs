@@ -2,7 +2,6 @@ using System.Globalization;
 using Leverage.Assessments;
 using Leverage.Wording;
 using Leverage.Workshop.Picking;
-using UnitsNet;
 
 namespace Leverage.Cli.Output;
 
@@ -33,12 +32,12 @@ internal sealed class PickPage
     private void Write(Page page, int most)
     {
         page.Title(LooseningTitle.Of(_pick.Nut.Setup, _units));
-        NutFigures nut = _pick.Nut.Nut;
-        page.Figure("It takes", $"{Number(nut.LowNmm)} · {Number(nut.LikelyNmm)} · {_units.Torque(Nm(nut.HighNmm))}", $"easy · likely · hard{UnconfirmedWords.Mark}");
+        FigureLine takes = LooseningFigures.Takes(_pick.Nut, _units)[0];
+        page.Figure(takes.Label, takes.Value, takes.Note);
         PickTally tally = _pick.Tally;
         page.Note("Tried", string.Create(
             CultureInfo.InvariantCulture,
-            $"{tally.Sets} sets of tools in {tally.Setups} ways: {tally.Go} go, {tally.Care} care, {tally.Short} short, {tally.Stop} stop; {Who()}"));
+            $"{tally.Sets} sets of tools in {tally.Setups} ways, pulled by {Who()}: {tally.Go} go, {tally.Care} care, {tally.Short} short, {tally.Stop} stop"));
         SetUps(page, most);
         MoveTable.Write(page, _pick.Moves, _units);
         foreach (string watch in WatchWords.Of(First, _units).Take(_more ? int.MaxValue : 1))
@@ -85,8 +84,4 @@ internal sealed class PickPage
             }
         }
     }
-
-    private string Number(double torqueNmm) => _units.TorqueNumber(Nm(torqueNmm));
-
-    private static Torque Nm(double torqueNmm) => Torque.FromNewtonMillimeters(torqueNmm);
 }

@@ -28,8 +28,10 @@ internal sealed class SlipPage
             page.Figure(state, angle, what);
         }
 
-        page.Line($"(friction {UnitStyle.Trim(_a.Setup.GripFriction.Low, 2)} in the check; typical "
-            + $"{UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2)} holds to {VerdictWords.Angle(_a.Typical.HeldRad, _a.Setup.Hands.Stance.Push)}){Mark}");
+        string low = UnitStyle.Trim(_a.Setup.GripFriction.Low, 2);
+        string usual = UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2);
+        page.Note($"Friction{Mark}", low == usual ? $"{low}, as given"
+            : $"{low}, the slippery end; the usual {usual} holds to {VerdictWords.Angle(_a.Typical.HeldRad, _a.Setup.Hands.Stance.Push)}");
         page.Space();
         Listed(page, "Makes it worse", SlipWords.Worse(_a, _units));
         Listed(page, "Helps", SlipWords.Helps(_a, _units));
@@ -50,7 +52,7 @@ internal sealed class SlipPage
     {
         foreach (string line in lines)
         {
-            page.Note(label, line);
+            page.Note(label, $"{line.TrimEnd('.')}.");
             label = "";
         }
     }

@@ -25,8 +25,8 @@ internal sealed class TightenWords
         page.Space();
         page.Verdict(_a.Verdict, JointLines.Why(result, _units));
         JointWords.Rest(page, result, _units);
-        page.Figure("To loosen", _units.Torque(result.Loosening), "same friction; rust comes on top");
-        page.Note("It goes into", Split());
+        page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
+        page.Note("Torque goes to", Split());
         page.Note("Assumed", UnconfirmedWords.Explained(Assumed(), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named"
             + (_a.Setup.NewBolt ? "." : ", new bolts where the maker wants them."));
@@ -39,21 +39,21 @@ internal sealed class TightenWords
         if (_a is { AdapterSetting: { } setting, Setup.Adapter: { } fitting })
         {
             page.Figure("Set", _units.Torque(setting), $"on the wrench: {target} at the nut; adapter "
-                + $"{_units.Length(fitting.Adapter)} at {UnitStyle.Angle(fitting.Angle)}, grip at {_units.Length(fitting.Wrench)}");
+                + $"{_units.Length(fitting.Adapter)} at {UnitStyle.Angle(fitting.Angle)}, your grip {_units.Length(fitting.Wrench)} out");
         }
 
         if (_a is { HangAt: { } at, Setup.HungMass: { } mass })
         {
-            page.Figure("Hang it", _units.Any(at), $"from the nut's axis along a level bar: {_units.Mass(mass)} at rest there "
-                + $"is {target}; the bar's own weight comes on top");
+            page.Figure("Hang it", _units.Any(at), $"out from the middle of the nut on a level bar: {_units.Mass(mass)} at rest there "
+                + $"makes {target}; the bar's own weight adds to it");
         }
 
         if (_a.Setup.Torque is not null)
         {
             PreloadFigures end = _a.Result.End;
             string then = _a.Result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";
-            page.Figure("Preload", _units.Preload(end.Likely), $"likely, by {target}{then}; "
-                + $"{UnitStyle.Figures(_units.PreloadValue(end.Low))} to {_units.Preload(end.High)}");
+            page.Figure("Preload", _units.Preload(end.Likely), $"likely from {target}{then}; "
+                + $"{UnitStyle.Figures(_units.PreloadValue(end.Low))} to {_units.Preload(end.High)} possible");
         }
         else if (_a.AdapterSetting is null && _a.HangAt is null)
         {
@@ -62,11 +62,11 @@ internal sealed class TightenWords
     }
 
     private string How() => _a.SetByLow
-        ? $"so that friction as low as {JointWords.Friction(_a.Friction.Low)} only just yields the bolt"
+        ? $"the most a slippery thread allows, at friction {JointWords.Friction(_a.Friction.Low)}"
         : $"{UnitStyle.Percent(_a.Setup.YieldShare)} of yield at friction {JointWords.Friction(_a.Friction.Likely)}";
 
     private string Split() => $"stretching the bolt {UnitStyle.Percent(_a.Split.Pitch / _a.Target)}, thread friction "
-        + $"{UnitStyle.Percent(_a.Split.Thread / _a.Target)}, face friction {UnitStyle.Percent(_a.Split.Face / _a.Target)}; "
+        + $"{UnitStyle.Percent(_a.Split.Thread / _a.Target)}, friction under the nut or head {UnitStyle.Percent(_a.Split.Face / _a.Target)}; "
         + $"nut factor {UnitStyle.Fixed(_a.NutFactor, 3)}";
 
     private string Assumed() => JointWords.Assumed(_a.Result, _units) + (_a.Setup.TorsionFactor == TensionAndTorsion.Plastic

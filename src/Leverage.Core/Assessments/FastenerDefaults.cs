@@ -108,7 +108,7 @@ internal static class FastenerDefaults
 
     private static Heating? Heating(LooseningRequest request) => request.Heat is not { } part ? null
         : request.HeatedBy is { } by ? new Heating(part, by.Kelvins)
-        : throw new InputException("heat", "says nothing without how much hotter than the rest.", LooseningFields.By.Cure);
+        : throw new InputException("heat", "is of no use without how much hotter that part is than the rest.", LooseningFields.By.Cure);
 
     /// <summary>What it was tightened to: as given, else by what can be seen.</summary>
     private static StartTorque Start(LooseningRequest request, Place? place, List<Assumption> assumed)
@@ -120,7 +120,7 @@ internal static class FastenerDefaults
 
         if (request.Then is not null)
         {
-            throw new InputException("torque", "a turn follows it, and it is not said itself.", LooseningFields.Torque.Cure);
+            throw new InputException("torque", "a turn is given, but not the torque before it.", LooseningFields.Torque.Cure);
         }
 
         if (BySight.Start(place, request.AcrossFlats?.Millimeters, request.Thread, request.Tool == ToolKind.Key) is not { } start)
@@ -128,7 +128,7 @@ internal static class FastenerDefaults
             string near = string.Join(", ", BySight.Nearest(place, request.AcrossFlats?.Millimeters).Select(row => row.Application));
             throw new InputException(
                 "torque",
-                $"nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: {near}.",
+                $"nothing says how tight the nut is. Give the torque, or hexagon or thread with where the nut sits. Nearest in the table: {near}.",
                 LooseningFields.Torque.Cure);
         }
 
@@ -152,7 +152,7 @@ internal static class FastenerDefaults
             return width;
         }
 
-        assumed.Add(new Assumption("hexagon not judged", null, "its width is not said"));
+        assumed.Add(new Assumption("hexagon not judged", null, "its width is not given"));
         return null;
     }
 }

@@ -53,7 +53,7 @@ internal static class HoldDefaults
         bool foot = request is { OnStands: true, WheelLoad: null } && Has(request, Restraint.Helper);
         return request.VehicleMass ?? (parking || foot
             ? throw new InputException(
-                "held-by", $"a {(parking ? "parking" : "foot")} brake is rated by the vehicle's mass.", LooseningFields.VehicleMass.Cure)
+                "held-by", $"what a {(parking ? "parking" : "foot")} brake holds follows from the vehicle's mass.", LooseningFields.VehicleMass.Cure)
             : Mass.FromKilograms(4 * (request.WheelLoad ?? Force.Zero).Newtons / HangingWeight.StandardGravity));
     }
 
@@ -71,7 +71,7 @@ internal static class HoldDefaults
 
         if (request.VehicleMass is not { } mass)
         {
-            throw new InputException("held-by", "grip needs the load on the wheel, or the vehicle's mass.", LooseningFields.WheelLoad.Cure);
+            throw new InputException("held-by", "how well the tyre grips needs the load on the wheel, or the vehicle's mass.", LooseningFields.WheelLoad.Cure);
         }
 
         Force quarter = Force.FromNewtons(mass.Kilograms * HangingWeight.StandardGravity / 4);
@@ -100,7 +100,7 @@ internal static class HoldDefaults
 
         if (request.ChockHeight is { } height)
         {
-            return height <= radius ? height : throw new InputException("chock", "a chock higher than the wheel's radius is no chock. Give its height in use.");
+            return height <= radius ? height : throw new InputException("chock", "a chock cannot be higher than the middle of the wheel.");
         }
 
         Length usual = UsualChock(radius);
@@ -125,7 +125,7 @@ internal static class HoldDefaults
         !Has(request, Restraint.Bar)
             ? Length.Zero
             : request.StudBarDiameter
-                ?? throw new InputException("held-by", "a bar across the studs holds by its own bending.", LooseningFields.HoldBar.Cure);
+                ?? throw new InputException("held-by", "what a bar across the studs holds follows from its diameter.", LooseningFields.HoldBar.Cure);
 
     private static bool Has(LooseningRequest request, Restraint restraint) => request.HeldBy?.Contains(restraint) == true;
 }

@@ -87,7 +87,7 @@ internal static class LeverDefaults
         }
         else if (diameter is null)
         {
-            assumed.Add(new Assumption("bar bending not judged", null, "its diameter is not said"));
+            assumed.Add(new Assumption("bar bending not judged", null, "its diameter is not given"));
         }
 
         if (request.BarYield is null && diameter is not null)
@@ -101,7 +101,7 @@ internal static class LeverDefaults
 
     private static FlexPin? Pin(LooseningRequest request) => request.BarPin is not { } diameter ? null
         : request.BarPinPlanes is { } apart ? new FlexPin(diameter, apart)
-        : throw new InputException("bar-pin", "says nothing without the thickness of the tang it runs through.", LooseningFields.BarPinPlanes.Cure);
+        : throw new InputException("bar-pin", "is of no use without the thickness of the tang the pin runs through.", LooseningFields.BarPinPlanes.Cure);
 
     private static Tube TubeOf(LooseningRequest request, TubeText text, List<Assumption> assumed)
     {
@@ -130,7 +130,7 @@ internal static class LeverDefaults
     {
         if (bar.Diameter is not { } diameter)
         {
-            throw new InputException("tube", "its fit needs the bar's diameter, or the drive for the usual bar of it.", LooseningFields.BarDiameter.Cure);
+            throw new InputException("tube", "whether the tube goes over the bar needs the bar's diameter; the drive will do too.", LooseningFields.BarDiameter.Cure);
         }
 
         if (tube.Bore < diameter)

@@ -25,7 +25,7 @@ public static class LooseningDefaults
         Hands hands = Stand(request, assumed);
         if (request is { Tool: null or ToolKind.Socket, Drive: null })
         {
-            assumed.Add(new Assumption("drive square not judged", null, "its size is not said"));
+            assumed.Add(new Assumption("drive square not judged", null, "its size is not given"));
         }
 
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);

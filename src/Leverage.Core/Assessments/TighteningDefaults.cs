@@ -114,7 +114,7 @@ internal static class TighteningDefaults
         }
 
         Length wrench = request.Wrench
-            ?? throw new InputException("adapter", "says nothing without the wrench, from its square to the middle of its grip.", TighteningFields.Wrench.Cure);
+            ?? throw new InputException("adapter", "is of no use without the wrench, from its square to the middle of its grip.", TighteningFields.Wrench.Cure);
         Angle angle = request.Angle ?? Angle.Zero;
         return wrench + adapter * Math.Cos(angle.Radians) > Length.Zero
             ? new AdapterFitting(adapter, wrench, angle)
@@ -123,5 +123,5 @@ internal static class TighteningDefaults
 
     private static TappedHole? Tapped(TighteningRequest request) => request.Engagement is not { } engagement ? null
         : request.Tapped is { } material ? new TappedHole(engagement, TappedMaterial.Named(material))
-        : throw new InputException("engagement", "says nothing without what it is tapped into.", TighteningFields.Tapped.Cure);
+        : throw new InputException("engagement", "is of no use without what the hole is tapped into.", TighteningFields.Tapped.Cure);
 }

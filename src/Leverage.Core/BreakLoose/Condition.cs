@@ -57,7 +57,7 @@ public sealed record Condition(
                 "loosening" => GrowthBasis.Loosening,
                 _ => throw row.Error("basis", "book or loosening"),
             },
-            Growth.Through(row.Number("growth_p10"), row.Number("growth_p50"), row.Number("growth_p90")),
+            Growth.Through(row.Number("growth_easy"), row.Number("growth_likely"), row.Number("growth_hard")),
             Locker(row),
             row.Number("running_share"),
             row.Number("stud_share"),

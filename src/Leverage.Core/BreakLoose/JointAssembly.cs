@@ -62,7 +62,7 @@ public sealed class JointAssembly
         if (fastener is { Then: not null } and not { Thread: not null, Grade.YieldMpa: > 0 })
         {
             throw new Reading.InputException(
-                "torque", "the turn after it says nothing without the thread and its grade.", new Reading.Cure("thread", "M14x1.5"));
+                "torque", "the turn after it is of no use without the thread and its grade.", new Reading.Cure("thread", "M14x1.5"));
         }
 
         if (fastener.Thread is not { } thread)

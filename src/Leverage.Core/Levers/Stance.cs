@@ -121,6 +121,6 @@ public sealed record Stance(
     };
 
     private static Spread Column(TableRow row, string who) => new(
-        row.Number($"{who}_p50_n"),
-        LogNormalSpread.SigmaFromP5P95(row.Number($"{who}_p5_n"), row.Number($"{who}_p95_n")));
+        row.Number($"{who}_likely_n"),
+        LogNormalSpread.SigmaFromP5P95(row.Number($"{who}_weak_n"), row.Number($"{who}_strong_n")));
 }

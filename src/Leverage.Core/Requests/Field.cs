@@ -152,7 +152,7 @@ internal sealed class Field<TRequest, T>(
 
         if (Needs.Count > 0 && !Needs.OfType<Field<TRequest>>().Any(field => field.IsSaid(request)))
         {
-            throw new InputException(Name, $"says nothing without {string.Join(" or ", Needs.Select(field => field.Label))}.", Needs[0].Cure);
+            throw new InputException(Name, $"is of no use without {string.Join(" or ", Needs.Select(field => field.Label))}.", Needs[0].Cure);
         }
     }
 }

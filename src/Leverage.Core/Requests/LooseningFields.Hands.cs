@@ -14,7 +14,7 @@ internal static partial class LooseningFields
         r => r.Stance, (r, v) => r with { Stance = v }, leftOut: "stand-push");
 
     internal static readonly Field<LooseningRequest, Person> Person = F.Of(
-        "person", Kinds.Choice(("man", Levers.Person.Man), ("woman", Levers.Person.Woman)), "column of the stance table",
+        "person", Kinds.Choice(("man", Levers.Person.Man), ("woman", Levers.Person.Woman)), "whose strength to take",
         r => r.Person, (r, v) => r with { Person = v }, leftOut: "man");
 
     internal static readonly Field<LooseningRequest, Mass> Body = F.Of(
@@ -22,7 +22,7 @@ internal static partial class LooseningFields
         r => r.Body, (r, v) => r with { Body = v }, leftOut: "84.6kg; woman 66.8kg");
 
     internal static readonly Field<LooseningRequest, Force> Force = F.Of(
-        "force", Kinds.Force("450N"), "your own, read off a bathroom scale pushed so: 60kg", r => r.Force, (r, v) => r with { Force = v });
+        "force", Kinds.Force("450N"), "your own push, read off a bathroom scale: 60kg", r => r.Force, (r, v) => r with { Force = v });
 
     internal static readonly Field<LooseningRequest, int> People = F.Of(
         "people", Kinds.Choice(("1", 1), ("2", 2)), "on the lever together", r => r.People, (r, v) => r with { People = v }, leftOut: "1");
@@ -35,7 +35,7 @@ internal static partial class LooseningFields
         "room", Kinds.Length("900mm"), "longest lever there is room for", r => r.Room, (r, v) => r with { Room = v }, leftOut: "no limit");
 
     internal static readonly Field<LooseningRequest, Length> StandOff = F.Of(
-        "stand-off", Kinds.Length("80mm", AcceptedRange.LengthOrZero), "lever's plane to the nut's without an extension: socket depth",
+        "stand-off", Kinds.Length("80mm", AcceptedRange.LengthOrZero), "how far the bar stands off the nut, without an extension",
         r => r.StandOff, (r, v) => r with { StandOff = v });
 
     internal static readonly Field<LooseningRequest, Length> Engagement = F.Of(
@@ -45,18 +45,18 @@ internal static partial class LooseningFields
         "on-stands", "the vehicle is on support stands", r => r.OnStands, (r, v) => r with { OnStands = v });
 
     internal static readonly Field<LooseningRequest, IReadOnlyList<Restraint>> HeldBy = F.Of(
-        "held-by", Kinds.HeldBy, "brake,old-brake,gear,chock,helper,bar; none", r => r.HeldBy, (r, v) => r with { HeldBy = v });
+        "held-by", Kinds.HeldBy, "what holds the wheel: brake,old-brake,gear,chock,helper,bar; none", r => r.HeldBy, (r, v) => r with { HeldBy = v });
 
     internal static readonly Field<LooseningRequest, Mass> VehicleMass = F.Of(
-        "mass", Kinds.Mass("1250kg", AcceptedRange.Vehicle), "of the vehicle, laden",
+        "mass", Kinds.Mass("1250kg", AcceptedRange.Vehicle), "of the vehicle with its load",
         r => r.VehicleMass, (r, v) => r with { VehicleMass = v }, needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Force> WheelLoad = F.Of(
-        "wheel-load", Kinds.Force("3200N"), "on that wheel",
+        "wheel-load", Kinds.Force("3200N"), "load on that wheel",
         r => r.WheelLoad, (r, v) => r with { WheelLoad = v }, leftOut: "a quarter of mass", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> TyreRadius = F.Of(
-        "tyre-radius", Kinds.Length("300mm"), "axle to ground",
+        "tyre-radius", Kinds.Length("300mm"), "middle of the wheel to the ground",
         r => r.TyreRadius, (r, v) => r with { TyreRadius = v }, leftOut: "300mm", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> Chock = F.Of(
@@ -64,11 +64,11 @@ internal static partial class LooseningFields
         r => r.ChockHeight, (r, v) => r with { ChockHeight = v }, leftOut: "a third of tyre-radius", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, string> Ground = F.Of(
-        "ground", Kinds.Row("ground", "a ground", "dry-concrete"), "table ground",
+        "ground", Kinds.Row("ground", "a ground", "dry-concrete"), "what the wheel stands on: table ground",
         r => r.Ground, (r, v) => r with { Ground = v }, leftOut: "dry-concrete", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, HalfShafts> HalfShafts = F.Of(
-        "half-shafts", Kinds.Choice(("both", Holding.HalfShafts.Both), ("one", Holding.HalfShafts.One)), "still in",
+        "half-shafts", Kinds.Choice(("both", Holding.HalfShafts.Both), ("one", Holding.HalfShafts.One)), "half shafts still in",
         r => r.HalfShafts, (r, v) => r with { HalfShafts = v }, leftOut: "both", needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> HoldBar = F.Of(
@@ -83,7 +83,7 @@ internal static partial class LooseningFields
         "engine-running", "its servo helps the foot brake", r => r.EngineRunning, (r, v) => r with { EngineRunning = v });
 
     internal static readonly Field<LooseningRequest, double> Ratio = F.Of(
-        "ratio", Kinds.Number("13", new AcceptedRange(1, 200, "")), "turns of the engine for one of the wheels in that gear",
+        "ratio", Kinds.Number("13", new AcceptedRange(1, 200, "")), "turns of the engine for one turn of the wheels in that gear",
         r => r.Ratio, (r, v) => r with { Ratio = v }, leftOut: "13", needs: [HeldBy]);
 
     /// <summary>Who pulls.</summary>

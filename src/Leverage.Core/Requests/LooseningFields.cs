@@ -10,9 +10,9 @@ namespace Leverage.Requests;
 internal static partial class LooseningFields
 {
     internal static readonly Field<LooseningRequest, TorqueAndTurn> Torque = F.Of(
-        "torque", Kinds.TorqueAndTurn("460Nm"), "what it was tightened to: 460Nm, '100Nm + 90deg'",
+        "torque", Kinds.TorqueAndTurn("460Nm"), "what the nut was tightened to: 460Nm, '100Nm + 90deg'",
         r => r.BookTorque is { } torque ? new TorqueAndTurn(torque, r.Then) : null,
-        (r, v) => r with { BookTorque = v.Torque, Then = v.Turn }, leftOut: "by what can be seen", inPlace: true);
+        (r, v) => r with { BookTorque = v.Torque, Then = v.Turn }, leftOut: "a guess by what you can see", inPlace: true);
 
     internal static readonly Field<LooseningRequest, ScrewThread> Thread = F.Of(
         "thread", Kinds.Thread, "size: M24x1.5, M24 (coarse), 1/2-20", r => r.Thread, (r, v) => r with { Thread = v });
@@ -22,15 +22,15 @@ internal static partial class LooseningFields
         r => r.Grade, (r, v) => r with { Grade = v }, leftOut: Kinds.UsualGrade, needs: [Thread]);
 
     internal static readonly Field<LooseningRequest, double> Friction = F.Of(
-        "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "at assembly",
-        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: "0.14, and 1.4 each way");
+        "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "of the thread when it was tightened",
+        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: "0.14, from 0.10 to 0.20");
 
     internal static readonly Field<LooseningRequest, string> Condition = F.Of(
         "condition", Kinds.Row("conditions", "a condition", "rusted"), "clean, used, rusted, salted, … : table conditions",
         r => r.Condition, (r, v) => r with { Condition = v }, leftOut: "used; road wheel rusted, exhaust heat-rusted");
 
     internal static readonly Field<LooseningRequest, Torque> Prevailing = F.Of(
-        "prevailing", Kinds.Torque("15Nm"), "a locknut's own grip", r => r.Prevailing, (r, v) => r with { Prevailing = v });
+        "prevailing", Kinds.Torque("15Nm"), "torque a locknut takes to turn with nothing clamped", r => r.Prevailing, (r, v) => r with { Prevailing = v });
 
     internal static readonly Field<LooseningRequest, bool> LeftHand = F.Flag(
         "left-hand", "left-hand thread: turn clockwise to loosen", r => r.LeftHand, (r, v) => r with { LeftHand = v });
@@ -43,11 +43,11 @@ internal static partial class LooseningFields
         "soaked", "soaked in penetrant for a day", r => r.Soaked, (r, v) => r with { Soaked = v });
 
     internal static readonly Field<LooseningRequest, HeatedPart> Heat = F.Of(
-        "heat", Kinds.Choice(("stud", HeatedPart.Stud), ("nut", HeatedPart.Nut), ("housing", HeatedPart.Housing)), "part heated",
+        "heat", Kinds.Choice(("stud", HeatedPart.Stud), ("nut", HeatedPart.Nut), ("housing", HeatedPart.Housing)), "part you heat",
         r => r.Heat, (r, v) => r with { Heat = v }, needs: [Thread]);
 
     internal static readonly Field<LooseningRequest, TemperatureDelta> By = F.Of(
-        "by", Kinds.Warming("150C"), "how much hotter than the rest: 150C",
+        "by", Kinds.Warming("150C"), "how much hotter that part is than the rest: 150C",
         r => r.HeatedBy, (r, v) => r with { HeatedBy = v }, needs: [Heat]);
 
     internal static readonly Field<LooseningRequest, Length> Hex = F.Of(
@@ -66,17 +66,17 @@ internal static partial class LooseningFields
         "on", Kinds.Place, "where it sits: hub, wheel, crank, … : table places", r => r.On, (r, v) => r with { On = v });
 
     internal static readonly Field<LooseningRequest, Torque> Held = F.Of(
-        "held", Kinds.Torque("300Nm"), "what this nut has stood and not moved", r => r.Held, (r, v) => r with { Held = v });
+        "held", Kinds.Torque("300Nm"), "torque at which this nut stayed tight", r => r.Held, (r, v) => r with { Held = v });
 
     internal static readonly Field<LooseningRequest, IReadOnlyList<Torque>> Came = F.Of(
-        "came", Kinds.Torques, "what like nuts came loose at; commas between",
+        "came", Kinds.Torques, "torques at which nuts like it came loose, commas between",
         r => r.Came.Count > 0 ? r.Came : null, (r, v) => r with { Came = v });
 
     internal static readonly Field<LooseningRequest, int> Count = F.Of(
         "count", Kinds.Count("5", new AcceptedRange(1, 1000, "")), "how many alike", r => r.Count, (r, v) => r with { Count = v }, leftOut: "1");
 
     internal static readonly Field<LooseningRequest, int> Points = F.Of(
-        "points", Kinds.Choice(("6", 6), ("12", 12)), "of socket or ring", r => r.Points, (r, v) => r with { Points = v }, leftOut: "6");
+        "points", Kinds.Choice(("6", 6), ("12", 12)), "points of socket or ring", r => r.Points, (r, v) => r with { Points = v }, leftOut: "6");
 
     internal static readonly Field<LooseningRequest, string> Worn = F.Of(
         "worn", Kinds.Row("corner-wear", "a wear of corners", "worn"), "corners: new, worn, rounded",
@@ -86,8 +86,8 @@ internal static partial class LooseningFields
         "engaged", Kinds.Share("40%"), "share of the hexagon's height the tool covers", r => r.Engaged, (r, v) => r with { Engaged = v }, leftOut: "80%");
 
     internal static readonly Field<LooseningRequest, string> NutClass = F.Of(
-        "nut-class", Kinds.Row("nut-classes", "a class of nut", "8"), "steel of the hexagon: 5 6 8 10 12, head",
-        r => r.NutClass, (r, v) => r with { NutClass = v }, leftOut: "unknown: 330MPa");
+        "nut-class", Kinds.Row("nut-classes", "a class of nut", "8"), "class stamped on the nut: 5 6 8 10 12; head for a bolt",
+        r => r.NutClass, (r, v) => r with { NutClass = v }, leftOut: "unknown, weak steel of 330MPa");
 
     internal static readonly Field<LooseningRequest, Length> ClampedLength = F.Of(
         "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: "3 diameters", needs: [Thread]);
@@ -102,15 +102,15 @@ internal static partial class LooseningFields
         "adapters", Kinds.Adapters, "between bar and socket, bar side first: 3/4-1/2", Steps, Stepped);
 
     internal static readonly Field<LooseningRequest, Length> Extension = F.Of(
-        "extension", Kinds.Length("125mm"), "between bar and socket: its length",
+        "extension", Kinds.Length("125mm"), "length of an extension between bar and socket",
         r => r.Extension, (r, v) => r with { Extension = v }, needs: [Drive]);
 
     internal static readonly Field<LooseningRequest, Length> Bar = F.Of(
-        "bar", Kinds.Length("600mm"), "bar, square to end (spanner or key: its length)", r => r.Bar, (r, v) => r with { Bar = v });
+        "bar", Kinds.Length("600mm"), "length of the bar, square to end; of a spanner or key", r => r.Bar, (r, v) => r with { Bar = v });
 
     internal static readonly Field<LooseningRequest, Length> BarDiameter = F.Of(
-        "bar-diameter", Kinds.Length("18mm"), "of its handle",
-        r => r.BarDiameter, (r, v) => r with { BarDiameter = v }, leftOut: "by drive", needs: [Bar]);
+        "bar-diameter", Kinds.Length("18mm"), "diameter of the bar's handle",
+        r => r.BarDiameter, (r, v) => r with { BarDiameter = v }, leftOut: "usual for the drive", needs: [Bar]);
 
     internal static readonly Field<LooseningRequest, Pressure> BarYield = F.Of(
         "bar-yield", Kinds.Stress("900MPa"), "yield of its steel",
@@ -121,7 +121,7 @@ internal static partial class LooseningFields
         r => r.StraightHandle, (r, v) => r with { StraightHandle = v }, leftOut: "usual share of its drive", needs: [Bar]);
 
     internal static readonly Field<LooseningRequest, Angle> BarTaper = F.Of(
-        "bar-taper", Kinds.Angle("1deg", 20), "taper of the handle to its end",
+        "bar-taper", Kinds.Angle("1deg", 20), "taper of the handle towards its end",
         r => r.Taper, (r, v) => r with { Taper = v }, leftOut: "0deg", needs: [Bar]);
 
     internal static readonly Field<LooseningRequest, Length> BarPin = F.Of(
@@ -138,7 +138,7 @@ internal static partial class LooseningFields
     internal static readonly Field<LooseningRequest, Length> Bore = F.Of(
         "bore", Kinds.Length("30mm"), "measured bore of tube or jack handle", r => r.Tube?.Bore, (r, v) => r with
         {
-            Tube = r.Tube is { } tube ? tube with { Bore = v } : throw new InputException("bore", "says nothing without tube.", Tube!.Cure),
+            Tube = r.Tube is { } tube ? tube with { Bore = v } : throw new InputException("bore", "is of no use without tube.", Tube!.Cure),
         });
 
     internal static readonly Field<LooseningRequest, Pressure> TubeYield = F.Of(
@@ -146,22 +146,22 @@ internal static partial class LooseningFields
         r => r.TubeYield, (r, v) => r with { TubeYield = v }, leftOut: "195MPa", needs: [Tube]);
 
     internal static readonly Field<LooseningRequest, Length> Overlap = F.Of(
-        "overlap", Kinds.Length("250mm"), "how far it goes on",
+        "overlap", Kinds.Length("250mm"), "how far the tube goes on",
         r => r.Overlap, (r, v) => r with { Overlap = v }, leftOut: "all the straight handle", needs: [Tube]);
 
     internal static readonly Field<LooseningRequest, string> Surface = F.Of(
-        "surface", Kinds.Row("handle-friction", "a state of the surface", "dry"), "of the bar: dry, chrome, rusty, oily, greasy",
+        "surface", Kinds.Row("handle-friction", "a state of the surface", "dry"), "of the bar's handle: dry, chrome, rusty, oily, greasy",
         r => r.Surface, (r, v) => r with { Surface = v }, leftOut: "dry");
 
     internal static readonly Field<LooseningRequest, double> SurfaceFriction = F.Of(
-        "surface-friction", Kinds.Number("0.20", AcceptedRange.SurfaceFriction), "of tube on bar, instead of surface",
+        "surface-friction", Kinds.Number("0.20", AcceptedRange.SurfaceFriction), "friction of tube on bar, if you know it",
         r => r.SurfaceFriction, (r, v) => r with { SurfaceFriction = v });
 
     internal static readonly Field<LooseningRequest, Angle> StartPastSquare = F.Of(
-        "start-past-square", Kinds.Angle("0deg", 80), "where the pull begins, past square", r => r.StartPastSquare, (r, v) => r with { StartPastSquare = v }, leftOut: "0deg");
+        "start-past-square", Kinds.Angle("0deg", 80), "bar's angle where the pull begins; square is level for a push", r => r.StartPastSquare, (r, v) => r with { StartPastSquare = v }, leftOut: "0deg");
 
     internal static readonly Field<LooseningRequest, Angle> PastSquare = F.Of(
-        "past-square", Kinds.Angle("30deg", 80), "where the swing ends, past square",
+        "past-square", Kinds.Angle("30deg", 80), "bar's angle where the swing ends",
         r => r.PastSquare, (r, v) => r with { PastSquare = v }, leftOut: "30deg");
 
     /// <summary>The nut.</summary>

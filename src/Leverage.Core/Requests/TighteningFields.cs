@@ -21,11 +21,11 @@ internal static class TighteningFields
         r => r.Grade, (r, v) => r with { Grade = v }, leftOut: Kinds.UsualGrade, needs: [Thread]);
 
     internal static readonly Field<TighteningRequest, double> Friction = F.Of(
-        "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "coefficient, thread and face",
+        "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "of thread and face",
         r => r.Friction, (r, v) => r with { Friction = v }, leftOut: "0.14; 0.10 to 0.196");
 
     internal static readonly Field<TighteningRequest, string> Lubrication = F.Of(
-        "lubrication", Kinds.Row("friction", "a lubrication", "oiled"), "its range by lubricant: table friction",
+        "lubrication", Kinds.Row("friction", "a lubrication", "oiled"), "what is on the thread: table friction",
         r => r.Lubrication, (r, v) => r with { Lubrication = v });
 
     internal static readonly Field<TighteningRequest, Length> WasherFace = F.Of(
@@ -40,7 +40,7 @@ internal static class TighteningFields
         r => r.YieldShare, (r, v) => r with { YieldShare = v }, leftOut: "90%");
 
     internal static readonly Field<TighteningRequest, double> Torsion = F.Of(
-        "torsion", Kinds.Choice(("plastic", TensionAndTorsion.Plastic), ("elastic", TensionAndTorsion.Elastic)), "how torsion counts",
+        "torsion", Kinds.Choice(("plastic", TensionAndTorsion.Plastic), ("elastic", TensionAndTorsion.Elastic)), "how twisting the bolt counts",
         r => r.Torsion, (r, v) => r with { Torsion = v }, leftOut: "plastic; older tables elastic");
 
     internal static readonly Field<TighteningRequest, TorqueAndTurn> Torque = F.Of(
@@ -57,7 +57,7 @@ internal static class TighteningFields
         r => r.With, (r, v) => r with { With = v }, leftOut: "wrench; angle after a turn");
 
     internal static readonly Field<TighteningRequest, int> Castle = F.Of(
-        "castle", Kinds.Count("6", new AcceptedRange(3, 24, "")), "castle nut: how many slots, 6 if not counted",
+        "castle", Kinds.Count("6", new AcceptedRange(3, 24, "")), "slots of a castle nut; 6 if not counted",
         r => r.CastleSlots, (r, v) => r with { CastleSlots = v });
 
     internal static readonly Field<TighteningRequest, Length> ClampedLength = F.Of(
@@ -71,13 +71,13 @@ internal static class TighteningFields
         "left-hand", "left-hand thread", r => r.LeftHand, (r, v) => r with { LeftHand = v });
 
     internal static readonly Field<TighteningRequest, bool> Staked = F.Flag(
-        "staked", "its collar is staked", r => r.Staked, (r, v) => r with { Staked = v });
+        "staked", "the nut has a collar to stake", r => r.Staked, (r, v) => r with { Staked = v });
 
     internal static readonly Field<TighteningRequest, bool> Locker = F.Flag(
         "locker", "thread locker goes on it", r => r.Locker, (r, v) => r with { Locker = v });
 
     internal static readonly Field<TighteningRequest, bool> Adjustable = F.Flag(
-        "adjustable", "it sets the play of a bearing", r => r.AdjustableBearing, (r, v) => r with { AdjustableBearing = v });
+        "adjustable", "the nut sets the play of a bearing", r => r.AdjustableBearing, (r, v) => r with { AdjustableBearing = v });
 
     internal static readonly Field<TighteningRequest, bool> RoughThread = F.Flag(
         "rough-thread", "thread dirty, rusty or damaged", r => r.RoughThread, (r, v) => r with { RoughThread = v });
@@ -86,11 +86,11 @@ internal static class TighteningFields
         "new-bolt", "bolt and nut are new", r => r.NewBolt, (r, v) => r with { NewBolt = v });
 
     internal static readonly Field<TighteningRequest, Mass> ByWeight = F.Of(
-        "by-weight", Kinds.Mass("20kg", AcceptedRange.Body), "where on a level bar to hang this mass?",
+        "by-weight", Kinds.Mass("20kg", AcceptedRange.Body), "a weight instead of a wrench: where on a level bar?",
         r => r.ByWeight, (r, v) => r with { ByWeight = v });
 
     internal static readonly Field<TighteningRequest, Length> Adapter = F.Of(
-        "adapter", Kinds.Length("60mm", AcceptedRange.LengthOrZero), "wrench square to nut: what to set?",
+        "adapter", Kinds.Length("60mm", AcceptedRange.LengthOrZero), "length of an adapter, wrench square to nut: what to set?",
         r => r.Adapter, (r, v) => r with { Adapter = v });
 
     internal static readonly Field<TighteningRequest, Length> Wrench = F.Of(
@@ -98,15 +98,15 @@ internal static class TighteningFields
         r => r.Wrench, (r, v) => r with { Wrench = v }, needs: [Adapter]);
 
     internal static readonly Field<TighteningRequest, Angle> Angle = F.Of(
-        "angle", Kinds.Angle("90deg", 180), "adapter against the wrench",
+        "angle", Kinds.Angle("90deg", 180), "angle between adapter and wrench",
         r => r.Angle, (r, v) => r with { Angle = v }, leftOut: "0deg", needs: [Adapter]);
 
     internal static readonly Field<TighteningRequest, Length> Engagement = F.Of(
-        "engagement", Kinds.Length("18mm"), "thread engaged in a tapped hole: will it strip?",
+        "engagement", Kinds.Length("18mm"), "length of thread in a tapped hole: will it strip?",
         r => r.Engagement, (r, v) => r with { Engagement = v });
 
     internal static readonly Field<TighteningRequest, string> Tapped = F.Of(
-        "tapped", Kinds.Tapped, "what it is tapped into: aluminium, iron, … : table tapped-materials",
+        "tapped", Kinds.Tapped, "what the hole is in: aluminium, iron, … : table tapped-materials",
         r => r.Tapped, (r, v) => r with { Tapped = v }, needs: [Engagement]);
 
     /// <summary>The joint itself.</summary>

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Leverage.Wording;
 
-/// <summary>Words of what heat does, what it does not, and what is near that minds it.</summary>
+/// <summary>Words of what heat does, what it does not, and what is near that heat harms.</summary>
 public static class HeatWords
 {
     private static readonly string[] Near = ["nitrile-seal-briefly", "bearing", "grease", "insert-nut", "locker-softens"];
@@ -19,7 +19,7 @@ public static class HeatWords
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
         return assessment.Heat is { } heat
-            ? [Effect(heat, style), Limits(style), "no flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing to be kept"]
+            ? [Effect(heat, style), Limits(style), "No flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
             : [];
     }
 
@@ -28,12 +28,12 @@ public static class HeatWords
         string by = style.Warming(TemperatureDelta.FromKelvins(heat.Heating.ByK));
         return heat.Heating.Part switch
         {
-            HeatedPart.Stud => $"stud {by} hotter than what it clamps: {UnitStyle.Percent(heat.PreloadShare)} of the clamp is left; "
-                + $"it is gone at {style.Warming(heat.ReleaseAt)}; the rust is still there",
-            HeatedPart.Housing => $"clamped part {by} hotter than the bolt: the clamp rises to {UnitStyle.Percent(heat.PreloadShare)}; "
-                + $"with a steel bolt in aluminium, both warm, the thread opens {Opening(heat.AluminiumClearance, style)}",
-            _ => $"nut {by} hotter: its flanks open {Opening(heat.FlankOpening, style)}, the clamp barely changes; "
-                + "the gain is the broken rust bond and the oil drawn in, for which no figure is known: none is counted here",
+            HeatedPart.Stud => $"The stud is {by} hotter than what it clamps: {UnitStyle.Percent(heat.PreloadShare)} of the clamp is left. "
+                + $"At {style.Warming(heat.ReleaseAt)} hotter the clamp is gone. The rust is still there.",
+            HeatedPart.Housing => $"The clamped part is {by} hotter than the bolt: the clamp rises to {UnitStyle.Percent(heat.PreloadShare)}. "
+                + $"With a steel bolt in aluminium, both warm, the thread opens {Opening(heat.AluminiumClearance, style)}.",
+            _ => $"The nut is {by} hotter: its thread opens {Opening(heat.FlankOpening, style)}, the clamp barely changes. "
+                + "Heat breaks the rust and draws oil in. That gain has no known figure and changes no chance here.",
         };
     }
 
@@ -41,9 +41,9 @@ public static class HeatWords
     {
         var limits = Near
             .Select(key => RowLookup.Named("nearby-limits", key, "a thing near the heat"))
-            .Select(row => $"{row.Text("words").Split(';', ',')[0]} {style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}"
-                + (row.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : ""));
-        return $"what is near minds it: {string.Join(", ", limits)}";
+            .Select(row => $"{row.Text("words").Split(';', ',')[0]} ({style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}"
+                + $"{(row.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : "")})");
+        return $"Heat harms: {string.Join(", ", limits)}.";
     }
 
     private static string Opening(Length length, UnitStyle style) =>

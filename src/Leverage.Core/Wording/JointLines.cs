@@ -29,7 +29,7 @@ public static class JointLines
         Add(result.Castle is not null, "Castle nut", result.Castle is { } castle ? Castle(castle, units) : "");
         Add(setup.Staked, "Staked", "fit a new nut, tighten, then press its collar into the slot. Never stake one place twice.");
         Add(setup.Locker, "Locker", "clean both threads of oil first. Wet locker oils the thread about like oil; tighten before it sets.");
-        Add(setup.RoughThread, "Rough thread", $"clean or recut it first. Dirty or rusty, the same torque leaves about {units.Preload(Rough(result))}.");
+        Add(setup.RoughThread, "Rough thread", $"clean or recut it first. Dirty or rusty, the same torque clamps with only about {units.Preload(Rough(result))}.");
         return lines;
 
         void Add(bool holds, string label, string words)
@@ -65,10 +65,10 @@ public static class JointLines
         ArgumentNullException.ThrowIfNull(angle);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(units);
-        string to = $"from {units.Preload(result.FirstStage.Likely)} to {units.Preload(angle.Preload)} likely";
+        string to = $"takes the preload from {units.Preload(result.FirstStage.Likely)} to a likely {units.Preload(angle.Preload)}";
         return angle.Yields
-            ? $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}° and stays {units.Fine(angle.Stretch)} longer, "
-                + $"{UnitStyle.Fixed(100 * angle.StretchShare, 1)} % of its grip: renew the bolt each time."
+            ? $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}°. It stays {units.Fine(angle.Stretch)} longer, "
+                + $"{UnitStyle.Fixed(100 * angle.StretchShare, 1)} % of its grip: fit a new bolt each time."
             : $"{to}. The bolt does not yield.";
     }
 
@@ -78,11 +78,12 @@ public static class JointLines
     public static string Scatter(TighteningMethod method)
     {
         ArgumentNullException.ThrowIfNull(method);
-        string from = method.Low < method.High ? $"{UnitStyle.Fixed(100 * method.Low, 0)} to " : "";
+        string from = method.Low < method.High ? $"{UnitStyle.Fixed(100 * method.Low, 0)} to " : "up to ";
         string click = method.Name == "wrench"
-            ? $" Pull a clicking wrench once: pulled again it gets about {UnitStyle.Percent(TighteningMethod.SecondClick)} over."
+            ? $" Click once: a second click adds about {UnitStyle.Percent(TighteningMethod.SecondClick)}."
             : "";
-        return $"{method.Words}: the clamp misses by {from}{UnitStyle.Percent(method.High)}, largest {UnitStyle.Fixed(method.AlphaA, 1)} times the smallest.{click}";
+        return $"{method.Words}: the clamp is off by {from}{UnitStyle.Percent(method.High)}. "
+            + $"The tightest of many bolts clamps {UnitStyle.Fixed(method.AlphaA, 1)} times the loosest.{click}";
     }
 
     /// <summary>What is left of the likely preload once the joint has settled.</summary>
@@ -94,7 +95,7 @@ public static class JointLines
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(units);
         var (least, most) = result.Settled;
-        return $"{UnitStyle.Figures(units.PreloadValue(least))} to {units.Preload(most)} of the likely preload, days later";
+        return $"{UnitStyle.Figures(units.PreloadValue(least))} to {units.Preload(most)} of the likely preload is left";
     }
 
     /// <summary>When the thread of the hole or bolt strips.</summary>
@@ -109,26 +110,26 @@ public static class JointLines
         ArgumentNullException.ThrowIfNull(hole);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(units);
-        string other = hole.Material.Else is { } more ? $" Taken for the plain name; {more.Words} shears at {units.Stress(more.Shear)}, this at {units.Stress(hole.Material.Shear)}." : "";
-        return $"the {(strip.HoleStrips ? "hole's" : "bolt's")} thread, {units.Length(hole.Engagement)} in {hole.Material.Words}; "
-            + $"preload up to {units.Preload(result.End.High)}: margin {UnitStyle.Fixed(strip.Safety, 1)}.{other}";
+        string other = hole.Material.Else is { } more ? $" You named no alloy: {more.Words} would shear at {units.Stress(more.Shear)}, this one shears at {units.Stress(hole.Material.Shear)}." : "";
+        return $"the thread of the {(strip.HoleStrips ? "hole" : "bolt")}, {units.Length(hole.Engagement)} in {hole.Material.Words}. "
+            + $"Preload goes up to {units.Preload(result.End.High)}: margin {UnitStyle.Fixed(strip.Safety, 1)}.{other}";
     }
 
     private static string Bolt(JointAssessment result) => result.Quote switch
     {
         null => "The bearing's play decides, not the preload.",
-        TorqueVerdict.Fits => "The bolt clamps well and does not yield.",
-        TorqueVerdict.Low => $"It uses {Share(result.End.YieldShare.Likely)} of yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
+        TorqueVerdict.Fits => "The bolt clamps well and is not stretched for good.",
+        TorqueVerdict.Low => $"This torque uses {Share(result.End.YieldShare.Likely)} of the bolt's yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
             + "For a plug or a union it can be right.",
-        TorqueVerdict.Yields when result.Angle is not null && result.FirstStage.YieldShare.Likely <= 1 => "The turn takes the bolt past yield, as such bolts are meant to be.",
-        TorqueVerdict.Yields => "It yields the bolt at the likely friction.",
-        _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"It takes the bolt to {Share(result.End.YieldShare.Likely)} of yield at the likely friction.",
-        _ => $"It yields the bolt if friction is as low as {UnitStyle.Trim(result.Friction.Low, 3)}: know your lubricant.",
+        TorqueVerdict.Yields when result.Angle is not null && result.FirstStage.YieldShare.Likely <= 1 => "The turn stretches the bolt for good, as such bolts are meant to.",
+        TorqueVerdict.Yields => "The bolt stretches for good at the likely friction.",
+        _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"The bolt reaches {Share(result.End.YieldShare.Likely)} of its yield at the likely friction.",
+        _ => $"The bolt stretches for good if friction is as low as {UnitStyle.Trim(result.Friction.Low, 3)}: know your lubricant.",
     };
 
     private static string Castle(CastleFigures castle, UnitStyle units) =>
-        $"start at the low end of its range, then on to the next slot, never back. A whole slot is {UnitStyle.Angle(castle.Step)} and adds up to "
-        + $"{units.Preload(castle.Adds)}: {Share(castle.YieldShare)} of yield{(castle.YieldShare > 1 ? ", past it" : "")}.";
+        $"start at the low end of the torque range, then on to the next slot, never back. A whole slot is {UnitStyle.Angle(castle.Step)} and adds up to "
+        + $"{units.Preload(castle.Adds)}. That makes {Share(castle.YieldShare)} of yield{(castle.YieldShare > 1 ? ", too much" : "")}.";
 
     /// <summary>Preload of a dirty or rusty thread: nut factor 0.35 (engineers' mail archive, seaintarchive.org).</summary>
     private static UnitsNet.Force Rough(JointAssessment result) => UnitsNet.Force.FromNewtons(

@@ -26,7 +26,8 @@ public static class LooseningFigures
             $"easy {Number(assessment.Nut.LowNmm, style)}, likely {Number(assessment.Nut.LikelyNmm, style)}, hard {style.Torque(Nm(assessment.Nut.HighNmm))}"
                 + Mark(assessment.Setup.Fastener.Condition.Status),
             "");
-        string who = $"{(assessment.Setup.Hands.Two ? "two people, " : "")}{assessment.Setup.Hands.Stance.Key}, {style.Mass(assessment.Setup.Hands.Body)}{Mark(assessment.Setup.Hands.Stance.Status)}";
+        string mass = style.Mass(assessment.Setup.Hands.Body) + Mark(assessment.Setup.Hands.Stance.Status);
+        string who = $"{(assessment.Setup.Hands.Two ? "two people, " : "")}{assessment.Setup.Hands.Stance.Key}, {mass}";
         if (assessment.Lever is not { } lever)
         {
             return
@@ -37,13 +38,14 @@ public static class LooseningFigures
             ];
         }
 
+        double makes = assessment.Hand.Quantile(0.5) * lever.ReachMm;
         return
         [
             takes,
             new(
                 "You make",
-                $"likely {Number(assessment.Hand.Quantile(0.5) * lever.ReachMm, style)}, strong pull {style.Torque(Nm(assessment.Judgement.StrongPullNmm))}",
-                who),
+                $"likely {Number(makes, style)}, strong pull {style.Torque(Nm(assessment.Judgement.StrongPullNmm))}",
+                makes > assessment.Judgement.StrongPullNmm ? $"nut turns first; {mass}" : who),
             new("Lever", $"needed {style.Reach(assessment.NeededLikely)}, yours {style.Reach(Mm(lever.ReachMm))}", "nut to middle of the hands"),
         ];
     }
@@ -65,9 +67,9 @@ public static class LooseningFigures
                     $"to {VerdictWords.Angle(tube.Checked.HeldRad, assessment.Setup.Hands.Stance.Push)}",
                     $"best overlap {style.Length(tube.BestOverlap)}"),
                 new(
-                    "End of its swing",
+                    "Once it turns",
                     $"to {VerdictWords.Angle(tube.Checked.EndRad, assessment.Setup.Hands.Stance.Push)}",
-                    $"{UnitStyle.Percent(tube.EndShare)} of the torque is left there"),
+                    $"the nut then takes {UnitStyle.Percent(tube.EndShare)} of the torque"),
                 new("Tube bears", $"{style.Force(tube.TipReaction)} at the tip", $"{style.Force(tube.MouthReaction)} at the mouth"
                     + (tube.WillMark ? ": the mouth marks the bar" : "")),
             ];
@@ -93,7 +95,7 @@ public static class LooseningFigures
         {
             lines.Add(new(
                 "When it lets go",
-                $"hands {UnitStyle.Fixed(release.Turns.MetersPerSecond, 1)} m/s",
+                $"hands reach {UnitStyle.Fixed(release.Turns.MetersPerSecond, 1)} m/s",
                 $"{UnitStyle.Fixed(release.Snaps.MetersPerSecond, 1)} m/s if something snaps"
                     + (release.Energy is { } energy ? $"; {UnitStyle.Figures(energy.Joules)} J stored" : "")));
         }

@@ -75,20 +75,20 @@ public static class PartWords
     /// <returns>A phrase.</returns>
     public static string Source(LinkLimit link) => link.Source switch
     {
-        LimitSource.CornerSolids => "our own solids of a corner",
+        LimitSource.CornerSolids => "our own finite elements",
         LimitSource.TestTorque => $"{Standard(link.Kind)} test torque",
         LimitSource.BetweenSizes => $"between two sizes of {Standard(link.Kind)}",
-        LimitSource.SeriesLaw => "ISO 1711-1 series A by its law",
+        LimitSource.SeriesLaw => "ISO 1711-1 series A, by its formula",
         LimitSource.RecalledTest => "recalled test torque, unconfirmed",
-        LimitSource.LeastSquare => "plastic at 39 HRC, unconfirmed",
-        LimitSource.BarOfSquare => "what its square stands; measure the bar",
+        LimitSource.LeastSquare => "smallest legal square, 39 HRC, unconfirmed",
+        LimitSource.BarOfSquare => "as strong as its square; measure the bar",
         LimitSource.Folds => "folds",
         LimitSource.DoubleShear => "double shear at yield",
         LimitSource.PlasticTube => "fully plastic, EN 1993-1-1 class 1",
         LimitSource.ElasticTube => "first yield, not class 1",
         LimitSource.JackHandle => "least: 450 N at a jack handle's end, AS 2615",
         LimitSource.Dent => "1 % dent, DNV-RP-C204",
-        LimitSource.DentAtMouth => "0.7 of the tip's, finite elements",
+        LimitSource.DentAtMouth => "0.7 of the tip, by finite elements",
         _ => "twists off at its root",
     };
 

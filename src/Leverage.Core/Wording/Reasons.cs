@@ -37,9 +37,13 @@ public static class Reasons
 
     /// <summary>Why it is safe, or is not: the first reason, or what a verdict without one rests on.</summary>
     internal static string Why(LooseningAssessment a, UnitStyle style) => Safety(a, style).FirstOrDefault()
-        ?? (a.Judgement.Ruling.Safe != Safe.Yes ? "no socket, spanner, key or square was judged"
+        ?? (a.Lever is null ? NoBar
+            : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
             : SetupLinks.NotJudged(a.Setup, [.. a.Links.Select(link => link.Limit)]).Count > 0 ? "no part that was judged breaks at a strong pull"
             : "no part breaks at a strong pull");
+
+    /// <summary>What is missing where no pull could be judged.</summary>
+    internal const string NoBar = "give the length of your bar";
 
     internal static IEnumerable<VerdictRules> Rules(VerdictRules rules) =>
         Enum.GetValues<VerdictRules>().Where(rule => rule != VerdictRules.None && rules.HasFlag(rule));

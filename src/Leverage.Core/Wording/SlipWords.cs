@@ -66,13 +66,13 @@ public static class SlipWords
         SlipAngles angles = assessment.Here.Checked;
         string turn = UnitStyle.Angle(UnitsNet.Angle.FromRadians(assessment.Setup.TurnRad));
         string clamp = assessment.ClampGone
-            ? "the clamp is gone, only your grip holds the tube"
-            : "the jam falls with the torque; you still push as before";
+            ? "The clamp is gone: only your grip holds the tube."
+            : "The tube jams less, and you still push as before.";
         return
         [
-            ("Nut holds", Angle(assessment, angles.HeldRad), "the harder you pull, the harder it jams: only the angle makes a difference"),
-            ("End of swing", Angle(assessment, angles.EndRad), $"{UnitStyle.Percent(assessment.EndShare)} of the torque is left after a turn of {turn}: {clamp}"),
-            ("Something snaps", Angle(assessment, angles.SnapRad), "nothing grips the tube: it can fly off"),
+            ("Nut holds", Angle(assessment, angles.HeldRad), "A harder pull jams the tube harder: only the angle counts."),
+            ("Nut turns", Angle(assessment, angles.EndRad), $"After {turn} the nut takes {UnitStyle.Percent(assessment.EndShare)} of the torque. {clamp}"),
+            ("Something snaps", Angle(assessment, angles.SnapRad), "Nothing grips the tube: it can fly off."),
         ];
     }
 
@@ -89,14 +89,14 @@ public static class SlipWords
         string Holds(double rad) => rad > 0 ? $"holds to {Angle(assessment, rad)}" : "slides off even at a square pull";
         return
         [
-            "oil or grease on the bar: " + string.Join(", ", assessment.Curves.Select(curve => $"{curve.State} {(curve.HeldRad[here] > 0 ? "to " + Angle(assessment, curve.HeldRad[here]) : "none")}")),
-            $"a loose tube: yours has {UnitStyle.Percent(assessment.PlayShare)} play and leans {Deg(assessment.Here.TiltRad)}; "
-                + $"a snug one {Holds(assessment.SnugRad)}"
-                + (assessment.PlayShare > Tube.LoosePlayShare ? " (over 15 % is loose)" : ""),
-            $"a long overlap: {Length(longest.OverlapMm, style)} {Holds(longest.Checked.HeldRad)}; gentle on the tube, but it slides sooner",
+            "oil or grease on the bar: " + string.Join(", ", assessment.Curves.Select(curve => $"{curve.State} {(curve.HeldRad[here] > 0 ? "to " + Angle(assessment, curve.HeldRad[here]) : "not at all")}")),
+            $"a loose tube: yours is {UnitStyle.Percent(assessment.PlayShare)} wider than the bar and leans {Deg(assessment.Here.TiltRad)}"
+                + (assessment.PlayShare > Tube.LoosePlayShare ? " (over 15 % is loose)" : "") + $"; a snug one {Holds(assessment.SnugRad)}",
+            $"a long overlap: {Length(longest.OverlapMm, style)} {Holds(longest.Checked.HeldRad)}; the tube dents less, but slides off sooner",
             $"a short overlap: {Length(shortest.OverlapMm, style)} leans {Deg(shortest.TiltRad)}, {Holds(shortest.Checked.HeldRad)}, "
                 + $"and the tube breaks at {Newtons(shortest.GivesAtN, style)} of your hands",
-            "a bar that tapers to its end, and bouncing: each swing frees the tube, and it slides outward",
+            "a bar that tapers to its end",
+            "bouncing: each bounce frees the tube, and the tube creeps outward",
         ];
     }
 
@@ -110,18 +110,18 @@ public static class SlipWords
         ArgumentNullException.ThrowIfNull(style);
         SlipRow best = assessment.Best;
         string stands = best.GivesAtN < assessment.StrongN
-            ? $"and the tube still breaks at {Newtons(best.GivesAtN, style)}: no overlap stands a strong pull of {Newtons(assessment.StrongN, style)}"
-            : $"the best overlap that stands a strong pull of {Newtons(assessment.StrongN, style)}";
+            ? $"but breaks at {Newtons(best.GivesAtN, style)}, below a strong pull of {Newtons(assessment.StrongN, style)}, as at any overlap"
+            : $"and takes a strong pull of {Newtons(assessment.StrongN, style)}";
         var lines = new List<string>
         {
-            $"push it on {Length(best.OverlapMm, style)}: holds to {Angle(assessment, best.Checked.HeldRad)}, {stands}",
+            $"push the tube on {Length(best.OverlapMm, style)}, the best overlap: it holds to {Angle(assessment, best.Checked.HeldRad)}, {stands}",
             $"start {Before(assessment.Setup.Hands.Stance.Push)}, and stop at {Angle(assessment, assessment.Here.Checked.EndRad)}",
-            "degrease bar and tube, file the mouth square; a bolt through tube and bar holds without friction",
+            "clean off oil and grease; file the tube's mouth square; a bolt through tube and bar holds without friction",
         };
         if (assessment.TippingRatio is { } ratio)
         {
             lines.Add($"the lever stands {UnitStyle.Fixed(ratio, 1)} times as far off as the socket sits deep: "
-                + (ratio > 1 ? "support the head with a hand or a stand, or it tips off the nut" : "little tipping, a hand under the head is enough"));
+                + (ratio > 1 ? "support the head with a hand or a stand, or the socket tips off the nut" : "a hand under the head is enough"));
         }
 
         return lines;

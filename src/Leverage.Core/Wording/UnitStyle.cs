@@ -65,7 +65,7 @@ public sealed class UnitStyle
     public string Reach(Length length) => _us ? $"{Fixed(length.Inches, 1)} in" : $"{Fixed(length.Meters, 2)} m";
 
     /// <summary>A short length, such as a tube's wall: "33.7 mm", "134 mm", "1.33 in".</summary>
-    public string Length(Length length) => _us ? $"{Trim(length.Inches, length.Inches < 3 ? 3 : 1)} in" : $"{Trim(length.Millimeters, length.Millimeters < 100 ? 1 : 0)} mm";
+    public string Length(Length length) => _us ? $"{Trim(length.Inches, InchDecimals(length.Inches))} in" : $"{Trim(length.Millimeters, length.Millimeters < 100 ? 1 : 0)} mm";
 
     /// <summary>A length as threads are given: "11.188 mm", "0.4405 in".</summary>
     public string Fine(Length length) => _us ? $"{Fixed(length.Inches, 4)} in" : $"{Fixed(length.Millimeters, 3)} mm";
@@ -83,9 +83,13 @@ public sealed class UnitStyle
     /// <summary>An angle: "38°".</summary>
     public static string Angle(Angle angle) => $"{Fixed(angle.Degrees, 0)}°";
 
-    /// <summary>A rise of temperature: "150 K", "270 °F".</summary>
+    /// <summary>A tenth of an inch from 3 in; below it three figures, but every digit of a sixteenth.</summary>
+    private static int InchDecimals(double inches) =>
+        inches >= 3 ? 1 : Math.Abs(16 * inches - Math.Round(16 * inches)) < 1e-6 ? 4 : inches < 1 ? 3 : 2;
+
+    /// <summary>A rise of temperature: "150 °C", "270 °F".</summary>
     public string Warming(TemperatureDelta warming) =>
-        _us ? $"{Fixed(warming.DegreesFahrenheit, 0)} °F" : $"{Fixed(warming.Kelvins, 0)} K";
+        _us ? $"{Fixed(warming.DegreesFahrenheit, 0)} °F" : $"{Fixed(warming.Kelvins, 0)} °C";
 
     /// <summary>A temperature of something near: "120 °C", "248 °F".</summary>
     public string Temperature(Temperature temperature) =>

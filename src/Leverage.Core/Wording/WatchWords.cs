@@ -44,12 +44,12 @@ public static class WatchWords
 
         if (a.Nut.Joint.FrictionRaised)
         {
-            yield return $"{style.Torque(fastener.BookTorque)} passes yield of this thread: friction was higher, or the bolt has stretched.";
+            yield return $"{style.Torque(fastener.BookTorque)} is more than this bolt takes. Its thread was rough, or the bolt has stretched.";
         }
 
         if (a.Nut.Joint.TurnedPastYield)
         {
-            yield return "The turn took this bolt past yield, it stays longer: fit a new one.";
+            yield return "The turn at tightening stretched this bolt for good: fit a new one.";
         }
 
         if (a.Setup.Place is { } place && place.Near.Contains("oil", StringComparer.Ordinal) && place.Key == "drain-plug")
@@ -72,8 +72,8 @@ public static class WatchWords
 
         if (a.Setup.StandOff is { } off && off > UnitsNet.Length.Zero)
         {
-            yield return $"The lever turns {style.Length(off)} off the nut and tips the socket"
-                + $"{(a.Setup.Tool.Extension is null ? "" : ", and its square bends too")}: hold the head up with your other hand.";
+            yield return $"The lever turns {style.Length(off)} off the nut and tips the socket. "
+                + $"{(a.Setup.Tool.Extension is null ? "" : "The extension bends too. ")}Hold the head up with your other hand.";
         }
     }
 
@@ -109,10 +109,10 @@ public static class WatchWords
         }
 
         string safe = VerdictWords.Angle(tube.Checked.HeldRad, a.Setup.Hands.Stance.Push);
-        yield return $"The tube stays on to {safe} while the nut holds; if something snaps nothing grips it.";
+        yield return $"The tube stays on to {safe} while the nut holds. If something snaps, nothing grips the tube.";
         if (tube.PlayShare > Tubes.Tube.LoosePlayShare)
         {
-            yield return $"The tube is loose, {UnitStyle.Percent(tube.PlayShare)} of the bar: a snugger one slides later.";
+            yield return $"The tube is {UnitStyle.Percent(tube.PlayShare)} wider than the bar: a snugger tube stays on longer.";
         }
     }
 }

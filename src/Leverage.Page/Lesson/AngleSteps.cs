@@ -39,7 +39,7 @@ internal static class AngleSteps
         return Step(
             "It comes off in the moment the nut lets go",
             [
-                $"A nut that starts to turn needs less than one that sticks: here {share} of it is left at the end of your swing. The jam falls by as much, but your body leans on as before.",
+                $"A nut that starts to turn needs less than one that sticks: here {share} of it is left at the end of your swing. The tube jams that much less, but your body still leans on the tube as before.",
                 $"So an angle that was safe is safe no more. If something snaps, no jam is left at all: {(angles.SnapRad < 0 ? "any bar that is level or lower" : "any sinking bar")} throws the tube. "
                     + "Bouncing does the same at every swing, a little at a time.",
             ],
@@ -59,11 +59,11 @@ internal static class AngleSteps
         return Step(
             "What helps",
             [
-                "A short overlap jams harder, but it tilts more and dents the tube; a long one is gentle on the tube, but slides sooner. For each tube there is a best overlap between.",
+                "A short overlap jams harder, but it tilts more and dents the tube; a long one dents the tube less, but slides off sooner. For each tube there is a best overlap between.",
                 .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(Sentence),
             ],
             "overlaps",
-            "Read it off the figure: at which overlap does your tube stay on to the widest angle and still stand your force?",
+            "Read it off the figure: at which overlap does your tube stay on to the widest angle and still take your force?",
             n.LengthUnit,
             n.LengthValue(best.OverlapMm),
             n.LengthValue(WithinMm),

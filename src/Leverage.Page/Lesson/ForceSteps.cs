@@ -35,7 +35,7 @@ internal static class ForceSteps
         return Step(
             "The tube touches the bar at two places",
             [
-                "There is always some play, so the tube tilts until it bears on the bar's tip, inside, and on the handle at its own mouth. Nowhere else.",
+                "There is always some play, so the tube tilts. It then bears in two places only: inside on the bar's tip, and on the handle at its own mouth.",
                 $"Your hands push down {beyond} beyond the tip. The tip must push up, harder than you do, and the mouth is pressed down to make up the difference. The tube is a lever of its own, with the tip for a fulcrum.",
             ],
             "reactions",

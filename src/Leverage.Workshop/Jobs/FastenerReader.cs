@@ -96,7 +96,7 @@ internal static class FastenerReader
 
     /// <summary>The grade; of one behind a thread that cannot be read nothing is said.</summary>
     private static string? Grade(TomlSection section, ScrewThread? thread) => section.Value("grade", text => thread is null
-        ? section.Has("thread") ? null : throw new InputException("grade", "says nothing without thread.", LooseningFields.Thread.Cure)
+        ? section.Has("thread") ? null : throw new InputException("grade", "is of no use without thread.", LooseningFields.Thread.Cure)
         : GradeCatalog.Bolt(text, thread).Name);
 
     private static string[] Stances(TomlSection section) =>

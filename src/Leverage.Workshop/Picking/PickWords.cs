@@ -39,7 +39,7 @@ public static class PickWords
             parts.Add($"margin {UnitStyle.Fixed(judged.Margin, 1)}");
         }
 
-        parts.Add($"{UnitStyle.Percent(setUp.Effort)} of your pull");
+        parts.Add($"takes {UnitStyle.Percent(setUp.Effort)} of your pull");
         parts.Add(setUp.Stance.Key);
         return string.Join(" · ", parts);
     }

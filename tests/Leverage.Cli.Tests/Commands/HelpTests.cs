@@ -26,18 +26,20 @@ public sealed class HelpTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void The_help_of_a_command_explains_every_option_and_shows_an_example_that_answers(string name)
+    public void The_help_of_a_command_explains_every_option_and_shows_two_examples_that_answer(string name)
     {
         string[] lines = Lines(Ran.Here(name, "--help"));
         LeverageCommand command = CommandList.All.Single(entry => entry.Name == name).Build();
-        string example = Assert.Single(lines, line => line.StartsWith($"  leverage {name} ", StringComparison.Ordinal));
-        Answers(example);
+        string[] examples = [.. lines.SkipWhile(line => line != "Examples:").Skip(1).TakeWhile(line => line.Length > 0)];
+        Assert.Equal(command.Examples.Select(example => $"  leverage {example}"), examples);
+        Assert.Equal(2, examples.Length);
+        Assert.All(examples, Answers);
         Assert.All(command.Symbols, symbol =>
         {
             Assert.Contains(lines, line => line.StartsWith($"  {symbol.Name}", StringComparison.Ordinal));
             Assert.False(string.IsNullOrWhiteSpace(symbol.Description), symbol.Name);
         });
-        Assert.All(lines.Where(line => line != example), line => Assert.InRange(line.Length, 0, 80));
+        Assert.All(lines.Except(examples), line => Assert.InRange(line.Length, 0, 80));
     }
 
     [Fact]

@@ -91,7 +91,7 @@ public sealed class PickTests : IDisposable
     [InlineData("pick 460Nm --hex 36mm --chest shared/pickup/chest.toml --person owne", "leverage: --person: 'owne' is not a person of the chest shared/pickup/chest.toml. Nearest: owner.")]
     [InlineData("pick 460Nm --hex 36mm --chest shared/pickup/chest.toml --stance stand-push,stand-pul", "leverage: --stance: 'stand-pul' is not a stance known here. Nearest: stand-pull")]
     [InlineData("pick 460Nm --hex 36mm --chest shared/pickup/chest.toml --force 500N", "leverage: --force: was measured in one stance")]
-    [InlineData("loosen 460Nm --bar \"long bar\"", "leverage: --bar: 'long bar' looks like a name: of what chest? Write it out, or name the chest. Write: --chest chest.toml --bar 600mm")]
+    [InlineData("loosen 460Nm --bar \"long bar\"", "leverage: --bar: 'long bar' looks like a name out of a chest, and no chest is named. Write: --chest chest.toml --bar 600mm")]
     [InlineData("loosen 460Nm --chest shared/pickup/chest.toml --bar \"lng bar\"", "leverage: --bar: 'lng bar' is not a bar of the chest shared/pickup/chest.toml. Nearest: long bar.")]
     [InlineData("loosen 460Nm --chest shared/pickup/chest.toml --bar \"long bar\" --drive 1/2", "leverage: --drive: the bar 'long bar' has a 3/4 in square, not 1/2.")]
     [InlineData("loosen 460Nm --bar 600mm --held-by wedge", "leverage: --held-by: 'wedge' holds nothing known here.")]

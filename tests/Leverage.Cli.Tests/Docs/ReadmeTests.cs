@@ -72,6 +72,34 @@ public sealed partial class ReadmeTests
     }
 
     [Fact]
+    public void The_five_steps_from_chest_to_sheet_work_as_they_are_typed()
+    {
+        string steps = Text("README.md").Split("## Your own tools, your own job")[1].Split("\n## ")[0];
+        string[] commands = [.. Named().Matches(steps).Select(match => match.Groups["command"].Value)];
+        Assert.Equal(5, commands.Length);
+        string folder = Directory.CreateTempSubdirectory("leverage-steps-").FullName;
+        try
+        {
+            foreach (string command in commands)
+            {
+                Ran ran = Ran.ForReal(Ran.Words(command), folder);
+                Assert.Equal((0, ""), (ran.Code, ran.Errors));
+                if (command.EndsWith("sheet.html", StringComparison.Ordinal))
+                {
+                    string job = Path.Combine(folder, "job.toml");
+                    File.WriteAllText(job, File.ReadAllText(job).Replace("# done = true  ", "done = true  ", StringComparison.Ordinal));
+                }
+            }
+
+            Assert.Contains("1&#xA0;of 3&#xA0;fasteners loose", File.ReadAllText(Path.Combine(folder, "sheet.html")), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public void The_first_page_is_short() => Assert.InRange(Text("README.md").Split('\n').Length - 1, 50, MostLines);
 
     [Fact]

@@ -40,7 +40,7 @@ public sealed class BadInputTests
         ("tighten --thread M12 --torsion elastc", "--torsion", "Write: plastic or elastic"),
         ("tighten --thread M12 --dw 10mm", "--dw", "must be larger than the hole"),
         ("tighten --thread M12 --adapter 60mm", "--adapter", "Write: --wrench 450mm"),
-        ("tighten --thread M12 --wrench 450mm", "--wrench", "says nothing without adapter. Write: --adapter 60mm"),
+        ("tighten --thread M12 --wrench 450mm", "--wrench", "is of no use without adapter. Write: --adapter 60mm"),
         ("tighten --thread M12 --adapter 500mm --wrench 450mm --angle 180deg", "--adapter", "no lever is left"),
         ("tighten --thread M12 --engagement 15mm", "--engagement", "Write: --tapped cast-aluminium"),
         ("tighten", "--thread", "Write: --thread M12x1.25"),
@@ -82,6 +82,7 @@ public sealed class BadInputTests
         Assert.Equal((2, ""), (ran.Code, ran.Answer));
         Assert.StartsWith($"leverage: {subject}: ", ran.Errors, StringComparison.Ordinal);
         Assert.Contains(says, ran.Errors, StringComparison.Ordinal);
+        Assert.DoesNotMatch(Docs.WordsTests.NotSaid(), ran.Errors);
         Assert.Equal(ran.Errors.Length - 1, ran.Errors.IndexOf('\n', StringComparison.Ordinal));
     }
 

@@ -7,7 +7,7 @@ namespace Leverage.Cli.Tests.Running;
 /// <summary>The command line asks nothing of any network.</summary>
 public sealed class OfflineTests
 {
-    public static TheoryData<string> Examples => [.. CommandList.All.Select(entry => entry.Build().Example)];
+    public static TheoryData<string> Examples => [.. CommandList.All.Select(entry => entry.Build().Examples[0])];
 
     [Theory]
     [MemberData(nameof(Examples))]

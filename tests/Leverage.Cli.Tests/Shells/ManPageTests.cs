@@ -13,7 +13,7 @@ public sealed class ManPageTests
         {
             LeverageCommand command = entry.Build();
             Assert.Contains($"\n.SS leverage {entry.Name}\n", page, StringComparison.Ordinal);
-            Assert.Contains($"\nleverage {command.Example.Replace("\"", "\\(dq", StringComparison.Ordinal)}\n", page, StringComparison.Ordinal);
+            Assert.All(command.Examples, example => Assert.Contains($"\nleverage {example}\n", page, StringComparison.Ordinal));
             Assert.All(command.Symbols, symbol => Assert.Contains($"\n.B {symbol.Name}", page, StringComparison.Ordinal));
         }
     }

@@ -43,7 +43,7 @@ public sealed class DefaultsTests
         { "friction 0.14 at assembly (0.10 to 0.20)", r => r with { Friction = null } },
         { "condition used* (years in service, dry)", r => r with { Condition = null } },
         { "across flats 36 mm (standard nut of this thread)", r => r with { AcrossFlats = null } },
-        { "drive square not judged (its size is not said)", r => r with { Drive = null } },
+        { "drive square not judged (its size is not given)", r => r with { Drive = null } },
         { "bar 15.5 mm* (usual for a 1/2 in drive; measure it)", r => r with { BarDiameter = null } },
         { "bar yield 900 MPa*", r => r with { BarYield = null } },
         { "tube yield 195 MPa* (the weakest tube steel)", r => r with { TubeYield = null } },
@@ -91,14 +91,14 @@ public sealed class DefaultsTests
     public void Without_a_drive_the_bar_s_bending_is_judged_only_when_its_diameter_is_given()
     {
         LooseningRequest bare = Asked.BareBar with { BarDiameter = null };
-        Assert.Contains("bar bending not judged (its diameter is not said)", Assumed(bare));
+        Assert.Contains("bar bending not judged (its diameter is not given)", Assumed(bare));
         Assert.Empty(Asked.Judged(bare).Links);
         Assert.Single(Asked.Judged(Asked.BareBar).Links);
     }
 
     [Fact]
     public void A_hexagon_the_tables_do_not_know_is_left_out_and_told() => Assert.Contains(
-        "hexagon not judged (its width is not said)", Assumed(Asked.BareBar));
+        "hexagon not judged (its width is not given)", Assumed(Asked.BareBar));
 
     [Fact]
     public void A_thread_whose_face_is_in_no_table_is_told()

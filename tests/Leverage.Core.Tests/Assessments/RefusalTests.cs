@@ -45,33 +45,33 @@ public sealed class RefusalTests
             r => r with { Tube = new TubeText(Mm(1100)) }
         },
         {
-            "bar-diameter: says nothing without bar. Write: bar 600mm",
+            "bar-diameter: is of no use without bar. Write: bar 600mm",
             r => r with { Bar = null }
         },
         {
-            "tube: its fit needs the bar's diameter, or the drive for the usual bar of it. Write: bar-diameter 18mm",
+            "tube: whether the tube goes over the bar needs the bar's diameter; the drive will do too. Write: bar-diameter 18mm",
             r => r with { Drive = null, BarDiameter = null }
         },
         {
-            "grade: says nothing without thread. Write: thread M24x1.5",
+            "grade: is of no use without thread. Write: thread M24x1.5",
             r => r with { Thread = null, Grade = "8.8" }
         },
         {
-            "torque: nothing says how tight it is: the torque, or its hexagon or thread with where it sits. Nearest in the table: "
+            "torque: nothing says how tight the nut is. Give the torque, or hexagon or thread with where the nut sits. Nearest in the table: "
             + "passenger car axle nut that sets the hub bearing, passenger car axle nut, hub bearing preset by its maker, "
             + "rear hub nut, older car or light truck, drum brake and taper bearings. Write: torque 460Nm",
             r => r with { BookTorque = null, Thread = null, AcrossFlats = null }
         },
         {
-            "held-by: a parking brake is rated by the vehicle's mass. Write: mass 1250kg",
+            "held-by: what a parking brake holds follows from the vehicle's mass. Write: mass 1250kg",
             r => r with { VehicleMass = null }
         },
         {
-            "held-by: grip needs the load on the wheel, or the vehicle's mass. Write: wheel-load 3200N",
+            "held-by: how well the tyre grips needs the load on the wheel, or the vehicle's mass. Write: wheel-load 3200N",
             r => r with { HeldBy = [Restraint.Helper], VehicleMass = null, WheelLoad = null }
         },
         {
-            "held-by: a foot brake is rated by the vehicle's mass. Write: mass 1250kg",
+            "held-by: what a foot brake holds follows from the vehicle's mass. Write: mass 1250kg",
             r => r with { HeldBy = [Restraint.Helper], OnStands = true, VehicleMass = null, WheelLoad = null }
         },
         {
@@ -83,15 +83,15 @@ public sealed class RefusalTests
             r => r with { AcrossFlats = Mm(23.8125), ToolSize = Mm(22) }
         },
         {
-            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
+            "chock: a chock cannot be higher than the middle of the wheel.",
             r => r with { ChockHeight = Mm(311) }
         },
         {
-            "chock: a chock higher than the wheel's radius is no chock. Give its height in use.",
+            "chock: a chock cannot be higher than the middle of the wheel.",
             r => r with { ChockHeight = Mm(301), TyreRadius = null }
         },
         {
-            "held-by: a bar across the studs holds by its own bending. Write: hold-bar 30mm",
+            "held-by: what a bar across the studs holds follows from its diameter. Write: hold-bar 30mm",
             r => r with { HeldBy = [Restraint.Bar] }
         },
         {

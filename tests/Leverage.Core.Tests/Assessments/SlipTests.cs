@@ -103,7 +103,7 @@ public sealed class SlipTests
         // F 109.69 kN; 72 mm of grip: 72/(400.9·207000) + 1/(207000·24·0.78715·exp(0.62873/3)) mm/N; 0.11792 mm of 1.5 mm pitch.
         Near.Equal(28.30, double.RadiansToDegrees(slip.ClampGoneRad!.Value), Share);
         Assert.True(slip.ClampGone);
-        Assert.Contains("the clamp is gone, only your grip holds the tube", SlipWords.States(slip)[1].What, StringComparison.Ordinal);
+        Assert.Contains("The clamp is gone: only your grip holds the tube.", SlipWords.States(slip)[1].What, StringComparison.Ordinal);
 
         // 0.6·(1 - 406.3/630.2); tan θ = 0.2·905/250 + tan(atan 0.2 - δ)·655/250 = 1.16908; atan of both less 1.67256.
         Near.Equal(0.21317, slip.EndShare, Share);

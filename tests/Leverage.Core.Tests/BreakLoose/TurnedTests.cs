@@ -71,11 +71,11 @@ public sealed class TurnedTests
     {
         var request = new LooseningRequest { BookTorque = Torque.FromNewtonMeters(60), Then = Angle.FromDegrees(90) };
         Assert.Equal(
-            "torque: the turn after it says nothing without the thread and its grade. Write: thread M14x1.5",
+            "torque: the turn after it is of no use without the thread and its grade. Write: thread M14x1.5",
             Assert.Throws<InputException>(() => Loosening.Assess(request)).Line);
         Assert.Throws<InputException>(() => Loosening.Assess(request with { Thread = ThreadCatalog.Named("M12"), Then = Angle.FromDegrees(-90) }));
         Assert.Equal(
-            "torque: a turn follows it, and it is not said itself. Write: torque 460Nm",
+            "torque: a turn is given, but not the torque before it. Write: torque 460Nm",
             Assert.Throws<InputException>(() => Loosening.Assess(request with { Thread = ThreadCatalog.Named("M12"), BookTorque = null })).Line);
     }
 

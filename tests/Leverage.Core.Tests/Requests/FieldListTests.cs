@@ -26,16 +26,16 @@ public sealed class FieldListTests
         { "hex: cannot use '0mm': accepted is 0.1mm to 10000mm.", Nut with { AcrossFlats = Length.FromMillimeters(0) } },
         { "past-square: cannot use '120deg': accepted is 0deg to 80deg.", Nut with { PastSquare = Angle.FromDegrees(120) } },
         { "bar-taper: cannot use '120deg': accepted is 0deg to 20deg.", Nut with { Taper = Angle.FromDegrees(120) } },
-        { "heat: says nothing without thread. Write: thread M24x1.5", Nut with { Heat = Leverage.BreakLoose.HeatedPart.Nut, HeatedBy = TemperatureDelta.FromKelvins(100) } },
-        { "by: says nothing without heat. Write: heat stud", Nut with { HeatedBy = TemperatureDelta.FromKelvins(100) } },
+        { "heat: is of no use without thread. Write: thread M24x1.5", Nut with { Heat = Leverage.BreakLoose.HeatedPart.Nut, HeatedBy = TemperatureDelta.FromKelvins(100) } },
+        { "by: is of no use without heat. Write: heat stud", Nut with { HeatedBy = TemperatureDelta.FromKelvins(100) } },
         { "friction: cannot use '-0.1': accepted is 0.02 to 1.", Nut with { Friction = -0.1 } },
         { "surface-friction: cannot use '0': accepted is 0.01 to 1.", Nut with { SurfaceFriction = 0 } },
         { "body: cannot use '300kg': accepted is 1kg to 250kg.", Nut with { Body = Mass.FromKilograms(300) } },
-        { "mass: says nothing without held by or on stands. Write: held-by brake,chock", Nut with { VehicleMass = Mass.FromKilograms(1000) } },
+        { "mass: is of no use without held by or on stands. Write: held-by brake,chock", Nut with { VehicleMass = Mass.FromKilograms(1000) } },
         { "mass: cannot use '100t': accepted is 1kg to 60000kg.", Nut with { VehicleMass = Mass.FromTonnes(100), HeldBy = [] } },
         { "tool: '' is not accepted here. Write: socket or ring or open or key", Nut with { Tool = (ToolKind)7 } },
-        { "overlap: says nothing without tube. Write: tube 33.7x3.2x1000mm", Nut with { Overlap = Length.FromMillimeters(100) } },
-        { "tube: says nothing without bar. Write: bar 600mm", new LooseningRequest { BookTorque = Nut.BookTorque, Tube = new TubeText(Length.FromMeters(1)) } },
+        { "overlap: is of no use without tube. Write: tube 33.7x3.2x1000mm", Nut with { Overlap = Length.FromMillimeters(100) } },
+        { "tube: is of no use without bar. Write: bar 600mm", new LooseningRequest { BookTorque = Nut.BookTorque, Tube = new TubeText(Length.FromMeters(1)) } },
     };
 
     [Theory]
@@ -77,7 +77,7 @@ public sealed class FieldListTests
         TighteningRequest joint = new() { Thread = Leverage.Threads.ThreadCatalog.Named("M12") };
         Assert.Equal("torque: is missing: the torque quoted. Write: torque 130Nm", Assert.Throws<InputException>(() => Checking.Assess(joint)).Line);
         Assert.Equal(
-            "adapter: says nothing without the wrench, from its square to the middle of its grip. Write: wrench 450mm",
+            "adapter: is of no use without the wrench, from its square to the middle of its grip. Write: wrench 450mm",
             Assert.Throws<InputException>(() => Tightening.Assess(joint with { Adapter = Length.FromMillimeters(60) })).Line);
         Assert.Equal(
             "yield-share: cannot use '150%': accepted is 0.1% to 100%.",

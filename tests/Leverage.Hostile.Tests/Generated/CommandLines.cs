@@ -82,7 +82,7 @@ internal static class CommandLines
         internal Grammar(CommandEntry entry)
         {
             LeverageCommand built = entry.Build();
-            (Name, Example) = (entry.Name, built.Example.Split(' '));
+            (Name, Example) = (entry.Name, built.Examples[0].Split(' '));
             foreach (Option option in built.Symbols.OfType<Option>())
             {
                 Add(option);

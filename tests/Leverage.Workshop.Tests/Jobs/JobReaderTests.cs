@@ -96,7 +96,7 @@ public static class JobReaderTests
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"", "job.toml(3,8): fasteners: nothing says how tight 'a' is.")]
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\ncount = 1.5", "job.toml(5,9): count: '1.5' is no whole number.")]
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\ncount = 0", "job.toml(5,9): count: cannot use '0'")]
-    [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\ngrade = \"8.8\"", "job.toml(5,9): grade: says nothing without thread.")]
+    [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\ngrade = \"8.8\"", "job.toml(5,9): grade: is of no use without thread.")]
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\nwheel = \"spare\"", "job.toml(5,9): wheel: 'spare' is no wheel.")]
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\nwheel = \"rear left\"", "job.toml(5,9): wheel: what holds a wheel depends on the vehicle's mass.")]
     [InlineData("title = \"x\"\n[[fasteners]]\nname = \"a\"\ntorque = \"10Nm\"\ncondition = \"rusty\"", "job.toml(5,13): condition: 'rusty' is not a condition known here. Nearest: rusted")]
