@@ -10,6 +10,9 @@ namespace Leverage.Page.Server;
 /// <param name="Tag">What tells this version from another.</param>
 internal sealed record PageFile(byte[] Bytes, byte[]? Brotli, byte[]? Gzip, string Type, string Tag)
 {
+    /// <summary>Name of the whole page in one file, which stands beside the folder: to be kept, never shown from here.</summary>
+    internal const string SingleFile = "leverage.html";
+
     /// <summary>All files of a folder by the path they are served under: what is not among them does not exist.</summary>
     /// <exception cref="OptionException">The folder does not hold the page.</exception>
     internal static IReadOnlyDictionary<string, PageFile> Read(string folder)
@@ -32,6 +35,12 @@ internal sealed record PageFile(byte[] Bytes, byte[]? Brotli, byte[]? Gzip, stri
                     files.Add("/", file);
                 }
             }
+        }
+
+        string single = Path.Combine(folder, "..", SingleFile);
+        if (File.Exists(single))
+        {
+            files.Add($"/{SingleFile}", Of(single));
         }
 
         return files;

@@ -62,6 +62,11 @@ internal sealed class Routes(PageOptions options, IReadOnlyDictionary<string, Pa
             : (file.Bytes, null);
         response.ContentType = file.Type;
         response.ContentLength = bytes.Length;
+        if (context.Request.Path.Value!.EndsWith($"/{PageFile.SingleFile}", StringComparison.Ordinal))
+        {
+            response.Headers.ContentDisposition = $"attachment; filename={PageFile.SingleFile}";
+        }
+
         if (packed is not null)
         {
             response.Headers.ContentEncoding = packed;

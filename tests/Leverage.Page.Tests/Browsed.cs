@@ -17,6 +17,10 @@ public sealed class Browsed : IAsyncLifetime
         "--disable-component-update", "--disable-sync",
     ];
 
+    /// <summary>By how much what is shown has moved without being asked to, as a share of the screen, since the page was opened.</summary>
+    internal const string Shift = "() => new Promise(done => { new PerformanceObserver(list => done(list.getEntries().reduce((sum, each) => sum + each.value, 0)))"
+        + ".observe({ type: 'layout-shift', buffered: true }); setTimeout(() => done(0), 500); })";
+
     private readonly PageUnderTest _page = new();
     private IPlaywright? _playwright;
     private IBrowser? _browser;

@@ -113,6 +113,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
     public async Task No_view_is_wider_than_its_screen_and_verdict_and_next_move_stay_in_view_whole(int width, int height)
     {
         IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}", width, height);
+        Assert.InRange(await page.EvaluateAsync<double>(Browsed.Shift), 0, 0.05);
         foreach (string place in Places)
         {
             await page.EvaluateAsync("place => { location.hash = place || '#loosen' }", place);

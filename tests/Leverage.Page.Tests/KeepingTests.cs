@@ -22,6 +22,18 @@ public sealed class KeepingTests(Browsed browser) : IClassFixture<Browsed>, IAsy
     }
 
     [Fact]
+    public async Task Where_a_browser_keeps_no_copy_the_page_says_so_and_offers_the_single_file()
+    {
+        IPage page = await browser.Open();
+        await page.AddInitScriptAsync("delete Navigator.prototype.serviceWorker");
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("#offline")).ToContainTextAsync("keeps no copy");
+        IDownload file = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#offline a"));
+        Assert.Equal("leverage.html", file.SuggestedFilename);
+        browser.NoComplaint();
+    }
+
+    [Fact]
     public async Task The_single_file_opens_from_the_disk_with_no_network_and_answers_the_same()
     {
         string file = Path.Combine(Repository.Root, "artifacts", "leverage.html");
@@ -105,6 +117,10 @@ public sealed class KeepingTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await page.ClickAsync("#pick");
         await Assertions.Expect(page.Locator(".moves li").First).ToContainTextAsync("comes loose");
         Assert.Equal("last", await page.Locator(".mark").Last.TextContentAsync());
+        await page.ClickAsync("button:text('my jack handle')");
+        await Assertions.Expect(page.Locator("#over-jack")).ToBeCheckedAsync();
+        await Assertions.Expect(page.Locator("#f-torque")).ToHaveValueAsync("460");
+        await page.GoBackAsync();
         await page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
         await page.FillAsync("#chest-text", "# nothing");
         await page.PressAsync("#chest-text", "Tab");

@@ -104,6 +104,14 @@ public sealed class TrustTests(PageUnderTest page) : IClassFixture<PageUnderTest
     }
 
     [Fact]
+    public async Task The_single_file_is_handed_out_to_be_kept_and_never_shown_from_here()
+    {
+        using HttpResponseMessage response = await page.Get("/leverage.html");
+        Assert.Equal("attachment", response.Content.Headers.ContentDisposition!.DispositionType);
+        Assert.InRange(response.Content.Headers.ContentLength ?? 0, 1_000_000, 3_600_000);
+    }
+
+    [Fact]
     public void The_whole_page_weighs_at_most_what_a_phone_should_fetch()
     {
         long bytes = Directory.EnumerateFiles(PageUnderTest.Folder, "*", SearchOption.AllDirectories)

@@ -19,10 +19,12 @@ export function chestView() {
     const opened = ask("Open", JSON.stringify([{ name: "chest.toml", text: text.value }]));
     error.replaceChildren(...opened.refusal && text.value.trim() ? opened.refusal.lines.map(line => make("p", { className: "refusal", text: line })) : []);
     pieces.replaceChildren(...opened.refusal ? [] : Object.entries(groups).map(([key, name]) => [name, opened.pieces.filter(each => each.group === key)]).filter(([, list]) => list.length)
-      .map(([name, list]) => make("div", {}, make("dt", { text: name }), make("dd", { text: list.map(each => each.name).join(" · ") }))));
+      .map(([name, list]) => make("div", {}, make("dt", { text: name }), make("dd", { className: "row" }, ...list.map(each => make("button", { type: "button", text: each.name, on: { click: () => put(each) } }))))));
     if (resting) told.textContent = await keep("chest", text.value) ?? "Kept in this browser.";
     return !opened.refusal;
   };
+  /** A piece goes into the set-up of the first page, which opens with it. */
+  const put = piece => { location.hash = address.hash({ view: "loosen", fields: { ...place.fields, ...piece.fields } }); };
   text.addEventListener("change", () => check(true));
   const pick = async () => {
     if (!await check(true)) return places.replaceChildren();

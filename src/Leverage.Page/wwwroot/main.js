@@ -48,7 +48,10 @@ function follow(event) {
 async function keep() {
   const offline = $("offline");
   if (globalThis.leverageParts) offline.textContent = "This is the single file: it needs no network and no server.";
-  else if (!("serviceWorker" in navigator)) offline.textContent = "Over plain http a browser keeps no copy for later. The single file leverage.html does: keep it on the phone.";
+  else if (!("serviceWorker" in navigator)) {
+    offline.textContent = "Over plain http a browser keeps no copy for later. The single file leverage.html does: keep it on the phone. ";
+    if ((await fetch("leverage.html", { method: "HEAD" })).ok) offline.append(make("a", { href: "leverage.html", download: "leverage.html", text: "Fetch it here." }));
+  }
   else {
     try {
       await navigator.serviceWorker.register("sw.js");
@@ -61,19 +64,27 @@ async function keep() {
   }
 }
 
+/** The page takes the place of the words that stood in for it. */
+function ready() {
+  $("starting")?.remove();
+  document.documentElement.dataset.ready = "yes";
+}
+
 let lists;
 try {
-  await startCore();
+  // The letters first: what is shown then stays where it is.
+  await Promise.all([startCore(), ...["1rem", "700 1rem"].map(size => document.fonts.load(`${size} "Leverage Sans"`).catch(() => null))]);
   lists = ask("Fields");
   document.addEventListener("click", follow);
   addEventListener("popstate", show);
   addEventListener("hashchange", show);
   show();
-  document.documentElement.dataset.ready = "yes";
+  ready();
   keep();
 } catch (problem) {
   const old = "This browser could not start the page. It needs WebAssembly: Chrome or Edge from 95, Firefox from 100, Safari from 16.4.";
   $("main").replaceChildren(make("p", { className: "refusal", role: "alert", text: old }), make("p", { className: "quiet", text: String(problem) }));
+  ready();
   $("word").textContent = "no answer";
   $("why").textContent = "The page could not start.";
 }
