@@ -169,6 +169,31 @@ public sealed class LadderLaws
         Assert.Equal(2, second.Request!.People);
     }
 
+    /// <summary>A person more changes the force and nothing else: the lever is the one of the pull before, as it is listed.</summary>
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void A_second_person_pulls_on_the_lever_listed_before(int nut, string condition, int way)
+    {
+        LadderStep[] pulls = [.. Moves(nut, condition, way).Where(step => step.Setup is not null)];
+        Assert.All(pulls.Zip(pulls.Skip(1)).Where(pair => pair.Second.Key == "second-person"), pair =>
+            Assert.Equal(pair.First.Setup!.LeverLength, pair.Second.Setup!.LeverLength));
+    }
+
+    [Fact]
+    public void The_lever_of_a_rusted_tractor_nut_is_listed_before_two_pull_on_it()
+    {
+        IReadOnlyList<LadderStep> moves = Loosening.Assess(new LooseningRequest
+        {
+            AcrossFlats = Length.FromMillimeters(46),
+            On = "tractor",
+            Condition = "salted",
+            Drive = "3/4",
+            Bar = Length.FromMillimeters(1000),
+        }).Moves;
+        Assert.All(moves.Where(step => step.Key == "second-person"), step => Assert.True(
+            step.Request!.Tube is null || moves.Any(lever => lever.Key is "longer-lever" or "bigger-drive" && lever.Request?.Tube is not null)));
+    }
+
     [Fact]
     public void A_move_that_changes_the_stance_is_kept_for_the_tools_that_follow()
     {
