@@ -36,7 +36,7 @@ papers() {
   mkdir -p "$1/notices" "$1/completion"
   cp src/Leverage.Package/notices/* "$1/notices"
   cp src/Leverage.Charts/Fonts/LICENSE.txt "$1/notices/fonts.txt"
-  cp src/Leverage.Cli/Shells/leverage.{bash,zsh,fish,ps1} "$1/completion"
+  cp src/Leverage.Cli/About/leverage.{bash,zsh,fish,ps1} "$1/completion"
   dotnet run -c Release --project src/Leverage.Cli -- --man >"$1/leverage.1"
 }
 
