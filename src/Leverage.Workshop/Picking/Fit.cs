@@ -28,12 +28,12 @@ internal static class Fit
     /// <summary>The size of a tool that goes on a nut; null for none.</summary>
     internal static Length? SizeOn(NutTool tool, Length acrossFlats) => tool.Sizes
         .Where(size => ToolFit.IsNear(acrossFlats.Millimeters, size.Millimeters))
-        .OrderBy(size => (size - acrossFlats).Abs())
+        .OrderBy(size => Math.Abs((size - acrossFlats).Millimeters))
         .Select(size => (Length?)size)
         .FirstOrDefault();
 
     /// <summary>Whether a size is the nut's own: a 19 mm socket on 3/4 in.</summary>
-    internal static bool IsSame(Length size, Length acrossFlats) => (size - acrossFlats).Abs().Millimeters < ToolFit.SameMm;
+    internal static bool IsSame(Length size, Length acrossFlats) => Math.Abs((size - acrossFlats).Millimeters) < ToolFit.SameMm;
 
     /// <summary>Whether a tube goes over a bar: never over a ratchet or another tool made for one hand (common practice).</summary>
     internal static bool OverBar(ChestTube tube, Bar bar) =>
