@@ -51,9 +51,9 @@ internal sealed class JobWords
     {
         page.Line($"Hardest first; {_units.TorqueUnit}, likely · hard:");
         foreach (var alike in _plan.Loosening.GroupBy(planned => (
-            Word: VerdictWords.Word(planned.Verdict).ToUpperInvariant(), Takes: Takes(planned), Tools: FastenerPhrases.Tools(planned, _units)[0], Note: FastenerPhrases.Note(planned, _units))))
+            Word: VerdictWords.Word(planned.Verdict).ToUpperInvariant(), Takes: Takes(planned), Tools: FastenerPhrases.Tools(planned, _units)[0], Note: FastenerPhrases.Note(planned, _units), planned.Fastener.LeftHand)))
         {
-            page.Entry(alike.Key.Word, $"{FastenerPhrases.Together([.. alike.Select(planned => planned.Fastener.Name)])}{Steps(alike)}: {alike.Key.Takes}; {alike.Key.Tools}");
+            page.Entry(alike.Key.Word, $"{FastenerPhrases.Together([.. alike.Select(planned => planned.Fastener.Name)])}{Steps(alike)}{(alike.Key.LeftHand ? ", LEFT-HAND: loosen clockwise" : "")}: {alike.Key.Takes}; {alike.Key.Tools}");
             page.Under(alike.Key.Note);
         }
 

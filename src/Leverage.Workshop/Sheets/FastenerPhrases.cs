@@ -140,11 +140,16 @@ public static class FastenerPhrases
             return lines;
         }
 
-        string what = hold.Request.HeldBy is { Count: > 0 } restraints ? string.Join(", ", restraints.Select(Words)) : "nothing holds the wheel";
-        lines.Add((hold.Request.OnStands ? "wheel off the ground, " : "") + what
-            + (planned.Assessment.Hold is { } held ? $": {units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm))}" : ""));
-        string[] more = [.. planned.Assessment.Hold?.Roll is null || hold.Chocked ? (string[])[] : ["it can roll: chock it front and rear"], .. hold.Lost];
-        lines[1] += string.Concat(more.Select(words => "; " + words));
+        bool free = hold.Request.HeldBy is not { Count: > 0 };
+        string what = free ? "nothing holds the wheel" : string.Join(", ", hold.Request.HeldBy!.Select(Words));
+        string[] more =
+        [
+            (hold.Request.OnStands ? "wheel off the ground, " : "") + what
+                + (!free && planned.Assessment.Hold is { } held ? $": {units.Torque(Torque.FromNewtonMillimeters(held.Capacity.TotalNmm))}" : ""),
+            .. planned.Assessment.Hold?.Roll is null || hold.Chocked || hold.Request.OnStands ? (string[])[] : ["it can roll: chock it front and rear"],
+            .. hold.Lost,
+        ];
+        lines.Add(string.Join("; ", more));
         return lines;
     }
 

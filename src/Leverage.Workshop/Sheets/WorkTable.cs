@@ -96,7 +96,7 @@ internal sealed class WorkTable
     /// <summary>Rows that say the same of fasteners of one kind become one: left and right, and their counts.</summary>
     private List<SheetRow> Merged(List<(int Fastener, SheetRow Row)> rows) =>
     [
-        .. rows.GroupBy(each => string.Join('\u001f', each.Row.Cells.Skip(1).SelectMany(cell => cell.Lines.Append("\u001e")))
+        .. rows.GroupBy(each => string.Join('\u001f', each.Row.Cells[0].Loud.Concat(each.Row.Cells.Skip(1).SelectMany(cell => cell.Lines.Append("\u001e"))))
                 + each.Row.Note + SizePhrases.Kind(_plan.Job.Fasteners[each.Fastener], _units) + _plan.Job.Fasteners[each.Fastener].Note, StringComparer.Ordinal)
             .Select(group => group.Count() == 1
                 ? group.First().Row

@@ -39,6 +39,18 @@ public static partial class SheetTests
         Preparation.Lines(Demo, UnitStyle.Metric).Select(line => line.Label));
 
     [Fact]
+    public static void A_left_hand_one_never_shares_a_row_with_a_right_hand_one()
+    {
+        JobFastener one = Demo.Job.Fasteners[0] with { Wheel = null };
+        Job job = Demo.Job with { Fasteners = [one, one with { Name = "wheel nuts, right", LeftHand = true }], Tasks = [] };
+        string text = MarkdownSheet.Write(JobSheet.Of(JobPlanner.Plan(job), UnitStyle.Metric, []));
+
+        Assert.Contains("☐ **5 × wheel nuts, right**<br>**LEFT-HAND: loosen clockwise**", text, StringComparison.Ordinal);
+        Assert.Contains("☐ **5 × wheel nuts, left**<br>M12", text, StringComparison.Ordinal);
+        Assert.Contains("**LEFT-HAND: tighten anticlockwise**", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public static void What_has_rusted_is_soaked_the_evening_before_and_what_is_bought_is_a_thing()
     {
         IReadOnlyList<SheetLine> lines = Preparation.Lines(Demo, UnitStyle.Metric);
