@@ -25,15 +25,28 @@ public static class CrossCheckTests
             "tube and hold" => Asked.AxleNut with { HeldBy = [Restraint.Brake] },
             "short and oily" => Asked.AxleNut with
             {
-                HeldBy = null, VehicleMass = null, WheelLoad = null, TyreRadius = null, ChockHeight = null, Overlap = Length.FromMillimeters(400), Surface = "oily",
+                HeldBy = null,
+                VehicleMass = null,
+                WheelLoad = null,
+                TyreRadius = null,
+                ChockHeight = null,
+                Overlap = Length.FromMillimeters(400),
+                Surface = "oily",
             },
             "corners" => Asked.BareBar with
             {
-                Thread = ThreadCatalog.Named("M12"), AcrossFlats = Length.FromMillimeters(18), Tool = ToolKind.Open, Engaged = 0.5,
+                Thread = ThreadCatalog.Named("M12"),
+                AcrossFlats = Length.FromMillimeters(18),
+                Tool = ToolKind.Open,
+                Engaged = 0.5,
             },
             "by sight" => new LooseningRequest
             {
-                AcrossFlats = Length.FromMillimeters(32), On = "hub", Condition = "rusted", Drive = "1/2", Bar = Length.FromMillimeters(600),
+                AcrossFlats = Length.FromMillimeters(32),
+                On = "hub",
+                Condition = "rusted",
+                Drive = "1/2",
+                Bar = Length.FromMillimeters(600),
             },
             _ => Asked.BareBar with { Thread = ThreadCatalog.Named("M10"), Grade = "8.8", BookTorque = Torque.FromNewtonMeters(70) },
         });
