@@ -5,7 +5,8 @@ namespace Leverage.Workshop.Jobs;
 
 /// <summary>
 /// Turns what a spreadsheet makes of a value back into what a person would write: decimal commas, units that stand in the
-/// column's name, the words for yes and no in several languages.
+/// column's name, the words for yes and no in several languages. No pattern goes back over what it has read, so none needs a
+/// time limit, which a machine that is held up would break.
 /// </summary>
 internal sealed partial class ListCells
 {
@@ -68,30 +69,30 @@ internal sealed partial class ListCells
         : CommaWithin().Replace(cell, ".");
 
     /// <summary>22,5 Nm or 0,125: one comma, and not three digits behind it unless a zero stands before.</summary>
-    [GeneratedRegex(@"^[-+−]?(?:\d+,(?:\d{1,2}|\d{4,})|0+,\d+)(?!\d)[^,\d]*$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[-+−]?(?:\d+,(?:\d{1,2}|\d{4,})|0+,\d+)(?!\d)[^,\d]*$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex LoneComma();
 
     /// <summary>1.234,5 Nm.</summary>
-    [GeneratedRegex(@"^[-+−]?\d{1,3}(?:\.\d{3})+,\d+[^,.\d]*$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[-+−]?\d{1,3}(?:\.\d{3})+,\d+[^,.\d]*$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex PointThenComma();
 
     /// <summary>1,500 Nm.</summary>
-    [GeneratedRegex(@"^[-+−]?[1-9]\d{0,2}(?:,\d{3})+(?!\d)[^,\d]*$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[-+−]?[1-9]\d{0,2}(?:,\d{3})+(?!\d)[^,\d]*$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex Thousands();
 
     /// <summary>1.500 Nm.</summary>
-    [GeneratedRegex(@"^[-+−]?[1-9]\d{0,2}(?:\.\d{3})+(?!\d)[^.,\d]*$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[-+−]?[1-9]\d{0,2}(?:\.\d{3})+(?!\d)[^.,\d]*$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex ThousandsPoint();
 
-    [GeneratedRegex(@"^\d+[.,]0+$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^\d+[.,]0+$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex WholeNumber();
 
-    [GeneratedRegex(@"(?<=\d),(?=\d)", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<=\d),(?=\d)", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex CommaWithin();
 
-    [GeneratedRegex(@"^#(?:REF!|N/?[AV]|NAME\?|VALUE!|WERT!|BEZUG!|DIV/0!|NUM!|ZAHL!|NULL!|#+)", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^#(?:REF!|N/?[AV]|NAME\?|VALUE!|WERT!|BEZUG!|DIV/0!|NUM!|ZAHL!|NULL!|#+)", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex SheetError();
 
-    [GeneratedRegex(@"^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$|\b(?:Jan|Feb|Mar|Mär|Mrz|Apr|May|Mai|Jun|Jul|Aug|Sep|Oct|Okt|Nov|Dec|Dez)[a-z]*\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^\d{4}-\d\d-\d\d|^\d{1,2}[./]\d{1,2}[./]\d{2,4}$|\b(?:Jan|Feb|Mar|Mär|Mrz|Apr|May|Mai|Jun|Jul|Aug|Sep|Oct|Okt|Nov|Dec|Dez)[a-z]*\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, Timeout.Infinite)]
     private static partial Regex Date();
 }

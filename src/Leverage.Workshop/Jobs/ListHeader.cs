@@ -11,8 +11,12 @@ namespace Leverage.Workshop.Jobs;
 internal sealed record ListColumn(FastenerKey Key, string? Unit, FilePlace Place);
 
 /// <summary>Reads the names of a list's columns: letter case, spaces and hyphens do not count, and a unit may stand behind.</summary>
+/// <remarks>Names are short, so no time limit is set: a machine that is held up would break it.</remarks>
 internal static partial class ListHeader
 {
+    /// <summary>Letters a column's name has at most.</summary>
+    private const int Longest = 200;
+
     /// <summary>The column of a name; null where it has none.</summary>
     /// <param name="text">The name: <c>Hex [mm]</c>.</param>
     /// <param name="place">Where it stands.</param>
@@ -20,6 +24,11 @@ internal static partial class ListHeader
     /// <exception cref="InputException">No fastener has such a key, or the unit is none of its kind.</exception>
     internal static ListColumn? Column(string text, FilePlace place)
     {
+        if (text.Length > Longest)
+        {
+            throw place.Error("this is too long for the name of a column. Put a separator between the names.");
+        }
+
         Match parts = Parts().Match(text.Trim());
         string name = Spaces().Replace(parts.Groups["name"].Value.Trim().ToLowerInvariant(), "_");
         string unit = parts.Groups["unit"].Value.Trim();
@@ -57,9 +66,9 @@ internal static partial class ListHeader
         }
     }
 
-    [GeneratedRegex(@"^(?<name>[^\[\](){}/,]*?)(?:\s*(?:[\[({/,]|\bin\b(?=\s+\S))\s*(?<unit>[^\])}]*)[\])}]?)?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<name>[^\[\](){}/,]*?)(?:\s*(?:[\[({/,]|\bin\b(?=\s+\S))\s*(?<unit>[^\])}]*)[\])}]?)?$", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex Parts();
 
-    [GeneratedRegex(@"[\s\-_]+", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"[\s\-_]+", RegexOptions.CultureInvariant, Timeout.Infinite)]
     private static partial Regex Spaces();
 }

@@ -90,6 +90,10 @@ public static class ListDialectTests
         Assert.StartsWith(start, Assert.Throws<InputException>(() => All(text)).Line, StringComparison.Ordinal);
 
     [Fact]
+    public static void A_column_s_name_without_end_is_refused() => Assert.StartsWith(
+        "f.csv(1,6): this is too long for the name of a column.", Assert.Throws<InputException>(() => All($"name;{new string('(', 201)};torque\nnut;1;1Nm\n")).Line, StringComparison.Ordinal);
+
+    [Fact]
     public static void Every_error_of_a_list_is_told_at_once()
     {
         InputException errors = Assert.Throws<InputException>(() => JobReader.Parse(
