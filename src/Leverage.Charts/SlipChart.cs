@@ -33,7 +33,7 @@ public sealed class SlipChart
             title, SlipChartWords.Answer(slip, units), overlap, $"last safe angle of the bar, degrees {AnglePanel.Past(slip.Setup.Hands.Stance.Push)}")
         {
             Warns = slip.Verdict != Verdict.Go || slip.Best.GivesAtN < slip.StrongN,
-            Ends = ["tip dents it", "strong pull", "swing ends, 30°", .. slip.Curves.Select(curve => curve.State), slip.Setup.GripWords],
+            Ends = ["tip dents it", "strong pull", "swing ends, 30°", .. slip.Curves.Select(curve => curve.State), slip.Setup.Surface.Words],
             Notes = [SlipChartWords.Note(slip)],
         };
         _frame = new PlotFrame(page, words, up, limits);

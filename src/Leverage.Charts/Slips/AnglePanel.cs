@@ -46,13 +46,13 @@ internal sealed class AnglePanel
         Swing(ends);
         foreach (SlipCurve curve in _slip.Curves)
         {
-            bool yours = curve.State == _slip.Setup.GripWords;
+            bool yours = curve.State == _slip.Setup.Surface.Words;
             Curve(curve.State, curve.HeldRad, yours);
         }
 
-        if (_slip.Curves.All(curve => curve.State != _slip.Setup.GripWords))
+        if (_slip.Curves.All(curve => curve.State != _slip.Setup.Surface.Words))
         {
-            Curve(_slip.Setup.GripWords, [.. _slip.Rows.Select(row => row.Checked.HeldRad)], true);
+            Curve(_slip.Setup.Surface.Words, [.. _slip.Rows.Select(row => row.Checked.HeldRad)], true);
         }
 
         _panel.End("as it turns", _panel.Curve(_overlap, [.. _slip.Rows.Select(row => Degrees(row.Checked.EndRad))], new CurveLook(Ink.Stop, 2.4f, LinePattern.Dashed)), Ink.Stop, true);

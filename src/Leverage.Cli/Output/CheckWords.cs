@@ -46,7 +46,7 @@ internal sealed class CheckWords
         }
 
         page.Note("Assumed", UnconfirmedWords.Explained(
-            JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
+            JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Grade, _a.Friction)));
         page.Note("Before you pull", "a believable torque can still be the wrong one: the maker's manual comes first.");
     }
 

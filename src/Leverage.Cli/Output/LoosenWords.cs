@@ -93,8 +93,8 @@ internal sealed class LoosenWords
     {
         Ruling ruling = _a.Judgement.Ruling;
         string chances = _a.Lever is null ? Reasons.NoBar : ChanceWords.Of(_a);
-        page.Note("Will it come?", $"{VerdictWords.Word(ruling.Comes).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal)}: {chances}");
-        string safe = VerdictWords.Word(ruling.Safe).ToUpperInvariant().Replace("NOTJUDGED", "NOT JUDGED", StringComparison.Ordinal);
+        page.Note("Will it come?", $"{VerdictWords.Capitals(ruling.Comes)}: {chances}");
+        string safe = VerdictWords.Capitals(ruling.Safe);
         string why = _more && Reasons.Of(_a, _units) is { Count: > 0 } reasons ? string.Join(' ', reasons) : Reasons.Why(_a, _units);
         page.Note("Is it safe?", $"{safe}: {why}");
         if (LooseningAnswers.Alike(_a) is { } alike)

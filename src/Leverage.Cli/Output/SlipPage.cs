@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.Tables;
 using Leverage.Wording;
 using UnitsNet;
 
@@ -28,8 +29,8 @@ internal sealed class SlipPage
             page.Figure(state, angle, what);
         }
 
-        string low = UnitStyle.Trim(_a.Setup.GripFriction.Low, 2);
-        string usual = UnitStyle.Trim(_a.Setup.GripFriction.Likely, 2);
+        string low = UnitStyle.Trim(_a.Setup.Surface.Friction.Low, 2);
+        string usual = UnitStyle.Trim(_a.Setup.Surface.Friction.Likely, 2);
         page.Note($"Friction{Mark}", low == usual ? $"{low}, as given"
             : $"{low}, the slippery end; the usual {usual} holds to {VerdictWords.Angle(_a.Typical.HeldRad, _a.Setup.Hands.Stance.Push)}");
         page.Space();
@@ -44,9 +45,7 @@ internal sealed class SlipPage
     }
 
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>
-    private string Mark => UnconfirmedWords.Of(_a.Setup, _units).Any(words => words.StartsWith("handle ", StringComparison.Ordinal))
-        ? UnconfirmedWords.Mark
-        : "";
+    private string Mark => _a.Setup.Surface.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : "";
 
     private static void Listed(Page page, string label, IReadOnlyList<string> lines)
     {

@@ -27,7 +27,7 @@ internal sealed class TightenWords
         JointWords.Rest(page, result, _units);
         page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
         page.Note("Torque goes to", Split());
-        page.Note("Assumed", UnconfirmedWords.Explained(Assumed(), UnconfirmedWords.Of(_a.Setup.Thread, _a.Grade, _a.Friction)));
+        page.Note("Assumed", UnconfirmedWords.Explained(Assumed(), UnconfirmedWords.Of(_a.Grade, _a.Friction)));
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named"
             + (_a.Setup.NewBolt ? "." : ", new bolts where the maker wants them."));
     }

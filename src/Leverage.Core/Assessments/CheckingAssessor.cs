@@ -1,6 +1,7 @@
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Preload;
+using Leverage.Requests;
 using Leverage.Threads;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
@@ -28,7 +29,7 @@ public static class CheckingAssessor
         {
             Setup = setup,
             Result = result,
-            Usual = Torque.FromNewtonMeters(TighteningRule.Set(joint, friction, TighteningSetup.UsualYieldShare).TorqueNmm / 1000),
+            Usual = Torque.FromNewtonMeters(TighteningRule.Set(joint, friction, UsualValues.YieldShare).TorqueNmm / 1000),
             YieldsBelowFriction = FrictionAtYield(joint, setup.Quoted.NewtonMillimeters),
             ReadsBetterAs = unfit ? BetterUnit(joint, setup.Quoted, friction) : null,
             SuitsGrades = [.. GradeCatalog.BoltsFor(setup.Thread).Where(other => Fits(setup, setup.Thread, other, friction))],

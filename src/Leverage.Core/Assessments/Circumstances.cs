@@ -56,7 +56,7 @@ public sealed record Circumstances
         return setup is { Tube: { } tube, Bar: { } bar } && lever is { } geometry
             ? around with
             {
-                Sliding = SlidingOf(setup.GripFriction, bar, tube, geometry, setup.StartPastSquare.Radians, setup.PastSquare.Radians, nut.ShareLeft),
+                Sliding = SlidingOf(setup.Surface.Friction, bar, tube, geometry, setup.StartPastSquare.Radians, setup.PastSquare.Radians, nut.ShareLeft),
                 Tube = Against(TubeLimits.Of(tube), geometry, nut.HighNmm, hand),
             }
             : around;

@@ -13,9 +13,6 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of how a tool holds the corners of a hexagon.</summary>
 internal static class CornerDefaults
 {
-    /// <summary>Share of a nut's height a tool covers when nothing is said (judgement).</summary>
-    private const double Engaged = 0.8;
-
     /// <summary>The tool's own size; null where it is the nut's.</summary>
     /// <exception cref="InputException">It does not go on.</exception>
     internal static Length? Size(LooseningRequest request)
@@ -43,18 +40,18 @@ internal static class CornerDefaults
         NutClass steel = NutClass.Named(request.NutClass ?? "unknown");
         if (request.Worn is null)
         {
-            assumed.Add(new Assumption(wear.Words, Status: ValueStatus.Judgement));
+            assumed.Add(new Assumption(AssumptionKind.CornerWear, null, ValueStatus.Judgement) { Name = wear.Key, Words = wear.Words });
         }
 
         if (request.NutClass is null)
         {
-            assumed.Add(new Assumption("an old nut's steel", Pressure.FromMegapascals(steel.YieldMpa ?? 0), null, steel.Status));
+            assumed.Add(new Assumption(AssumptionKind.HexagonSteel, Pressure.FromMegapascals(steel.YieldMpa ?? 0), steel.Status));
         }
 
         return new CornerGrip(
             flats.Millimeters,
             HexagonCatalog.NutHeightMm(thread),
-            request.Engaged ?? Engaged,
+            request.Engaged ?? UsualValues.Engaged,
             tool == ToolKind.Open ? CornerTool.OpenJaw : request.Points == 12 ? CornerTool.TwelvePoints : CornerTool.SixPoints,
             wear.Share,
             steel.YieldMpa ?? fastener.Grade?.YieldMpa ?? NutClass.Named("unknown").YieldMpa ?? 0,

@@ -13,9 +13,6 @@ namespace Leverage.Assessments;
 /// <summary>The fastener of a request: its blanks, and what it was tightened to.</summary>
 internal static class FastenerDefaults
 {
-    /// <summary>State taken when neither it nor the place is known.</summary>
-    internal const string Usual = "used";
-
     /// <summary>The fastener, and what it was tightened to.</summary>
     internal static (Fastener Fastener, StartTorque Start) Complete(LooseningRequest request, Place? place, List<Assumption> assumed)
     {
@@ -32,41 +29,42 @@ internal static class FastenerDefaults
             return request;
         }
 
-        assumed.Add(new Assumption($"thread {thread.Printed}", null, "the one with this hexagon", ValueStatus.Judgement));
+        assumed.Add(new Assumption(AssumptionKind.ThreadBySight, null, ValueStatus.Judgement) { Name = thread.Printed });
         return request with { Thread = thread };
     }
 
     private static Fastener Fasten(LooseningRequest request, StartTorque start, Place? place, Grade? grade, List<Assumption> assumed)
     {
-        var condition = Condition.Named(request.Condition ?? place?.Condition ?? Usual);
+        var condition = Condition.Named(request.Condition ?? place?.Condition ?? Condition.Usual);
         FrictionRange friction = FrictionRange.About(request.Friction ?? FrictionRange.Default);
         if (!request.LeftHand)
         {
-            assumed.Add(new Assumption("right-hand thread"));
+            assumed.Add(new Assumption(AssumptionKind.RightHandThread));
         }
 
         if (request.Friction is null)
         {
-            assumed.Add(new Assumption("friction 0.14 at assembly", null, "0.10 to 0.20"));
+            assumed.Add(new Assumption(AssumptionKind.AssemblyFriction) { Friction = friction });
         }
 
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption($"condition {condition.Key}", null, condition.Key == Usual ? "years in service, dry" : "usual there", condition.Status));
+            assumed.Add(new Assumption(AssumptionKind.Condition, null, condition.Status) { Name = condition.Key, Words = condition.Key == Condition.Usual ? condition.Short : "usual there" });
         }
 
         if (request.Thread is null)
         {
-            assumed.Add(new Assumption("the common torque split", null, "no thread given: 10 % pitch, 40 % thread, 50 % face"));
+            assumed.Add(new Assumption(AssumptionKind.TorqueSplit));
         }
         else if (!HexagonCatalog.Bearing(request.Thread).FromTables)
         {
-            assumed.Add(new Assumption("bearing face 1.25 × diameter", null, "not in the tables for this size"));
+            assumed.Add(new Assumption(AssumptionKind.BearingFace) { Share = HexagonCatalog.FaceOverDiameter });
         }
 
         if (request is { Then: not null, Grip: null, Thread: { } turned })
         {
-            assumed.Add(new Assumption("clamped length", Length.FromMillimeters(BoltedGrip.UsualDiameters * turned.DiameterMm), "three diameters", ValueStatus.Judgement));
+            var usual = Length.FromMillimeters(BoltedGrip.UsualDiameters * turned.DiameterMm);
+            assumed.Add(new Assumption(AssumptionKind.ClampedLength, usual, ValueStatus.Judgement) { Share = BoltedGrip.UsualDiameters });
         }
 
         return new Fastener
@@ -100,7 +98,7 @@ internal static class FastenerDefaults
         string name = request.Grade ?? GradeCatalog.Usual(request.Thread);
         if (request.Grade is null)
         {
-            assumed.Add(new Assumption($"grade {name}"));
+            assumed.Add(new Assumption(AssumptionKind.Grade) { Name = name });
         }
 
         return InputException.About(LooseningFields.Grade.Name, () => GradeCatalog.Bolt(name, request.Thread));
@@ -133,8 +131,8 @@ internal static class FastenerDefaults
         }
 
         assumed.Add(new Assumption(
-            start.From == StartSource.Table ? "tightened as others of its kind" : "tightened by the size of its thread",
-            Torque.FromNewtonMillimeters(start.LikelyNmm), null, ValueStatus.Judgement));
+            start.From == StartSource.Table ? AssumptionKind.StartAsOthers : AssumptionKind.StartByThread,
+            Torque.FromNewtonMillimeters(start.LikelyNmm), ValueStatus.Judgement));
         return start;
     }
 
@@ -148,11 +146,11 @@ internal static class FastenerDefaults
         if (request.Thread is { } thread && request.Tool is not ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
         {
             Length width = Length.FromMillimeters(flats);
-            assumed.Add(new Assumption("across flats", width, "standard nut of this thread"));
+            assumed.Add(new Assumption(AssumptionKind.AcrossFlats, width));
             return width;
         }
 
-        assumed.Add(new Assumption("hexagon not judged", null, "its width is not given"));
+        assumed.Add(new Assumption(AssumptionKind.HexagonNotJudged));
         return null;
     }
 }

@@ -13,6 +13,11 @@ namespace Leverage.Assessments;
 public sealed record HeatAssessment(
     Heating Heating, double PreloadShare, TemperatureDelta ReleaseAt, Length FlankOpening, Length AluminiumClearance)
 {
+    private static readonly string[] Told = ["nitrile-seal-briefly", "bearing", "grease", "insert-nut", "locker-softens"];
+
+    /// <summary>What may stand near it, and the temperature that stands.</summary>
+    public IReadOnlyList<NearbyLimit> Near { get; } = [.. Told.Select(NearbyLimit.Named)];
+
     /// <summary>What the heat does to a fastener.</summary>
     /// <param name="fastener">The fastener; its thread must be known.</param>
     /// <returns>The assessment, or null where it is not heated or its thread is not known.</returns>

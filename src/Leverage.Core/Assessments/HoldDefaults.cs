@@ -10,21 +10,18 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of what holds the wheel.</summary>
 internal static class HoldDefaults
 {
-    /// <summary>Loaded radius of a usual car tyre, mm (order of magnitude, tables/holding.csv).</summary>
-    internal const double TyreRadiusMm = 300;
-
     internal static Hold? Complete(LooseningRequest request, List<Assumption> assumed)
     {
         if (!request.IsHoldSaid)
         {
-            assumed.Add(new Assumption("hold not judged", null, "nothing is said to hold it"));
+            assumed.Add(new Assumption(AssumptionKind.HoldNotJudged));
             return null;
         }
 
         string ground = request.Ground ?? "dry-concrete";
         if (request.Ground is null)
         {
-            assumed.Add(new Assumption("dry concrete"));
+            assumed.Add(new Assumption(AssumptionKind.Ground) { Name = ground });
         }
 
         Mass mass = VehicleMass(request);
@@ -75,7 +72,7 @@ internal static class HoldDefaults
         }
 
         Force quarter = Force.FromNewtons(mass.Kilograms * HangingWeight.StandardGravity / 4);
-        assumed.Add(new Assumption("wheel load", quarter, "a quarter of the vehicle"));
+        assumed.Add(new Assumption(AssumptionKind.WheelLoad, quarter));
         return quarter;
     }
 
@@ -86,8 +83,8 @@ internal static class HoldDefaults
             return given;
         }
 
-        Length usual = Length.FromMillimeters(TyreRadiusMm);
-        assumed.Add(new Assumption("tyre radius", usual, "usual car tyre"));
+        Length usual = Length.FromMillimeters(UsualValues.TyreRadiusMm);
+        assumed.Add(new Assumption(AssumptionKind.TyreRadius, usual));
         return usual;
     }
 
@@ -104,7 +101,7 @@ internal static class HoldDefaults
         }
 
         Length usual = UsualChock(radius);
-        assumed.Add(new Assumption("chock", usual, "a third of the wheel's radius; measure it", ValueStatus.Judgement));
+        assumed.Add(new Assumption(AssumptionKind.Chock, usual, ValueStatus.Judgement));
         return usual;
     }
 
@@ -115,7 +112,7 @@ internal static class HoldDefaults
     {
         if (request.HalfShafts is null && Has(request, Restraint.Gear))
         {
-            assumed.Add(new Assumption("both half shafts in, both wheels down"));
+            assumed.Add(new Assumption(AssumptionKind.HalfShafts));
         }
 
         return request.HalfShafts ?? HalfShafts.Both;

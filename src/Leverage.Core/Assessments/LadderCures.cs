@@ -1,4 +1,5 @@
 using Leverage.BreakLoose;
+using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Requests;
@@ -84,9 +85,9 @@ internal static class LadderCures
     private static IEnumerable<(string Key, LadderTool? Tool, LooseningRequest Request)> Stays(LooseningRequest request, TubeAssessment tube, Length overlap)
     {
         LooseningRequest then = request;
-        if (then.Surface is not (null or "dry") && then.SurfaceFriction is null)
+        if (then.Surface is not (null or HandleSurface.Usual) && then.SurfaceFriction is null)
         {
-            then = then with { Surface = "dry" };
+            then = then with { Surface = HandleSurface.Usual };
             yield return ("clean-bar", null, then);
         }
 
@@ -147,7 +148,7 @@ internal static class LadderCures
         LooseningRequest request, LooseningAssessment now, IReadOnlyList<HoldOption> holds)
     {
         LooseningRequest then = request;
-        Length chock = HoldDefaults.UsualChock(now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(HoldDefaults.TyreRadiusMm));
+        Length chock = HoldDefaults.UsualChock(now.Setup.Hold?.TyreRadius ?? Length.FromMillimeters(UsualValues.TyreRadiusMm));
         HoldOption[] anybody = [new(Restraint.Chock, chock, null, ""), new(Restraint.Helper, null, null, ""), new(Restraint.Brake, null, null, "")];
         foreach (HoldOption hold in holds.Concat(anybody))
         {

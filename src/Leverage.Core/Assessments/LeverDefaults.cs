@@ -15,13 +15,6 @@ internal sealed record CompletedLever(
 /// <summary>Fills the blanks of bar and tube, and refuses what does not fit together.</summary>
 internal static class LeverDefaults
 {
-    /// <summary>Yield of a tube of unknown steel, MPa: the weakest of the table tube-steels, S195T of EN 10255.</summary>
-    private const double TubeYieldMpa = 195;
-
-    /// <summary>Yield and straight share of a bar of no known drive (judgement, as in the table handles).</summary>
-    private const double BarYieldMpa = 900;
-    private const double StraightShare = 0.75;
-
     internal static CompletedLever Complete(LooseningRequest request, Stance stance, List<Assumption> assumed)
     {
         string? drive = Drive(request);
@@ -35,7 +28,7 @@ internal static class LeverDefaults
         Holdable(request.Tube, stance);
         Tube? tube = request.Tube is null ? null : TubeOf(request, request.Tube, assumed);
         Length overlap = tube is null ? Length.Zero : Overlap(request, bar, tube, stance, assumed);
-        assumed.Add(new Assumption("lever's own weight left out", null, Weight(stance)));
+        assumed.Add(new Assumption(AssumptionKind.LeverWeight) { Name = stance.Push.ToString() });
         return new CompletedLever(
             drive, bar, request.BarDiameter is null && bar.Diameter is not null, request.BarYield is null, tube, overlap);
     }
@@ -45,7 +38,7 @@ internal static class LeverDefaults
         ? null
         : request.Tube is not { } tube
             ? bar.Millimeters
-            : (bar + tube.Length - (request.Overlap ?? request.StraightHandle ?? StraightShare * bar)).Millimeters;
+            : (bar + tube.Length - (request.Overlap ?? request.StraightHandle ?? UsualValues.StraightShare * bar)).Millimeters;
 
     /// <summary>Longest lever there is room to swing on one's back or at arm's length, where nothing is said of it, mm (judgement).</summary>
     private const double CrampedMm = 750;
@@ -80,22 +73,22 @@ internal static class LeverDefaults
         TableRow? row = drive is null ? null : RowLookup.Named("handles", drive, "a drive");
         ValueStatus status = row?.Status ?? ValueStatus.Judgement;
         Length? diameter = request.BarDiameter ?? (row is null ? null : Length.FromMillimeters(row.Number("diameter_mm")));
-        Pressure yield = request.BarYield ?? Pressure.FromMegapascals(row?.Number("yield_mpa") ?? BarYieldMpa);
+        Pressure yield = request.BarYield ?? Pressure.FromMegapascals(row?.Number("yield_mpa") ?? UsualValues.BarYieldMpa);
         if (request.BarDiameter is null && diameter is { } guess)
         {
-            assumed.Add(new Assumption("bar", guess, $"usual for a {drive} in drive; measure it", status));
+            assumed.Add(new Assumption(AssumptionKind.BarDiameter, guess, status) { Name = drive });
         }
         else if (diameter is null)
         {
-            assumed.Add(new Assumption("bar bending not judged", null, "its diameter is not given"));
+            assumed.Add(new Assumption(AssumptionKind.BarNotJudged));
         }
 
         if (request.BarYield is null && diameter is not null)
         {
-            assumed.Add(new Assumption("bar yield", yield, null, status));
+            assumed.Add(new Assumption(AssumptionKind.BarYield, yield, status));
         }
 
-        double share = row?.Number("straight_share") ?? StraightShare;
+        double share = row?.Number("straight_share") ?? UsualValues.StraightShare;
         return new Bar(length, diameter, yield, request.StraightHandle ?? share * length, request.Taper ?? Angle.Zero, Pin(request));
     }
 
@@ -105,12 +98,12 @@ internal static class LeverDefaults
 
     private static Tube TubeOf(LooseningRequest request, TubeText text, List<Assumption> assumed)
     {
-        Pressure yield = request.TubeYield ?? Pressure.FromMegapascals(TubeYieldMpa);
+        Pressure yield = request.TubeYield ?? Pressure.FromMegapascals(UsualValues.TubeYieldMpa);
         if (text is { Outside: { } outside, Wall: { } wall })
         {
             if (request.TubeYield is null)
             {
-                assumed.Add(new Assumption("tube yield", yield, "the weakest tube steel", ValueStatus.Memory));
+                assumed.Add(new Assumption(AssumptionKind.TubeYield, yield, ValueStatus.Memory));
             }
 
             return new Tube(text.Bore ?? outside - 2 * wall, wall, text.Length, yield) { UnknownSteel = request.TubeYield is null };
@@ -121,8 +114,8 @@ internal static class LeverDefaults
             throw new InputException("tube", "a jack handle's bore must be measured.", LooseningFields.Bore.Cure);
         }
 
-        assumed.Add(new Assumption("jack handle carries at its end", Force.FromNewtons(Tube.JackHandleForceN), "AS 2615:2016"));
-        assumed.Add(new Assumption("denting not judged", null, "the wall of a jack handle is not known"));
+        assumed.Add(new Assumption(AssumptionKind.JackHandle, Force.FromNewtons(Tube.JackHandleForceN)));
+        assumed.Add(new Assumption(AssumptionKind.DentNotJudged));
         return new Tube(bore, null, text.Length, yield);
     }
 
@@ -147,12 +140,12 @@ internal static class LeverDefaults
         {
             bool measured = request.StraightHandle is not null || room < bar.StraightHandle;
             assumed.Add(new Assumption(
-                "tube pushed on", overlap, "all the bar's straight handle", measured ? ValueStatus.Published : ValueStatus.Judgement));
+                AssumptionKind.Overlap, overlap, measured ? ValueStatus.Published : ValueStatus.Judgement));
         }
 
         else if (request.StraightHandle is null)
         {
-            assumed.Add(new Assumption("straight handle", bar.StraightHandle, "usual share of the bar", ValueStatus.Judgement));
+            assumed.Add(new Assumption(AssumptionKind.StraightHandle, bar.StraightHandle, ValueStatus.Judgement));
         }
 
         Refuse(overlap, bar, tube);
@@ -191,11 +184,4 @@ internal static class LeverDefaults
                 $"{overlap.Millimeters:0.##} mm does not go with a tube of {tube.Length.Millimeters:0.##} mm. It must leave room for the hands."));
         }
     }
-
-    private static string Weight(Stance stance) => stance.Push switch
-    {
-        Push.Down => "it helps a push down a little",
-        Push.Up => "it hinders a lift a little",
-        _ => "it neither helps nor hinders much",
-    };
 }

@@ -105,7 +105,7 @@ public static class LeverSketcher
             Gives = assessment.Judgement.Margin < 1 ? assessment.Weakest?.Limit : null,
         };
         return assessment is { Tube: { } judged, Setup.Tube: { } tube }
-            ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, judged.EndShare, assessment.Setup.GripWords)
+            ? WithTube(sketch, tube, lever, judged.Tilt.Radians, judged.Checked.Tangent, judged.EndShare, assessment.Setup.Surface.Words)
             : sketch;
     }
 
@@ -125,7 +125,7 @@ public static class LeverSketcher
             Push = setup.Hands.Stance.Push,
             Gives = slip.Here.GivesAtN < slip.StrongN ? slip.Weakest : null,
         };
-        return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, slip.EndShare, setup.GripWords);
+        return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, slip.EndShare, setup.Surface.Words);
     }
 
     private static LeverSketch Bare(Bar bar, LeverGeometry lever, Angle pastSquare, double squareN) => new()

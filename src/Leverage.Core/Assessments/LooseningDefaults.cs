@@ -25,7 +25,7 @@ public static class LooseningDefaults
         Hands hands = Stand(request, assumed);
         if (request is { Tool: null or ToolKind.Socket, Drive: null })
         {
-            assumed.Add(new Assumption("drive square not judged", null, "its size is not given"));
+            assumed.Add(new Assumption(AssumptionKind.DriveNotJudged));
         }
 
         var lever = LeverDefaults.Complete(request, hands.Stance, assumed);
@@ -45,8 +45,7 @@ public static class LooseningDefaults
             BarYieldAssumed = lever.YieldAssumed,
             Tube = lever.Tube,
             Overlap = lever.Overlap,
-            GripFriction = GripDefaults.Friction(request, lever.Tube is not null, assumed),
-            GripWords = GripDefaults.Words(request),
+            Surface = GripDefaults.Surface(request, lever.Tube is not null, assumed),
             PastSquare = GripDefaults.Swing(request, lever.Tube is not null, assumed),
             StandOff = request.Extension is { } extension ? extension + (request.StandOff ?? Length.Zero) : request.StandOff,
             Room = request.Room,
@@ -62,18 +61,18 @@ public static class LooseningDefaults
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
-            assumed.Add(new Assumption($"stance {stance.Key}", Status: stance.Status));
+            assumed.Add(new Assumption(AssumptionKind.Stance, null, stance.Status) { Name = stance.Key });
         }
 
         if (request.Person is null && request.Force is null)
         {
-            assumed.Add(new Assumption("a man"));
+            assumed.Add(new Assumption(AssumptionKind.Man));
         }
 
         Mass body = request.Body ?? Mass.FromKilograms(Stance.ReferenceKg(person));
         if (request.Body is null)
         {
-            assumed.Add(new Assumption("body mass", body, "survey median"));
+            assumed.Add(new Assumption(AssumptionKind.BodyMass, body));
         }
 
         if (request.Force is { } force && force.Newtons > stance.CapN(body.Kilograms))
@@ -86,7 +85,7 @@ public static class LooseningDefaults
 
         if (request.People == 2)
         {
-            assumed.Add(new Assumption("two pull four thirds of what one does", Status: ValueStatus.Judgement));
+            assumed.Add(new Assumption(AssumptionKind.TwoPull, null, ValueStatus.Judgement));
         }
 
         return new Hands(stance, person, body, request.Force, request.People == 2);

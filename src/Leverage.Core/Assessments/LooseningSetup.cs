@@ -68,11 +68,8 @@ public sealed record LooseningSetup
     /// <summary>How far it goes on.</summary>
     public Length Overlap { get; init; }
 
-    /// <summary>Friction of tube on bar.</summary>
-    public required FrictionRange GripFriction { get; init; }
-
-    /// <summary>State of the handle in words.</summary>
-    public required string GripWords { get; init; }
+    /// <summary>The surface of the bar that a tube sits on.</summary>
+    public required HandleSurface Surface { get; init; }
 
     /// <summary>Where the pull begins, past square in the direction it moves.</summary>
     public Angle StartPastSquare { get; init; }

@@ -69,7 +69,7 @@ public sealed record NutFigures(
         if (fastener.CameNmm.Count > 0)
         {
             spread = fastener.CameNmm.Min() > spread.BesidesNmm
-                ? spread.HavingSeen(fastener.CameNmm)
+                ? spread.HavingSeen(fastener.CameNmm, [])
                 : throw new InputException(LooseningFields.Came.Name, "a nut comes loose above what its locknut or locker holds alone. Check both.");
         }
 

@@ -22,11 +22,8 @@ public sealed record SlipSetup
     /// <summary>The person, for the grip and the force.</summary>
     public required Hands Hands { get; init; }
 
-    /// <summary>Friction of tube on bar.</summary>
-    public required FrictionRange GripFriction { get; init; }
-
-    /// <summary>State of the surface in words.</summary>
-    public required string GripWords { get; init; }
+    /// <summary>The surface of the bar that the tube sits on.</summary>
+    public required HandleSurface Surface { get; init; }
 
     /// <summary>State of the joint, which says what torque is left once the nut turns.</summary>
     public required Condition Condition { get; init; }

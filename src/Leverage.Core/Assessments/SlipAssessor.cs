@@ -23,13 +23,13 @@ public static class SlipAssessor
         double Left(double turnRad, double torqueNmm) => nut?.ShareLeft(turnRad, torqueNmm) ?? setup.Condition.RunningShare;
         double left = Left(setup.TurnRad, nut?.LikelyNmm ?? 1);
         SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction, left);
-        double low = setup.GripFriction.Low;
+        double low = setup.Surface.Friction.Low;
         double[] overlaps = [.. TubeAssessor.Overlaps(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm)];
         SlipRow here = Row(setup.Overlap.Millimeters, low);
         SlipRow[] rows = [.. overlaps.Select(overlap => Row(overlap, low))];
         LeverGeometry lever = LeverAt(setup, here.OverlapMm);
         Sliding sliding = Circumstances.SlidingOf(
-            setup.GripFriction, setup.Bar, setup.Tube, lever, setup.StartPastSquare.Radians, setup.PastSquare.Radians, Left);
+            setup.Surface.Friction, setup.Bar, setup.Tube, lever, setup.StartPastSquare.Radians, setup.PastSquare.Radians, Left);
         double slides = sliding.Friction.Below(sliding.LeastToStay);
         double turning = sliding.LeastAsItTurns is { } least
             ? Math.Max(0, sliding.Friction.Below(least(nut?.LikelyNmm ?? 1)) - slides) / Math.Max(1 - slides, double.Epsilon)
@@ -53,7 +53,7 @@ public static class SlipAssessor
                 Tube = Circumstances.Against(limits, lever, nut?.HighNmm ?? double.PositiveInfinity, hands),
             }),
             Here = here,
-            Typical = Row(here.OverlapMm, setup.GripFriction.Likely).Checked,
+            Typical = Row(here.OverlapMm, setup.Surface.Friction.Likely).Checked,
             SnugRad = Math.Atan(SlipLimit.CloseFitTangent(low, here.HandToTipMm, here.OverlapMm)),
             PlayShare = (setup.Tube.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
             Rows = rows,
@@ -70,7 +70,7 @@ public static class SlipAssessor
 
     private static SlipCurve Curve(string state, double[] overlaps, Func<double, double, SlipRow> row)
     {
-        double friction = FrictionRange.OnHandle(state).Low;
+        double friction = HandleSurface.Named(state).Friction.Low;
         return new SlipCurve(state, friction, [.. overlaps.Select(overlap => row(overlap, friction).Checked.HeldRad)]);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Leverage.BreakLoose;
 using Leverage.Reading;
 using Leverage.Requests;
@@ -25,13 +24,11 @@ public static class SlipDefaults
             throw new InputException("tube", "this question needs a bar and a tube.", LooseningFields.Bar.Cure, LooseningFields.Tube.Cure);
         }
 
-        Condition condition = Condition.Named(request.Condition ?? FastenerDefaults.Usual);
+        Condition condition = Condition.Named(request.Condition ?? Condition.Usual);
         bool known = request.BookTorque is not null || request.Thread is not null;
         if (request.Condition is null && !known)
         {
-            assumed.Add(new Assumption(
-                string.Create(CultureInfo.InvariantCulture, $"{condition.RunningShare:0.##} of the torque is left once the nut turns"),
-                null, "condition used", condition.Status));
+            assumed.Add(new Assumption(AssumptionKind.TorqueLeft, null, condition.Status) { Name = condition.Key, Share = condition.RunningShare });
         }
 
         return new SlipSetup
@@ -40,8 +37,7 @@ public static class SlipDefaults
             Tube = tube,
             Overlap = lever.Overlap,
             Hands = hands,
-            GripFriction = GripDefaults.Friction(request, true, assumed),
-            GripWords = GripDefaults.Words(request),
+            Surface = GripDefaults.Surface(request, true, assumed),
             Condition = condition,
             Fastener = known ? FastenerDefaults.Complete(request, null, assumed).Fastener : null,
             StartPastSquare = request.StartPastSquare ?? Angle.Zero,

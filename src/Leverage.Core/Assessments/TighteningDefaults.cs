@@ -24,7 +24,7 @@ internal static class TighteningDefaults
         return Joint(request, new TighteningSetup
         {
             Thread = thread,
-            YieldShare = request.YieldShare ?? TighteningSetup.UsualYieldShare,
+            YieldShare = request.YieldShare ?? UsualValues.YieldShare,
             TorsionFactor = request.Torsion ?? TensionAndTorsion.Plastic,
             Torque = request.Torque,
             HungMass = request.ByWeight,

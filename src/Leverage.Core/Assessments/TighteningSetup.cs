@@ -1,4 +1,5 @@
 using Leverage.Preload;
+using Leverage.Requests;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -6,11 +7,8 @@ namespace Leverage.Assessments;
 /// <summary>What is tightened and what is asked about it.</summary>
 public sealed record TighteningSetup : JointSetup
 {
-    /// <summary>Share of yield tightened to when nothing is said; the published tables use it too.</summary>
-    public const double UsualYieldShare = 0.9;
-
     /// <summary>Share of yield to tighten to at the likely friction, tension and torsion together.</summary>
-    public double YieldShare { get; init; } = UsualYieldShare;
+    public double YieldShare { get; init; } = UsualValues.YieldShare;
 
     /// <summary>1.5 for torsion taken plastic, 2 elastic as the older tables took it.</summary>
     public double TorsionFactor { get; init; } = TensionAndTorsion.Plastic;

@@ -64,7 +64,7 @@ internal sealed record TriedSetup(
             risks.Add((string.Create(CultureInfo.InvariantCulture, $"hold {hold.MedianNmm:R}"), Judgement.RiskOf(hold)));
         }
 
-        return new Pull(Nut.Spread, Hand.Torque(Lever.ReachMm), risks, Around.Sliding, Setup.Tube is not { } tube ? "" : string.Create(CultureInfo.InvariantCulture, $"{tube.Bore.Millimeters} {Setup.GripWords}"));
+        return new Pull(Nut.Spread, Hand.Torque(Lever.ReachMm), risks, Around.Sliding, Setup.Tube is not { } tube ? "" : string.Create(CultureInfo.InvariantCulture, $"{tube.Bore.Millimeters} {Setup.Surface.Words}"));
     }
 
     private static TriedSetup? Of(LooseningRequest request, LooseningSetup setup, NutFigures? known)

@@ -20,7 +20,7 @@ internal static class TubeAssessor
 
         double force = judged.StrongPullNmm / geometry.ReachMm;
         double mouth = TubeBearing.MouthReaction(force, geometry.HandToTipMm, geometry.OverlapMm);
-        var (low, typical) = (setup.GripFriction.Low, setup.GripFriction.Likely);
+        var (low, typical) = (setup.Surface.Friction.Low, setup.Surface.Friction.Likely);
         double left = nut.ShareLeft(setup.TurnRad, nut.LikelyNmm);
         return new TubeAssessment(
             setup.Overlap,

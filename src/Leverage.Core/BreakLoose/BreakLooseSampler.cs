@@ -8,22 +8,21 @@ public sealed class BreakLooseSampler
     private readonly Fastener _fastener;
     private readonly JointAssembly _assembly;
     private readonly AssembledJoint? _given;
-    private readonly GrowthCurve _growth;
+    private readonly Growth _growth;
     private readonly double _extraNmm;
     private readonly double _heldNmm;
 
     /// <summary>A sampler of a fastener.</summary>
     /// <param name="fastener">The fastener.</param>
     /// <param name="heldNmm">Torque it has held, N·mm; 0 for none. Draws below it are thrown away.</param>
-    /// <param name="growth">Its growth as like nuts have shown it; null for that of its condition.</param>
     /// <exception cref="Reading.InputException">A thread locker's condition without a thread, or a torque no bolt like this takes.</exception>
-    public BreakLooseSampler(Fastener fastener, double heldNmm = 0, GrowthCurve? growth = null)
+    public BreakLooseSampler(Fastener fastener, double heldNmm = 0)
     {
         ArgumentNullException.ThrowIfNull(fastener);
         (_fastener, _assembly, _extraNmm, _heldNmm) = (fastener, new JointAssembly(fastener), BreakLooseSpread.Extra(fastener), heldNmm);
         AssembledJoint joint = BreakLooseSpread.Joint(fastener);
         _given = fastener.BookTorqueSigma > 0 ? null : joint;
-        _growth = growth ?? new GrowthCurve(BreakLooseSpread.GrowthOf(fastener, joint));
+        _growth = BreakLooseSpread.GrowthOf(fastener, joint);
     }
 
     /// <summary>One nut.</summary>
@@ -39,7 +38,7 @@ public sealed class BreakLooseSampler
             double left = 1 - BreakLooseSpread.MostPreloadLost * random.NextDouble();
             double scale = _fastener.Condition.Basis == GrowthBasis.Book ? joint.BookNmm : joint.LooseningNmm * left;
             double torque = BreakLooseTorque.Shifted(
-                scale * Math.Exp(_growth.Draw(random)), _extraNmm + BreakLooseSpread.HeatShift(joint));
+                scale * LogNormal.Sample(random, Math.Log(_growth.Median), _growth.Sigma), _extraNmm + BreakLooseSpread.HeatShift(joint));
             if (torque >= _heldNmm)
             {
                 return (torque, ShankState.Of(joint, _fastener, left, _extraNmm));

@@ -5,8 +5,14 @@ namespace Leverage.BreakLoose;
 /// <summary>
 /// The torque that breaks a joint loose, as a spread: T = s·G + T_shift. It is a weighted list of cases of start torque
 /// and preload lost, each with its own s and its own state of the shank; G is scattered alike in all. T_shift is fixed: a
-/// locknut's or thread locker's grip, less what heat takes off, which always leaves a hundredth.
+/// locknut's or thread locker's grip, less what heat takes off, which always leaves a hundredth. What the nut and its like
+/// have shown cuts it off and moves it.
 /// </summary>
+/// <remarks>
+/// Valid for: like nuts of one machine, each that came cleared of the rest before the next.
+/// Source: Bayes' rule: normal mean with known variance, censored and truncated observations (Gelman and others, Bayesian Data Analysis, 3rd ed., sections 2.5 and 8.7; memory).
+/// Checked by: shared/checks/shown.csv.
+/// </remarks>
 public sealed class BreakLooseTorque
 {
     /// <summary>Heat can take nearly all of a torque, but never leaves less than this share of it.</summary>
@@ -25,7 +31,7 @@ public sealed class BreakLooseTorque
         {
             double least = Math.Exp(one.LogScale + growth.LogLow);
             low = Math.Min(low, Math.Log(Shifted(least, one.ShiftNmm)));
-            high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.LogHigh), one.ShiftNmm)));
+            high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.HighAbove(Math.Log(heldNmm - one.ShiftNmm) - one.LogScale)), one.ShiftNmm)));
             narrowest = Math.Min(narrowest, growth.Sigma * least / Math.Max(least, least + one.ShiftNmm));
             if (one.ShiftNmm < 0)
             {
@@ -94,28 +100,27 @@ public sealed class BreakLooseTorque
         return new BreakLooseTorque(cases, _growth, held);
     }
 
-    /// <summary>The same nut after like nuts of its machine came loose at these torques, each cleared first.</summary>
+    /// <summary>The same nut after like nuts of its machine came loose at some torques, each cleared first, or held at others.</summary>
     /// <param name="cameNmm">Torques they came at, N·mm, each above what holds besides the joint.</param>
+    /// <param name="heldNmm">Torques they stood without moving, N·mm.</param>
+    /// <param name="within">Share of the variance that is nut to nut, 0.01 to 1.</param>
     /// <returns>Each case moved by its own part of what they share, and weighed by how well it explains them.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A torque is not above what holds besides the joint.</exception>
-    public BreakLooseTorque HavingSeen(IReadOnlyList<double> cameNmm)
+    /// <exception cref="ArgumentOutOfRangeException">A torque is not above what holds besides the joint; a value is outside its range.</exception>
+    public BreakLooseTorque HavingSeen(IReadOnlyList<double> cameNmm, IReadOnlyList<double> heldNmm, double within = LikeNuts.Within)
     {
         ArgumentNullException.ThrowIfNull(cameNmm);
+        ArgumentNullException.ThrowIfNull(heldNmm);
         double shift = BesidesNmm;
         double median = _growth.LogMedian;
-        LogNormalPart[] after = LikeNuts.After(
-            [.. _cases.Select(one => new LogNormalPart(one.LogScale + median, _growth.Sigma, one.Weight))],
-            Shown.Within,
+        var (parts, sigma) = LikeNuts.After(
+            [.. _cases.Select(one => new LogNormalPart(one.LogScale + median, one.Weight))],
+            _growth.Sigma,
+            Require.Between(within, 0.01, 1, nameof(within)),
             [.. cameNmm.Select(came => Math.Log(Require.Positive(came - shift, nameof(cameNmm))))],
-            []);
-        NutCase[] cases = [.. _cases.Zip(after, (one, part) => one with { LogScale = part.LogMedian - median, Weight = part.Weight })];
-        return new BreakLooseTorque(cases, new GrowthCurve(new Growth(Math.Exp(median), after[0].Sigma)), Math.Exp(_logHeld));
+            [.. heldNmm.Select(held => Require.NotNegative(held, nameof(heldNmm)) - shift).Where(rest => rest > 0).Select(rest => Math.Log(rest))]);
+        NutCase[] cases = [.. parts.Select(one => _cases[one.Prior] with { LogScale = one.Part.LogMedian - median, Weight = one.Part.Weight })];
+        return new BreakLooseTorque(cases, new GrowthCurve(new Growth(Math.Exp(median), sigma)), Math.Exp(_logHeld));
     }
-
-    /// <summary>The same nut with another growth, such as like nuts have shown.</summary>
-    /// <param name="growth">The growth.</param>
-    /// <returns>The spread.</returns>
-    public BreakLooseTorque With(GrowthCurve growth) => new(_cases, growth, Math.Exp(_logHeld));
 
     /// <summary>Survival, and density over the log torque, all cases together.</summary>
     internal (double Survival, double Density) At(double logTorque)
@@ -132,15 +137,8 @@ public sealed class BreakLooseTorque
     }
 
     /// <summary>Survival, and density over the log torque, of one case, times its weight.</summary>
-    internal (double Survival, double Density) At(in NutCase one, double logTorque)
-    {
-        if (logTorque < _logHeld)
-        {
-            return (Exact(one, _logHeld).Survival, 0);
-        }
-
-        return Exact(one, logTorque);
-    }
+    internal (double Survival, double Density) At(in NutCase one, double logTorque) =>
+        logTorque < _logHeld ? (Exact(one, _logHeld).Survival, 0) : Exact(one, logTorque);
 
     /// <summary>Share of a case's growths that is cut off because the nut has held.</summary>
     internal double ShareCutOff(int which) => 1 - At(_cases[which], _logHeld).Survival / _cases[which].Weight;

@@ -41,6 +41,12 @@ public sealed record Condition(
     /// <summary>Whether rust holds it: its corners are worn, and a penetrant has something to do.</summary>
     public bool IsRusty => Key is "rusted" or "salted" or "heat-rusted";
 
+    /// <summary>The state taken where none is said.</summary>
+    internal const string Usual = "used";
+
+    /// <summary>The state in few words: what its table says before the first comma or colon.</summary>
+    public string Short { get; init; } = Words;
+
     /// <summary>The condition of a name.</summary>
     /// <param name="name">Its key.</param>
     /// <returns>The condition.</returns>
@@ -69,7 +75,10 @@ public sealed record Condition(
                 _ => throw row.Error("lubricant", "gone, paste or stays"),
             },
             row.Source,
-            row.Status);
+            row.Status)
+        {
+            Short = row.Text("words").Split(',', ':')[0],
+        };
     }
 
     private static double Locker(TableRow row) => row.Text("thread_lock") switch

@@ -36,11 +36,20 @@ public sealed class JointAssembly
     /// <summary>Least friction of a joint whose lubricant is gone (as <see cref="FrictionRange.Default"/>; judgement).</summary>
     public const double WornFriction = FrictionRange.Default;
 
-    /// <summary>Loosening over tightening torque with no thread known: 40 % + 50 % − 10 % of the common split.</summary>
-    public const double CommonSplitShare = 0.40 + 0.50 - 0.10;
+    /// <summary>Share of a tightening torque that stretches the bolt where no thread is known.</summary>
+    internal const double CommonPitchPart = 0.10;
 
-    /// <summary>The thread's share of that: 40 % − 10 % of 80 %.</summary>
-    public const double CommonThreadShare = (0.40 - 0.10) / CommonSplitShare;
+    /// <summary>Share of it that is friction of the thread.</summary>
+    internal const double CommonThreadPart = 0.40;
+
+    /// <summary>Share of it that is friction of the face.</summary>
+    internal const double CommonFacePart = 0.50;
+
+    /// <summary>Loosening over tightening torque with no thread known: both frictions less the pitch.</summary>
+    public const double CommonSplitShare = CommonThreadPart + CommonFacePart - CommonPitchPart;
+
+    /// <summary>The thread's share of that: its friction less the pitch.</summary>
+    public const double CommonThreadShare = (CommonThreadPart - CommonPitchPart) / CommonSplitShare;
 
     /// <summary>Smallest loosening share used: a joint that would undo itself is taken as nearly free.</summary>
     private const double LeastShare = 0.01;

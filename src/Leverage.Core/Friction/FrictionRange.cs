@@ -51,14 +51,4 @@ public readonly record struct FrictionRange(double Low, double Likely, double Hi
     /// <returns>True for a paste.</returns>
     /// <exception cref="Reading.InputException">No such lubrication.</exception>
     public static bool IsPaste(string name) => RowLookup.Named("friction", name, "a lubrication").Says("paste", "yes");
-
-    /// <summary>Friction of a tube on a handle, from the table <c>handle-friction</c>.</summary>
-    /// <param name="name">State of the handle, such as <c>dry</c> or <c>oily</c>.</param>
-    /// <returns>The range; the check uses its low value.</returns>
-    /// <exception cref="Reading.InputException">No such state.</exception>
-    public static FrictionRange OnHandle(string name)
-    {
-        TableRow row = RowLookup.Named("handle-friction", name, "a state of the handle");
-        return new FrictionRange(row.Number("low"), row.Number("typical"), row.Number("high"));
-    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Reading;
+using Leverage.Stiffness;
 using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
@@ -19,6 +20,9 @@ internal static partial class Kinds
 
     /// <summary>What is taken where no grade is said, in words.</summary>
     internal const string UsualGrade = $"{GradeCatalog.UsualMetric}; inch {GradeCatalog.UsualInch}";
+
+    /// <summary>What is taken where no clamped length is said, in words.</summary>
+    internal static readonly string UsualGrip = FormattableString.Invariant($"{BoltedGrip.UsualDiameters} diameters");
 
     /// <summary>A standard thread.</summary>
     internal static readonly FieldKind<ScrewThread> Thread = new("SIZE", "M24x1.5", ThreadCatalog.Named, thread => thread.Designation)

@@ -2,6 +2,7 @@ using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Reading;
 using UnitsNet;
+using static System.FormattableString;
 using F = Leverage.Requests.Field<Leverage.Requests.LooseningRequest>;
 
 namespace Leverage.Requests;
@@ -19,7 +20,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Mass> Body = F.Of(
         "body", Kinds.Mass("82kg", AcceptedRange.Body), "your mass",
-        r => r.Body, (r, v) => r with { Body = v }, leftOut: "84.6kg; woman 66.8kg");
+        r => r.Body, (r, v) => r with { Body = v }, leftOut: Invariant($"{Levers.Stance.ReferenceManKg}kg; woman {Levers.Stance.ReferenceWomanKg}kg"));
 
     internal static readonly Field<LooseningRequest, Force> Force = F.Of(
         "force", Kinds.Force("450N"), "your own push, read off a bathroom scale: 60kg", r => r.Force, (r, v) => r with { Force = v });
@@ -57,7 +58,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Length> TyreRadius = F.Of(
         "tyre-radius", Kinds.Length("300mm"), "middle of the wheel to the ground",
-        r => r.TyreRadius, (r, v) => r with { TyreRadius = v }, leftOut: "300mm", needs: [HeldBy, OnStands]);
+        r => r.TyreRadius, (r, v) => r with { TyreRadius = v }, leftOut: Invariant($"{UsualValues.TyreRadiusMm}mm"), needs: [HeldBy, OnStands]);
 
     internal static readonly Field<LooseningRequest, Length> Chock = F.Of(
         "chock", Kinds.Length("100mm"), "height of the chock",
@@ -84,7 +85,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, double> Ratio = F.Of(
         "ratio", Kinds.Number("13", new AcceptedRange(1, 200, "")), "turns of the engine for one turn of the wheels in that gear",
-        r => r.Ratio, (r, v) => r with { Ratio = v }, leftOut: "13", needs: [HeldBy]);
+        r => r.Ratio, (r, v) => r with { Ratio = v }, leftOut: Invariant($"{Holding.Hold.UsualRatio}"), needs: [HeldBy]);
 
     /// <summary>Who pulls.</summary>
     internal static readonly IReadOnlyList<F> Hands = [Stance, Person, Body, Force, People, HandsIn];

@@ -1,7 +1,9 @@
 using Leverage.BreakLoose;
+using Leverage.Friction;
 using Leverage.Reading;
 using Leverage.Threads;
 using UnitsNet;
+using static System.FormattableString;
 using F = Leverage.Requests.Field<Leverage.Requests.LooseningRequest>;
 
 namespace Leverage.Requests;
@@ -23,11 +25,11 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, double> Friction = F.Of(
         "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "of the thread when it was tightened",
-        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: "0.14, from 0.10 to 0.20");
+        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: Invariant($"{FrictionRange.Default}, from {FrictionRange.Unknown.Low:0.00} to {FrictionRange.Unknown.High:0.00}"));
 
     internal static readonly Field<LooseningRequest, string> Condition = F.Of(
         "condition", Kinds.Row("conditions", "a condition", "rusted"), "clean, used, rusted, salted, … : table conditions",
-        r => r.Condition, (r, v) => r with { Condition = v }, leftOut: "used; road wheel rusted, exhaust heat-rusted");
+        r => r.Condition, (r, v) => r with { Condition = v }, leftOut: $"{BreakLoose.Condition.Usual}; road wheel rusted, exhaust heat-rusted");
 
     internal static readonly Field<LooseningRequest, Torque> Prevailing = F.Of(
         "prevailing", Kinds.Torque("15Nm"), "torque a locknut takes to turn with nothing clamped", r => r.Prevailing, (r, v) => r with { Prevailing = v });
@@ -83,14 +85,14 @@ internal static partial class LooseningFields
         r => r.Worn, (r, v) => r with { Worn = v }, leftOut: "worn where rusted, else new");
 
     internal static readonly Field<LooseningRequest, double> Engaged = F.Of(
-        "engaged", Kinds.Share("40%"), "share of the hexagon's height the tool covers", r => r.Engaged, (r, v) => r with { Engaged = v }, leftOut: "80%");
+        "engaged", Kinds.Share("40%"), "share of the hexagon's height the tool covers", r => r.Engaged, (r, v) => r with { Engaged = v }, leftOut: Invariant($"{100 * UsualValues.Engaged}%"));
 
     internal static readonly Field<LooseningRequest, string> NutClass = F.Of(
         "nut-class", Kinds.Row("nut-classes", "a class of nut", "8"), "class stamped on the nut: 5 6 8 10 12; head for a bolt",
-        r => r.NutClass, (r, v) => r with { NutClass = v }, leftOut: "unknown, weak steel of 330MPa");
+        r => r.NutClass, (r, v) => r with { NutClass = v }, leftOut: $"{Corners.NutClass.Unknown}, weak steel");
 
     internal static readonly Field<LooseningRequest, Length> ClampedLength = F.Of(
-        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: "3 diameters", needs: [Thread]);
+        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: Kinds.UsualGrip, needs: [Thread]);
 
     internal static readonly Field<LooseningRequest, string> Clamped = F.Of(
         "clamped", Kinds.Row("clamped-materials", "a clamped material", "steel"), "what it clamps", r => r.Clamped, (r, v) => r with { Clamped = v }, leftOut: "steel", needs: [Thread]);
@@ -114,7 +116,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Pressure> BarYield = F.Of(
         "bar-yield", Kinds.Stress("900MPa"), "yield of its steel",
-        r => r.BarYield, (r, v) => r with { BarYield = v }, leftOut: "900MPa", needs: [Bar]);
+        r => r.BarYield, (r, v) => r with { BarYield = v }, leftOut: Invariant($"{UsualValues.BarYieldMpa}MPa"), needs: [Bar]);
 
     internal static readonly Field<LooseningRequest, Length> BarStraight = F.Of(
         "bar-straight", Kinds.Length("450mm"), "how far from its end a tube can go on",
@@ -143,7 +145,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Pressure> TubeYield = F.Of(
         "tube-yield", Kinds.Stress("235MPa"), "yield of its steel",
-        r => r.TubeYield, (r, v) => r with { TubeYield = v }, leftOut: "195MPa", needs: [Tube]);
+        r => r.TubeYield, (r, v) => r with { TubeYield = v }, leftOut: Invariant($"{UsualValues.TubeYieldMpa}MPa"), needs: [Tube]);
 
     internal static readonly Field<LooseningRequest, Length> Overlap = F.Of(
         "overlap", Kinds.Length("250mm"), "how far the tube goes on",
@@ -151,7 +153,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, string> Surface = F.Of(
         "surface", Kinds.Row("handle-friction", "a state of the surface", "dry"), "of the bar's handle: dry, chrome, rusty, oily, greasy",
-        r => r.Surface, (r, v) => r with { Surface = v }, leftOut: "dry");
+        r => r.Surface, (r, v) => r with { Surface = v }, leftOut: HandleSurface.Usual);
 
     internal static readonly Field<LooseningRequest, double> SurfaceFriction = F.Of(
         "surface-friction", Kinds.Number("0.20", AcceptedRange.SurfaceFriction), "friction of tube on bar, if you know it",
@@ -162,7 +164,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, Angle> PastSquare = F.Of(
         "past-square", Kinds.Angle("30deg", 80), "bar's angle where the swing ends",
-        r => r.PastSquare, (r, v) => r with { PastSquare = v }, leftOut: "30deg");
+        r => r.PastSquare, (r, v) => r with { PastSquare = v }, leftOut: Invariant($"{UsualValues.PastSquareDeg}deg"));
 
     /// <summary>The nut.</summary>
     internal static readonly IReadOnlyList<F> Nut =

@@ -1,7 +1,9 @@
+using Leverage.Friction;
 using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Threads;
 using UnitsNet;
+using static System.FormattableString;
 using F = Leverage.Requests.Field<Leverage.Requests.TighteningRequest>;
 
 namespace Leverage.Requests;
@@ -22,7 +24,7 @@ internal static class TighteningFields
 
     internal static readonly Field<TighteningRequest, double> Friction = F.Of(
         "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "of thread and face",
-        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: "0.14; 0.10 to 0.196");
+        r => r.Friction, (r, v) => r with { Friction = v }, leftOut: Invariant($"{FrictionRange.Default}; {FrictionRange.Unknown.Low:0.00} to {FrictionRange.Unknown.High:0.000}"));
 
     internal static readonly Field<TighteningRequest, string> Lubrication = F.Of(
         "lubrication", Kinds.Row("friction", "a lubrication", "oiled"), "what is on the thread: table friction",
@@ -37,7 +39,7 @@ internal static class TighteningFields
 
     internal static readonly Field<TighteningRequest, double> YieldShare = F.Of(
         "yield-share", Kinds.Share("90%"), "share of yield to tighten to",
-        r => r.YieldShare, (r, v) => r with { YieldShare = v }, leftOut: "90%");
+        r => r.YieldShare, (r, v) => r with { YieldShare = v }, leftOut: Invariant($"{100 * UsualValues.YieldShare}%"));
 
     internal static readonly Field<TighteningRequest, double> Torsion = F.Of(
         "torsion", Kinds.Choice(("plastic", TensionAndTorsion.Plastic), ("elastic", TensionAndTorsion.Elastic)), "how twisting the bolt counts",
@@ -61,7 +63,7 @@ internal static class TighteningFields
         r => r.CastleSlots, (r, v) => r with { CastleSlots = v });
 
     internal static readonly Field<TighteningRequest, Length> ClampedLength = F.Of(
-        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: "3 diameters", needs: [Then, Castle]);
+        "grip", Kinds.Length("45mm"), "length the bolt clamps", r => r.Grip, (r, v) => r with { Grip = v }, leftOut: Kinds.UsualGrip, needs: [Then, Castle]);
 
     internal static readonly Field<TighteningRequest, string> Clamped = F.Of(
         "clamped", Kinds.Row("clamped-materials", "a clamped material", "steel"), "what it clamps",

@@ -12,6 +12,9 @@ public sealed record Tube(Length Bore, Length? Wall, Length Length, Pressure Yie
     /// <summary>Force a trolley jack's handle carries at its end by its own standard, N (AS 2615:2016).</summary>
     public const double JackHandleForceN = 450;
 
+    /// <summary>The standard that says so.</summary>
+    internal const string JackHandleStandard = "AS 2615:2016";
+
     /// <summary>Play over the bar's diameter above which the fit is called loose (judgement).</summary>
     public const double LoosePlayShare = 0.15;
 

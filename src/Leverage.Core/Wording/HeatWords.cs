@@ -1,6 +1,5 @@
 using Leverage.Assessments;
 using Leverage.BreakLoose;
-using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Wording;
@@ -8,8 +7,6 @@ namespace Leverage.Wording;
 /// <summary>Words of what heat does, what it does not, and what is near that heat harms.</summary>
 public static class HeatWords
 {
-    private static readonly string[] Near = ["nitrile-seal-briefly", "bearing", "grease", "insert-nut", "locker-softens"];
-
     /// <summary>The words for an assessment whose joint is heated.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
@@ -19,7 +16,7 @@ public static class HeatWords
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
         return assessment.Heat is { } heat
-            ? [Effect(heat, style), Limits(style), "No flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
+            ? [Effect(heat, style), Limits(heat, style), "No flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
             : [];
     }
 
@@ -37,14 +34,8 @@ public static class HeatWords
         };
     }
 
-    private static string Limits(UnitStyle style)
-    {
-        var limits = Near
-            .Select(key => RowLookup.Named("nearby-limits", key, "a thing near the heat"))
-            .Select(row => $"{row.Text("words").Split(';', ',')[0]} ({style.Temperature(Temperature.FromDegreesCelsius(row.Number("limit_c")))}"
-                + $"{(row.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : "")})");
-        return $"Heat harms: {string.Join(", ", limits)}.";
-    }
+    private static string Limits(HeatAssessment heat, UnitStyle style) => "Heat harms: "
+        + string.Join(", ", heat.Near.Select(one => $"{one.Short} ({style.Temperature(one.Limit)}{UnconfirmedWords.MarkOf(one.Status)})")) + ".";
 
     private static string Opening(Length length, UnitStyle style) =>
         style.IsUs ? style.Fine(length) : $"{UnitStyle.Fixed(length.Micrometers, 0)} µm";

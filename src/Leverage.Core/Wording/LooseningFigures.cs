@@ -103,7 +103,7 @@ public static class LooseningFigures
         return lines;
     }
 
-    private static string Mark(ValueStatus status) => status.IsUnconfirmed() ? UnconfirmedWords.Mark : "";
+    private static string Mark(ValueStatus status) => UnconfirmedWords.MarkOf(status);
 
     private static string Number(double torqueNmm, UnitStyle style) => style.TorqueNumber(Nm(torqueNmm));
 

@@ -20,16 +20,7 @@ public static class LooseningTitle
         string soaked = setup.Fastener.Soaked ? ", soaked" : "";
         string count = setup.Count > 1 ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $", {setup.Count} alike") : "";
         string near = setup is { Tool.Size: null, Fastener.AcrossFlats: { } flats } && PartWords.OtherMeasure(flats, style) is { } other ? $" ({other} goes on too)" : "";
-        return $"Loosen {what}{near}{hand}, {Start(setup, style)}, {State(setup.Fastener.Condition)}{soaked}{count}";
-    }
-
-    /// <summary>A condition without its second thoughts: "rust you can see".</summary>
-    /// <param name="condition">The condition.</param>
-    /// <returns>Its first words.</returns>
-    public static string State(Condition condition)
-    {
-        ArgumentNullException.ThrowIfNull(condition);
-        return condition.Words.Split(',', ';', ':')[0];
+        return $"Loosen {what}{near}{hand}, {Start(setup, style)}, {setup.Fastener.Condition.Short}{soaked}{count}";
     }
 
     /// <summary>"a 13 mm nut", "an 18 mm nut", "a 10 mm hexagon socket".</summary>

@@ -40,7 +40,7 @@ public sealed record SlipAnswer(
                 TubeBearing.MouthReaction(assessment.StrongN, here.HandToTipMm, here.OverlapMm),
                 TubeBearing.TubeMoment(assessment.StrongN, here.HandToTipMm) / 1000,
                 Deg(here.TiltRad),
-                assessment.Setup.GripFriction.Low,
+                assessment.Setup.Surface.Friction.Low,
                 VerdictWords.Word(assessment.Setup.Hands.Stance.Push),
                 Deg(here.Checked.HeldRad),
                 Deg(here.Checked.EndRad),

@@ -18,7 +18,7 @@ public static class SlipWords
         ArgumentNullException.ThrowIfNull(style);
         SlipSetup setup = assessment.Setup;
         return $"Tube of {style.Length(setup.Tube.Bore)} bore, {style.Length(setup.Overlap)} on a "
-            + $"{style.Length(setup.Bar.Diameter!.Value)} bar, surface {setup.GripWords}";
+            + $"{style.Length(setup.Bar.Diameter!.Value)} bar, surface {setup.Surface.Words}";
     }
 
     /// <summary>The judgement in one sentence.</summary>

@@ -47,6 +47,25 @@ public static class VerdictWords
         _ => "notJudged",
     };
 
+    /// <summary>The same in capitals.</summary>
+    /// <param name="safe">The answer.</param>
+    /// <returns>YES, CARE, NO or NOT JUDGED.</returns>
+    public static string Capitals(Safe safe) => safe == Safe.NotJudged ? "NOT JUDGED" : Word(safe).ToUpperInvariant();
+
+    /// <summary>The same in capitals.</summary>
+    /// <param name="comes">The answer.</param>
+    /// <returns>LIKELY, MAYBE, NO or NOT JUDGED.</returns>
+    public static string Capitals(Comes comes) => comes == Comes.NotJudged ? "NOT JUDGED" : Word(comes).ToUpperInvariant();
+
+    /// <summary>A phrase as a sentence: a capital first, one full stop last.</summary>
+    /// <param name="phrase">The phrase, not empty.</param>
+    /// <returns>The sentence.</returns>
+    public static string Sentence(string phrase)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(phrase);
+        return $"{char.ToUpperInvariant(phrase[0])}{phrase[1..].TrimEnd('.')}.";
+    }
+
     /// <summary>Where a start torque is from.</summary>
     /// <param name="from">The source.</param>
     /// <returns>given, thread or table.</returns>

@@ -29,11 +29,8 @@ internal static class AnswerWords
     }
 
     /// <summary>Beside the verdict's word: why not, or the chances where nothing speaks against it but the nut.</summary>
-    private static string Sentence(LooseningAssessment a, UnitStyle units)
-    {
-        string words = a.Verdict == Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units);
-        return char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
-    }
+    private static string Sentence(LooseningAssessment a, UnitStyle units) =>
+        VerdictWords.Sentence(a.Verdict == Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units));
 
     private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {

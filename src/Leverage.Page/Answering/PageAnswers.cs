@@ -109,7 +109,7 @@ internal static class PageAnswers
             ("body", said.Units.Mass(setup.Hands.Body)),
             ("bar-diameter", setup.Bar?.Diameter is { } diameter ? said.Units.Length(diameter) : ""),
             ("overlap", setup.Tube is null ? "" : said.Units.Length(setup.Overlap)),
-            ("surface", setup.Tube is null ? "" : setup.GripWords),
+            ("surface", setup.Tube is null ? "" : setup.Surface.Words),
             ("past-square", UnitStyle.Angle(setup.PastSquare)),
         ];
         return all.Where(each => each.Text.Length > 0 && said.Text(each.Field) is null)

@@ -60,7 +60,7 @@ internal static class AngleSteps
             "What helps",
             [
                 "A short overlap jams harder, but it tilts more and dents the tube; a long one dents the tube less, but slides off sooner. For each tube there is a best overlap between.",
-                .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(Sentence),
+                .. SlipWords.Helps(n.Slip, n.Units).Skip(1).Select(VerdictWords.Sentence),
             ],
             "overlaps",
             "Read it off the figure: at which overlap does your tube stay on to the widest angle and still take your force?",
@@ -69,8 +69,6 @@ internal static class AngleSteps
             n.LengthValue(WithinMm),
             $"{n.Long(best.OverlapMm)}: it holds to {VerdictWords.Angle(best.Checked.HeldRad, n.Slip.Setup.Hands.Stance.Push)}. Yours, {n.Long(n.Slip.Here.OverlapMm)}, holds to {VerdictWords.Angle(n.Slip.Here.Checked.HeldRad, n.Slip.Setup.Hands.Stance.Push)}.");
     }
-
-    private static string Sentence(string phrase) => $"{char.ToUpperInvariant(phrase[0])}{phrase[1..]}.";
 
     private static LessonStep Step(
         string title, string[] words, string figure, string question, string unit, double answer, double within, string worked) =>

@@ -51,7 +51,7 @@ internal static class ForceSteps
     {
         double snug = n.Slip.SnugHoldsN(n.Sketch.SquareN);
         string presses = n.ForceText(n.Tube.TipN + n.Tube.MouthN);
-        string friction = UnitStyle.Fixed(n.Slip.Setup.GripFriction.Low, 2);
+        string friction = UnitStyle.Fixed(n.Slip.Setup.Surface.Friction.Low, 2);
         return Step(
             "The harder you push, the harder it jams",
             [

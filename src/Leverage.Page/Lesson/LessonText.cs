@@ -47,7 +47,7 @@ internal static class LessonText
         SlipSetup setup = n.Slip.Setup;
         return $"{LooseningTitle.Of(n.Loosening.Setup, n.Units)}. Bar {n.Long(setup.Bar.Length.Millimeters)} of {n.Units.Length(setup.Bar.Diameter!.Value)}, "
             + $"tube {n.Long(setup.Tube.Length.Millimeters)} with a bore of {n.Units.Length(setup.Tube.Bore)}, overlap {n.Long(n.Slip.Here.OverlapMm)}, "
-            + $"{setup.GripWords} handle, friction {UnitStyle.Fixed(setup.GripFriction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.PastSquare)} below level.";
+            + $"{setup.Surface.Words} handle, friction {UnitStyle.Fixed(setup.Surface.Friction.Low, 2)}; the bar swings to {UnitStyle.Angle(setup.PastSquare)} below level.";
     }
 }
 

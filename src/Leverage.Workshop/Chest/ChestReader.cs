@@ -118,7 +118,7 @@ public sealed class ChestReader
 
     private static NutTool Spanner(TomlSection s, string name)
     {
-        ToolKind kind = s.NeedQuantity("kind", Kinds.Choice(("ring", ToolKind.Ring), ("open", ToolKind.Open)));
+        ToolKind kind = PieceKeys.Spanner.Need(s);
         var spanner = new NutTool(name, kind, Sizes(s), null, s.NeedQuantity(LooseningFields.Bar, "length"));
         return kind == ToolKind.Ring ? spanner with { Points = s.Quantity(LooseningFields.Points) } : spanner;
     }
@@ -131,7 +131,7 @@ public sealed class ChestReader
 
     private static ChestAdapter Adapter(TomlSection s, string name)
     {
-        var adapter = new ChestAdapter(name, NeedDrive(s, "from"), NeedDrive(s, "to"), s.Quantity("length", Kinds.Length("40mm")) ?? Length.Zero);
+        var adapter = new ChestAdapter(name, NeedDrive(s, "from"), NeedDrive(s, "to"), PieceKeys.AdapterLength.Of(s) ?? Length.Zero);
         return !adapter.IsExtension
             ? adapter
             : throw s.PlaceOf("to").Error("to", "the same square on both ends is an extension: write it below [[extensions]] with drive and length.");
@@ -140,22 +140,22 @@ public sealed class ChestReader
     private static ChestAdapter Extension(TomlSection s, string name)
     {
         string drive = NeedDrive(s, "drive");
-        return new ChestAdapter(name, drive, drive, s.NeedQuantity("length", Kinds.Length("250mm")));
+        return new ChestAdapter(name, drive, drive, s.NeedQuantity(LooseningFields.Extension, SectionFields.KeyOf("extension", LooseningFields.Extension)));
     }
 
     private static TorqueWrench Wrench(TomlSection s, string name)
     {
-        Torque from = s.NeedQuantity("from", Kinds.Torque("40Nm"));
-        Torque to = s.NeedQuantity("to", Kinds.Torque("200Nm"));
+        Torque from = PieceKeys.From.Need(s);
+        Torque to = PieceKeys.To.Need(s);
         return from < to
             ? new TorqueWrench(
-                name, NeedDrive(s, "drive"), s.NeedQuantity(TighteningFields.Wrench, "length"), from, to, s.NeedQuantity("accuracy", Kinds.Share("4%")))
+                name, NeedDrive(s, "drive"), s.NeedQuantity(TighteningFields.Wrench, "length"), from, to, PieceKeys.Accuracy.Need(s))
             : throw s.PlaceOf("to").Error("to", "the range ends below its start. Give from and to, lowest first.");
     }
 
     private static ChestHold Hold(TomlSection s, string name)
     {
-        Restraint kind = s.NeedQuantity("kind", Kinds.Choice(Kinds.RestraintWords) with { Example = "chock" });
+        Restraint kind = PieceKeys.Hold.Need(s);
         Length? height = s.Quantity(LooseningFields.Chock, "height");
         Length? diameter = s.Quantity(LooseningFields.HoldBar, "diameter");
         return kind == Restraint.Chock && height is null ? throw s.Missing("height", LooseningFields.Chock.Kind.Example)

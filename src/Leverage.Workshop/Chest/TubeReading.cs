@@ -11,16 +11,15 @@ internal static class TubeReading
 {
     internal static ChestTube Of(TomlSection s, string name)
     {
-        FieldKind<Length> size = LooseningFields.Bore.Values;
-        Length length = s.NeedQuantity("length", size with { Example = "1000mm" });
-        TubeText tube = (s.Quantity("outside", size), s.Quantity("wall", size), s.Quantity(LooseningFields.Bore)) switch
+        Length length = PieceKeys.TubeLength.Need(s);
+        TubeText tube = (PieceKeys.Outside.Of(s), PieceKeys.Wall.Of(s), s.Quantity(LooseningFields.Bore)) switch
         {
             ({ } outside, { } wall, var bore) => Tube(s, new TubeText(length, outside, wall, bore)),
             (null, null, { } bore) => new TubeText(length, Bore: bore),
             ({ } outside, null, { } bore) => Tube(s, new TubeText(length, outside, (outside - bore) / 2, bore)),
             (null, null, null) or (null, not null, null) => throw NoBore(s),
-            (_, null, _) => throw s.Missing("wall", "3.2mm"),
-            _ => throw s.Missing("outside", "33.7mm"),
+            (_, null, _) => throw s.Missing(PieceKeys.Wall.Name, PieceKeys.Wall.Values.Example),
+            _ => throw s.Missing(PieceKeys.Outside.Name, PieceKeys.Outside.Values.Example),
         };
         return new ChestTube(name, tube, Yield(s));
     }

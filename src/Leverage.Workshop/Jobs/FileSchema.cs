@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Leverage.Requests;
+using Leverage.Workshop.Chest;
 using Leverage.Workshop.Files;
 
 namespace Leverage.Workshop.Jobs;
@@ -68,25 +69,27 @@ internal static class FileSchema
                 ["name", "drive", "length"])),
             ("sockets", Tables(Object(Name(), Named("drive", drive), Named("size", sizes), Named("points", points)), ["name", "drive", "size"])),
             ("keys", Tables(Object(Name(), Named("drive", drive), Named("length", length), Named("size", sizes)), ["name", "size", "drive"], ["name", "size", "length"])),
-            ("spanners", Tables(Object(Name(), ("kind", Choice("ring or open", "ring", "open")), Named("size", sizes), Named("length", length), Named("points", points)), ["name", "kind", "size", "length"])),
-            ("adapters", Tables(Object(Name(), Named("from", drive), Named("to", Text("its own square, that goes into the socket", "3/4")), Named("length", length)), ["name", "from", "to"])),
-            ("extensions", Tables(Object(Name(), Named("drive", drive), Named("length", length)), ["name", "drive", "length"])),
+            ("spanners", Tables(Object(Name(), Of(PieceKeys.Spanner), Named("size", sizes), Named("length", length), Named("points", points)), ["name", "kind", "size", "length"])),
+            ("adapters", Tables(Object(Name(), Named("from", drive), Named("to", Text("its own square, that goes into the socket", "3/4")), Of(PieceKeys.AdapterLength)), ["name", "from", "to"])),
+            ("extensions", Tables(Object(Name(), Named("drive", drive), (SectionFields.KeyOf("extension", LooseningFields.Extension), Of(LooseningFields.Extension))), ["name", "drive", "length"])),
             ("tubes", Tables(Object(
-                Name(), ("length", Text("its length", "1000mm")), ("outside", Text("its outside", "33.7mm")), ("wall", Text("its wall", "3.2mm")),
+                Name(), Of(PieceKeys.TubeLength), Of(PieceKeys.Outside), Of(PieceKeys.Wall),
                 ("bore", Of(LooseningFields.Bore)), ("yield", Of(LooseningFields.TubeYield)), ("material", Text("a name of the table tube-steels, in place of yield", "S235"))),
                 ["name", "length", "outside", "wall"], ["name", "length", "bore"])),
             ("torque_wrenches", Tables(Object(
-                Name(), Named("drive", drive), ("length", Of(TighteningFields.Wrench)), ("from", Text("the lowest it can be set to", "40Nm")),
-                ("to", Text("the highest it can be set to", "200Nm")), ("accuracy", Text("its scatter each way", "4%"))),
+                Name(), Named("drive", drive), ("length", Of(TighteningFields.Wrench)), Of(PieceKeys.From), Of(PieceKeys.To), Of(PieceKeys.Accuracy)),
                 ["name", "drive", "length", "from", "to", "accuracy"])),
             ("people", Tables(Object(
                 Name(), ("person", Of(LooseningFields.Person)), ("body", Of(LooseningFields.Body)),
                 ("forces", new JsonObject { ["description"] = "forces they measured themselves, by stance", ["type"] = "object", ["additionalProperties"] = Of(LooseningFields.Force) })),
                 ["name", "person"])),
             ("holds", Tables(Object(
-                Name(), ("kind", Choice("how it holds", [.. Kinds.RestraintWords.Select(word => word.Word)])),
+                Name(), Of(PieceKeys.Hold),
                 ("height", Of(LooseningFields.Chock)), ("diameter", Of(LooseningFields.HoldBar))), ["name", "kind"])));
     }
+
+    private static (string, JsonObject) Of<T>(PieceKey<T> key)
+        where T : struct => (key.Name, key.Values.Names().Any() ? Choice(key.Help, [.. key.Values.Names()]) : Text(key.Help, key.Values.Example));
 
     private static JsonObject Of(Field field) => Text(field.Help, field.Kind.Example);
 

@@ -1,3 +1,4 @@
+using Leverage.Assessments;
 using Leverage.Wording;
 using Leverage.Workshop.Jobs;
 
@@ -14,9 +15,6 @@ public static class JobSheet
     private const string First = "Glasses on. Never under it on a jack alone: rated stands, firm ground. "
         + "The maker's manual and local rules come first. Brakes, steering, doubts: a licensed mechanic.";
 
-    /// <summary>An assumption the column of what holds tells better.</summary>
-    private const string NotJudged = "hold not judged";
-
     /// <summary>The sheet of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="units">Units.</param>
@@ -27,7 +25,7 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(units);
         ArgumentNullException.ThrowIfNull(drawings);
-        string about = string.Join(" ", ((string?[])[plan.Job.Vehicle?.Name, plan.Job.Note]).OfType<string>().Select(Sentence));
+        string about = string.Join(" ", ((string?[])[plan.Job.Vehicle?.Name, plan.Job.Note]).OfType<string>().Select(VerdictWords.Sentence));
         string assumed = Assumed(plan, units);
         return new Sheet(
             plan.Job.Title,
@@ -51,10 +49,9 @@ public static class JobSheet
         new WorkTable(plan, units).Table(),
     ];
 
+    /// <summary>What was taken for granted, without figures; what holds has a column of its own.</summary>
     private static string Assumed(JobPlan plan, UnitStyle units) => string.Join("; ", plan.Loosening
         .SelectMany(planned => planned.Assessment.Setup.Assumed)
-        .Where(assumption => assumption.Value is null && assumption.What != NotJudged)
+        .Where(assumption => assumption.Value is null && assumption.Kind != AssumptionKind.HoldNotJudged)
         .Select(assumption => AssumedWords.Brief([assumption], units)).Distinct(StringComparer.Ordinal));
-
-    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
 }

@@ -41,7 +41,7 @@ public sealed class DefaultsTests
         { "grade SAE 5", r => r with { Thread = ThreadCatalog.Named("1/2-20"), Grade = null } },
         { "the common torque split (no thread given: 10 % pitch, 40 % thread, 50 % face)", r => r with { Thread = null, Grade = null } },
         { "friction 0.14 at assembly (0.10 to 0.20)", r => r with { Friction = null } },
-        { "condition used* (years in service, dry)", r => r with { Condition = null } },
+        { "condition used* (years in service)", r => r with { Condition = null } },
         { "across flats 36 mm (standard nut of this thread)", r => r with { AcrossFlats = null } },
         { "drive square not judged (its size is not given)", r => r with { Drive = null } },
         { "bar 15.5 mm* (usual for a 1/2 in drive; measure it)", r => r with { BarDiameter = null } },

@@ -39,14 +39,4 @@ public static class BreakLooseSamplerTests
         Assert.Equal(0.95, left.Mean(), 1e-3);
         Assert.Equal(0.1 / Math.Sqrt(12), left.StandardDeviation(), 5e-4);
     }
-
-    [Fact]
-    public static void A_growth_on_a_grid_is_drawn_as_it_lies()
-    {
-        // A wedge from 0 to 1: its mean lies at 2/3.
-        var sampler = new BreakLooseSampler(Nuts.Of("rusted", 100, null), 0, new GrowthCurve(0, 0.5, [0, 1, 2]));
-        var random = new Random(5);
-        double mean = Enumerable.Range(0, 50_000).Select(_ => Math.Log(sampler.Draw(random).TorqueNmm / 100e3)).Mean();
-        Assert.Equal(2.0 / 3, mean, 4e-3);
-    }
 }

@@ -88,25 +88,6 @@ public static class BreakLooseSpreadTests
         Assert.Throws<ArgumentOutOfRangeException>(() => both.HavingHeld(1e9));
     }
 
-    [Fact]
-    public static void A_grid_of_a_normal_is_that_normal_and_any_scale_will_do()
-    {
-        const int Points = 401;
-        double[] density = [.. Enumerable.Range(0, Points).Select(i => 7 * Normal.PDF(0.3, 0.25, -1.7 + 4.0 * i / (Points - 1)))];
-        BreakLooseTorque plain = Spread(new Growth(Math.Exp(0.3), 0.25), 20e3, 100e3);
-        BreakLooseTorque grid = plain.With(new GrowthCurve(-1.7, 0.01, density));
-        Assert.Equal(0.25, new GrowthCurve(-1.7, 0.01, density).Sigma, 1e-4);
-        foreach (double share in new[] { 0.01, 0.1, 0.5, 0.9, 0.99 })
-        {
-            Near.Equal(plain.Quantile(share), grid.Quantile(share), 3e-4);
-            double log = Math.Log(plain.Quantile(share));
-            Assert.Equal(plain.At(log).Density, grid.At(log).Density, 2e-3);
-        }
-
-        Assert.Throws<ArgumentOutOfRangeException>(() => new GrowthCurve(0, 0.1, [1]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new GrowthCurve(0, 0.1, [0, 0, 0]));
-    }
-
     [Theory]
     [InlineData("locked-medium")]
     [InlineData("locked-high")]

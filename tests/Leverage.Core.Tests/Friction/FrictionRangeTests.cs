@@ -28,7 +28,7 @@ public sealed class FrictionRangeTests
     [Fact]
     public void Every_lubrication_and_every_handle_rises_from_low_over_likely_to_high()
     {
-        foreach (var range in Keys("friction").Select(FrictionRange.Lubricated).Concat(Keys("handle-friction").Select(FrictionRange.OnHandle)))
+        foreach (var range in Keys("friction").Select(FrictionRange.Lubricated).Concat(Keys("handle-friction").Select(name => HandleSurface.Named(name).Friction)))
         {
             Assert.InRange(range.Low, 0.02, range.Likely);
             Assert.InRange(range.High, range.Likely, 0.6);
@@ -38,13 +38,13 @@ public sealed class FrictionRangeTests
     [Fact]
     public void Oil_slips_more_than_a_dry_handle_and_grease_more_than_oil()
     {
-        double[] low = [FrictionRange.OnHandle("greasy").Low, FrictionRange.OnHandle("oily").Low, FrictionRange.OnHandle("dry").Low];
+        double[] low = [HandleSurface.Named("greasy").Friction.Low, HandleSurface.Named("oily").Friction.Low, HandleSurface.Named("dry").Friction.Low];
         Assert.Equal([0.10, 0.12, 0.20], low);
     }
 
     [Fact]
     public void An_unknown_state_gets_the_nearest_names() => Assert.Contains(
-        "Nearest: oily", Assert.Throws<InputException>(() => FrictionRange.OnHandle("oiled")).Line, StringComparison.Ordinal);
+        "Nearest: oily", Assert.Throws<InputException>(() => HandleSurface.Named("oiled")).Line, StringComparison.Ordinal);
 
     private static IEnumerable<string> Keys(string table) => TableCatalog.Tables[table].Rows.Select(row => row.Key);
 }

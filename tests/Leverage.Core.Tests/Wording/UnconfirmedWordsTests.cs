@@ -39,14 +39,14 @@ public sealed class UnconfirmedWordsTests
             return;
         }
 
-        var assumed = a.Setup.Assumed.Where(one => one.Status.IsUnconfirmed()).Select(one => one.What).ToList();
+        var assumed = a.Setup.Assumed.Where(one => one.Status.IsUnconfirmed()).Select(one => one.Kind).ToList();
         foreach (LinkLimit link in a.Links.Select(link => link.Limit))
         {
             bool sure = link.Kind switch
             {
                 LinkKind.Square or LinkKind.Adapter or LinkKind.Extension or LinkKind.FlexPin or LinkKind.Corners => false,
                 LinkKind.Stud => !a.Setup.ThreadBySight,
-                LinkKind.Bar => !assumed.Contains("bar") && !assumed.Contains("bar yield"),
+                LinkKind.Bar => !assumed.Contains(AssumptionKind.BarDiameter) && !assumed.Contains(AssumptionKind.BarYield),
                 _ => true,
             };
             Assert.Equal(sure, link.Confirmed);
@@ -77,7 +77,7 @@ public sealed class UnconfirmedWordsTests
         {
             foreach (Grade grade in GradeCatalog.BoltsFor(thread))
             {
-                string told = string.Join('\n', UnconfirmedWords.Of(thread, grade, new(0.1, 0.14, 0.2)));
+                string told = string.Join('\n', UnconfirmedWords.Of(grade, new(0.1, 0.14, 0.2)).Select(one => one.Words));
                 Assert.Equal(grade.Status.IsUnconfirmed(), told.Contains($"grade {grade.Name}", StringComparison.Ordinal));
                 Assert.Contains("friction 0.1 to 0.2 (judgement)", told, StringComparison.Ordinal);
             }
@@ -89,7 +89,7 @@ public sealed class UnconfirmedWordsTests
     {
         ScrewThread thread = ThreadCatalog.Named("M12");
         Grade recalled = GradeCatalog.Bolt("8.8", thread) with { Status = ValueStatus.Memory };
-        Assert.Contains("grade 8.8 (memory)", UnconfirmedWords.Of(thread, recalled, new(0.1, 0.14, 0.2)));
+        Assert.Contains("grade 8.8 (memory)", UnconfirmedWords.Of(recalled, new(0.1, 0.14, 0.2)).Select(one => one.Words));
     }
 
     private static void Marked(string figure, string table, string key)

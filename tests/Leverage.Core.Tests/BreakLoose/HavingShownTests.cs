@@ -2,10 +2,11 @@ using Leverage.BreakLoose;
 
 namespace Leverage.Tests.BreakLoose;
 
-public sealed class ShownTorqueTests
+/// <summary>What a nut takes after what it and its like have shown.</summary>
+public sealed class HavingShownTests
 {
     private const double Sigma = 0.3628413;
-    private static readonly LogNormalPart[] Rusted = [new(Math.Log(630e3), Sigma, 1)];
+    private static readonly double[] Rusted = [630e3];
 
     /// <summary>By hand: x = 630·exp(σ·z), z the normal deviate of 1 − (1 − p)·0.7379, where 0.7379 is the chance above (ln 500/630)/σ = −0.637.</summary>
     [Theory]
@@ -13,13 +14,13 @@ public sealed class ShownTorqueTests
     [InlineData(0.5, 711)]
     [InlineData(0.9, 1065)]
     public void A_nut_that_held_500_of_a_likely_630_takes_more(double share, double expectedNm) =>
-        Assert.Equal(expectedNm, new ShownTorque(Rusted, 0, new Shown(500e3, [], [])).Quantile(share) / 1000, 0.5);
+        Assert.Equal(expectedNm, Nut(Rusted, held: 500e3).Quantile(share) / 1000, 0.5);
 
     /// <summary>By hand: half of ln 1.59 goes over to the next, and the variance falls from σ² to ¾σ²: σ 0.314.</summary>
     [Fact]
     public void One_that_came_at_1_59_times_the_median_moves_the_next_to_1_26_times_it()
     {
-        var next = new ShownTorque([new(Math.Log(630e3), 0.363, 1)], 0, new Shown(0, [1.59 * 630e3], []));
+        var next = Nut(Rusted, came: [1.59 * 630e3], sigma: 0.363);
         Assert.Equal(1.261, next.Quantile(0.5) / 630e3, 0.001);
         Assert.Equal(0.3144, Math.Log(next.Quantile(0.9) / next.Quantile(0.5)) / 1.2815516, 0.0002);
     }
@@ -27,7 +28,7 @@ public sealed class ShownTorqueTests
     [Fact]
     public void Nothing_shown_changes_nothing()
     {
-        var same = new ShownTorque(Rusted, 25e3, Shown.Nothing);
+        var same = Nut(Rusted, 25e3);
         Assert.Equal(655e3, same.Quantile(0.5), 1);
         Assert.Equal(0.5, same.Survival(655e3), 1e-9);
     }
@@ -35,7 +36,7 @@ public sealed class ShownTorqueTests
     [Fact]
     public void What_it_held_is_certain_and_the_curve_starts_there()
     {
-        var held = new ShownTorque(Rusted, 0, new Shown(500e3, [], []));
+        var held = Nut(Rusted, held: 500e3);
         Assert.Equal(1, held.Survival(499e3));
         Assert.Equal(Math.Log(500e3), held.LogLow, 1e-9);
         Assert.Equal((1, 0), held.At(Math.Log(499e3)));
@@ -50,7 +51,7 @@ public sealed class ShownTorqueTests
     [InlineData(2500e3, 500e3, 0, 0)]
     public void The_density_is_the_slope_of_the_survival(double held, double came, double alike, double extra)
     {
-        var shown = new ShownTorque(Rusted, extra, new Shown(held, came > 0 ? [came] : [], alike > 0 ? [alike] : []));
+        var shown = Nut(Rusted, extra, held, came > 0 ? [came] : [], alike > 0 ? [alike] : []);
         const int Steps = 20_000;
         double step = (shown.LogHigh - shown.LogLow) / Steps;
         double sum = 0;
@@ -70,7 +71,7 @@ public sealed class ShownTorqueTests
         double before = 0;
         foreach (double stood in new[] { 0, 200e3, 400e3, 800e3, 1600e3, 6000e3 })
         {
-            double now = new ShownTorque(Rusted, 0, new Shown(0, [], [stood])).Quantile(0.5);
+            double now = Nut(Rusted, alike: [stood]).Quantile(0.5);
             Assert.True(now >= before - 1, FormattableString.Invariant($"{stood}: {now} after {before}"));
             before = now;
         }
@@ -78,14 +79,14 @@ public sealed class ShownTorqueTests
 
     [Fact]
     public void With_nothing_common_like_nuts_tell_nothing() =>
-        Assert.Equal(630e3, new ShownTorque(Rusted, 0, new Shown(0, [900e3], [800e3]), within: 1).Quantile(0.5), 1);
+        Assert.Equal(630e3, Nut(Rusted, came: [900e3], alike: [800e3], within: 1).Quantile(0.5), 1);
 
     [Fact]
     public void The_parts_of_a_mixture_are_weighed_by_what_came()
     {
-        LogNormalPart[] two = [new(Math.Log(300e3), 0.1, 0.5), new(Math.Log(900e3), 0.1, 0.5)];
-        Assert.InRange(new ShownTorque(two, 0, new Shown(0, [880e3], [])).Quantile(0.01), 600e3, 900e3);
-        Assert.InRange(new ShownTorque(two, 0, new Shown(600e3, [], [])).Quantile(0.01), 600e3, 800e3);
+        double[] two = [300e3, 900e3];
+        Assert.InRange(Nut(two, came: [880e3], sigma: 0.1).Quantile(0.01), 600e3, 900e3);
+        Assert.InRange(Nut(two, held: 600e3, sigma: 0.1).Quantile(0.01), 600e3, 800e3);
     }
 
     [Theory]
@@ -95,5 +96,10 @@ public sealed class ShownTorqueTests
     [InlineData(0, 0, 0, 0)]
     [InlineData(0, 0, 0, 1.01)]
     public void What_cannot_be_is_refused(double held, double came, double extra, double within) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => new ShownTorque(Rusted, extra, new Shown(held, came > 0 ? [came] : [], []), within));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Nut(Rusted, extra, held, came > 0 ? [came] : [], within: within));
+
+    private static BreakLooseTorque Nut(
+        double[] medians, double extra = 0, double held = 0, double[]? came = null, double[]? alike = null, double within = 0.5, double sigma = Sigma) =>
+        new BreakLooseTorque([.. medians.Select(median => new NutCase(1.0 / medians.Length, Math.Log(median), extra, default))], new GrowthCurve(new Growth(1, sigma)))
+            .HavingSeen(came ?? [], alike ?? [], within).HavingHeld(held);
 }
