@@ -49,7 +49,7 @@ internal static class FastenerDefaults
 
         if (request.Condition is null)
         {
-            assumed.Add(new Assumption(AssumptionKind.Condition, null, condition.Status) { Name = condition.Key, Words = condition.Key == Condition.Usual ? condition.Short : "usual there" });
+            assumed.Add(new Assumption(AssumptionKind.Condition, null, condition.Status) { Name = condition.Key, Words = condition.Key == Condition.Usual ? condition.Short : null });
         }
 
         if (request.Thread is null)

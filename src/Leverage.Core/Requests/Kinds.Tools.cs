@@ -1,4 +1,5 @@
 using Leverage.Holding;
+using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Tables;
 using UnitsNet;
@@ -29,6 +30,16 @@ internal static partial class Kinds
         ("brake", Restraint.Brake), ("old-brake", Restraint.OldBrake), ("gear", Restraint.Gear),
         ("chock", Restraint.Chock), ("helper", Restraint.Helper), ("bar", Restraint.Bar),
     ];
+
+    /// <summary>What a thread is tapped into: a row of its table, or a plain name that a row stands for.</summary>
+    internal static readonly FieldKind<string> Tapped = Row("tapped-materials", "a tapped material", "cast-aluminium") with
+    {
+        Parse = text => TappedMaterial.Named(text) is { Else: null } row ? row.Name : text.Trim(),
+        Check = (name, _) => TappedMaterial.Named(name),
+    };
+
+    /// <summary>Where a fastener sits; a part that stands at a place is told by its name.</summary>
+    internal static readonly FieldKind<string> Place = Row("places", "a place", "hub") with { Parse = BreakLoose.Place.KeyOf };
 
     /// <summary>A drive square, in inches or in the millimetres of its label.</summary>
     internal static readonly FieldKind<string> Drive = Row("drive-squares", "a drive square", "1/2") with { Parse = DriveOf };

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Leverage.Grades;
-using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Stiffness;
 using Leverage.Tables;
@@ -110,16 +109,6 @@ internal static partial class Kinds
         Names = () => Keys(table),
         Table = table,
     };
-
-    /// <summary>What a thread is tapped into: a row of its table, or a plain name that a row stands for.</summary>
-    internal static readonly FieldKind<string> Tapped = Row("tapped-materials", "a tapped material", "cast-aluminium") with
-    {
-        Parse = text => TappedMaterial.Named(text) is { Else: null } row ? row.Name : text.Trim(),
-        Check = (name, _) => TappedMaterial.Named(name),
-    };
-
-    /// <summary>Where a fastener sits; a part that stands at a place is told by its name.</summary>
-    internal static readonly FieldKind<string> Place = Row("places", "a place", "hub") with { Parse = BreakLoose.Place.KeyOf };
 
     /// <summary>Keys of rows in a table, with commas or spaces between.</summary>
     internal static FieldKind<IReadOnlyList<string>> Rows(string table, string what, string example)

@@ -93,4 +93,12 @@ internal static partial class LooseningFields
     /// <summary>What holds the wheel.</summary>
     internal static readonly IReadOnlyList<F> Hold =
         [HeldBy, VehicleMass, WheelLoad, TyreRadius, Chock, Ground, HalfShafts, EngineRunning, Ratio, HoldBar, Side, OnStands];
+
+    private static IReadOnlyList<DriveStep>? Steps(LooseningRequest request) => request is { Drive: { } drive, Adapters.Count: > 0 }
+        ? [.. request.Adapters.Select((to, i) => new DriveStep(i == 0 ? drive : request.Adapters[i - 1], to))]
+        : null;
+
+    private static LooseningRequest Stepped(LooseningRequest request, IReadOnlyList<DriveStep> steps) => request.Drive is null || request.Drive == steps[0].From
+        ? request with { Drive = steps[0].From, Adapters = [.. steps.Select(step => step.To)] }
+        : throw new InputException("adapters", $"the first goes on a {steps[0].From} in square, and the bar's is {request.Drive} in.", new Cure("drive", steps[0].From));
 }

@@ -190,12 +190,4 @@ internal static partial class LooseningFields
 
     /// <summary>The questions that are the same for every set-up out of a chest.</summary>
     internal static IReadOnlyList<F> Pick => field ??= [.. Nut, .. Hands.Where(hand => hand != Stance && hand != HandsIn), Room, .. Grip, .. Hold];
-
-    private static IReadOnlyList<DriveStep>? Steps(LooseningRequest request) => request is { Drive: { } drive, Adapters.Count: > 0 }
-        ? [.. request.Adapters.Select((to, i) => new DriveStep(i == 0 ? drive : request.Adapters[i - 1], to))]
-        : null;
-
-    private static LooseningRequest Stepped(LooseningRequest request, IReadOnlyList<DriveStep> steps) => request.Drive is null || request.Drive == steps[0].From
-        ? request with { Drive = steps[0].From, Adapters = [.. steps.Select(step => step.To)] }
-        : throw new InputException("adapters", $"the first goes on a {steps[0].From} in square, and the bar's is {request.Drive} in.", new Cure("drive", steps[0].From));
 }

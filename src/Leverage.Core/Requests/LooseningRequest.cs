@@ -1,5 +1,4 @@
 using Leverage.BreakLoose;
-using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.Reading;
 using Leverage.Threads;
@@ -9,7 +8,7 @@ namespace Leverage.Requests;
 
 /// <summary>What a person says of a nut, of what they have to loosen it, and of what holds the wheel; whatever is null is assumed, and said.</summary>
 /// <remarks>Each property is a field of <see cref="LooseningFields"/>: its range, its choices and what it depends on stand there.</remarks>
-public sealed record LooseningRequest
+public sealed partial record LooseningRequest
 {
     /// <summary>What it was tightened to.</summary>
     public Torque? BookTorque { get; init; }
@@ -169,37 +168,4 @@ public sealed record LooseningRequest
 
     /// <summary>How deep the socket sits on the nut.</summary>
     public Length? Engagement { get; init; }
-
-    /// <summary>What holds the wheel, empty for a free one; null when that is not to be judged.</summary>
-    public IReadOnlyList<Restraint>? HeldBy { get; init; }
-
-    /// <summary>Laden mass of the vehicle.</summary>
-    public Mass? VehicleMass { get; init; }
-
-    /// <summary>Load on the wheel.</summary>
-    public Force? WheelLoad { get; init; }
-
-    /// <summary>Loaded radius of the wheel.</summary>
-    public Length? TyreRadius { get; init; }
-
-    /// <summary>Height of the chock.</summary>
-    public Length? ChockHeight { get; init; }
-
-    /// <summary>Ground, a name of the table <c>ground</c>.</summary>
-    public string? Ground { get; init; }
-
-    /// <summary>Half shafts still in.</summary>
-    public HalfShafts? HalfShafts { get; init; }
-
-    /// <summary>Diameter of a bar across the studs.</summary>
-    public Length? StudBarDiameter { get; init; }
-
-    /// <summary>Side of the vehicle, from the driver's seat.</summary>
-    public Side? Side { get; init; }
-
-    /// <summary>On support stands, wheels off the ground.</summary>
-    public bool OnStands { get; init; }
-
-    /// <summary>Whether anything is said of what holds the wheel.</summary>
-    internal bool IsHoldSaid => HeldBy is not null || OnStands;
 }

@@ -80,7 +80,7 @@ public static class AssumedWords
     private static string? Why(Assumption one) => one.Kind switch
     {
         Kind.AssemblyFriction => $"{UnitStyle.Fixed(one.Friction!.Value.Low, 2)} to {UnitStyle.Fixed(one.Friction.Value.High, 2)}",
-        Kind.Condition => one.Words,
+        Kind.Condition => one.Words ?? "usual there",
         Kind.TorqueSplit => $"no thread given: {UnitStyle.Percent(JointAssembly.CommonPitchPart)} pitch, "
             + $"{UnitStyle.Percent(JointAssembly.CommonThreadPart)} thread, {UnitStyle.Percent(JointAssembly.CommonFacePart)} face",
         Kind.BearingFace => "not in the tables for this size",

@@ -144,6 +144,6 @@ public sealed class DefaultsTests
     {
         LooseningSetup setup = LooseningDefaults.Complete(Asked.AxleNut with { On = on, Condition = null });
         Assert.Equal(state, setup.Fastener.Condition.Key);
-        Assert.Contains(setup.Assumed, one => one.What == $"condition {state}");
+        Assert.Contains(setup.Assumed, one => one.Kind == AssumptionKind.Condition && one.Name == state);
     }
 }
