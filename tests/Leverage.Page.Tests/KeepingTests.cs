@@ -60,6 +60,7 @@ public sealed class KeepingTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await page.Locator("[data-note='backing-plate nuts, left']").ClickAsync();
         await Assertions.Expect(page.Locator("li:has([data-what='backing-plate nuts, left']) [role=status]")).ToHaveTextAsync("held at 175Nm");
         await page.Locator("[data-tick^='part:'], [data-tick^='refit:']").First.CheckAsync();
+        await Assertions.Expect(page.Locator("main [role=status]").First).ToContainTextAsync("Kept");
         await page.ReloadAsync();
         await Assertions.Expect(tick).ToBeCheckedAsync();
         await Assertions.Expect(page.Locator("li:has([data-what='backing-plate nuts, left']) [role=status]")).ToHaveTextAsync("held at 175Nm");

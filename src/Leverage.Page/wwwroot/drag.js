@@ -21,9 +21,13 @@ export function handle({ root, label, now, min, max, step, text, grab, to, rest 
     to(Math.min(max, Math.max(min, now + way * step)));
     rest();
   });
+  // Inside a drawing the style's touch-action counts for nothing: a finger on a handle would scroll the page.
+  group.addEventListener("touchstart", event => event.preventDefault(), { passive: false });
   group.addEventListener("pointerdown", event => {
     if (event.button !== 0) return;
     event.preventDefault();
+    // Every frame draws the handle anew: a finger would lose it with the one it was put down on.
+    root.setPointerCapture(event.pointerId);
     const held = grab(pointOf(root, event));
     const move = each => { if (each.pointerId === event.pointerId) to(held(pointOf(root, each))); };
     const end = each => {
