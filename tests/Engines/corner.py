@@ -86,7 +86,7 @@ def scaling(rows, limits):
     base = limits["six-02-0.1".replace("0.", "")]
     _, fine = explicit("six", 0.02, 0.1, fine=2)
     print(f"six-02-1: pieces half as wide {fine.max() / base - 1:+.1%}")
-    for friction in (0.05, 0.3):
+    for friction in (0.05, 0.2):
         _, torques = explicit("jaw", 0.02, 0, friction=friction)
         print(f"jaw-02-0: friction {friction} {torques.max() / limits['jaw-02-0'] - 1:+.1%}", flush=True)
 

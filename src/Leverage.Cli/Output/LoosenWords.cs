@@ -99,8 +99,7 @@ internal sealed class LoosenWords
         page.Note("Is it safe?", $"{safe}: {why}");
         if (LooseningAnswers.Alike(_a) is { } alike)
         {
-            page.Note("All alike", string.Create(CultureInfo.InvariantCulture,
-                $"in 100 such jobs: all {alike.Count} come loose in {Range(alike.AllComeLow, alike.AllComeHigh)}, one or more break in {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}"));
+            page.Note("All alike", $"of 100 jobs all come loose in {Range(alike.AllComeLow, alike.AllComeHigh)}, some break in {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}");
         }
 
         if (_drawn is { } drawn)
