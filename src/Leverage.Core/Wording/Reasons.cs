@@ -11,6 +11,9 @@ public static class Reasons
     /// <summary>A limit is above the strong pull where the two are printed apart.</summary>
     private const double Above = 1.001;
 
+    /// <summary>A chance that is told: less rounds to none in a hundred.</summary>
+    private const double Told = 0.005;
+
     /// <summary>One sentence for each rule, the stops first, and why it falls short.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <param name="style">Units.</param>
@@ -40,6 +43,7 @@ public static class Reasons
         ?? (a.Lever is null ? NoBar
             : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
             : SetupLinks.NotJudged(a.Setup, [.. a.Links.Select(link => link.Limit)]).Count > 0 ? "no part that was judged breaks at a strong pull"
+            : a.Judgement.Breaks >= Told ? $"something breaks in {UnitStyle.InHundred(a.Judgement.Breaks)} pulls"
             : "no part breaks at a strong pull");
 
     /// <summary>What is missing where no pull could be judged.</summary>

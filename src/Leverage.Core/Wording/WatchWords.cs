@@ -44,7 +44,7 @@ public static class WatchWords
 
         if (a.Nut.Joint.FrictionRaised)
         {
-            yield return $"{style.Torque(fastener.BookTorque)} is more than this bolt takes. Its thread was rough, or the bolt has stretched.";
+            yield return $"{style.Torque(fastener.BookTorque)} is more than {(fastener.Grade is { } grade ? $"a bolt of grade {grade.Name}" : "this bolt")} takes. Its thread was rough, or the bolt has stretched.";
         }
 
         if (a.Nut.Joint.TurnedPastYield)

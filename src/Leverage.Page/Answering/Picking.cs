@@ -1,11 +1,10 @@
 using System.Text.Json;
-using Leverage.Page.Answering;
 using Leverage.Page.Asking;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Picking;
 using UnitsNet;
 
-namespace Leverage.Page.Opening;
+namespace Leverage.Page.Answering;
 
 /// <summary>The best set-ups of a chest: the command line's answer, who pulls, and the moves as the page lays them out.</summary>
 internal sealed record PickReply(JsonElement Answer, string Person, IReadOnlyList<MoveLine> Moves);
