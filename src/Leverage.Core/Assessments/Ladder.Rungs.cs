@@ -13,9 +13,11 @@ public sealed partial class Ladder
             return;
         }
 
-        if (!now.IsStop)
+        var named = _name is null ? null : new LadderTool { Name = _name };
+        bool jaw = LadderCures.WantsRing(_request, _asked);
+        if (!now.IsStop && !jaw)
         {
-            Pull("now", _name is null ? null : new LadderTool { Name = _name }, now);
+            Pull("now", named, now);
             return;
         }
 
@@ -25,7 +27,7 @@ public sealed partial class Ladder
         foreach (var (key, tool, request) in LadderCures.Of(_request, _asked, _holds))
         {
             waiting.Add(new LadderStep(key, Named(key), tool));
-            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.Alike))
+            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.Alike))
             {
                 _prepared.AddRange(waiting);
                 waiting.Clear();
@@ -38,6 +40,10 @@ public sealed partial class Ladder
             LadderStep last = _prepared[^1];
             _prepared.RemoveAt(_prepared.Count - 1);
             Pull(last.Key, last.Tool, now);
+        }
+        else if (!now.IsStop)
+        {
+            Pull("now", named, now);
         }
     }
 

@@ -45,7 +45,7 @@ internal static class LadderCures
             }
         }
 
-        if (stops.HasFlag(VerdictRules.CornersRound))
+        if (stops.HasFlag(VerdictRules.CornersRound) || WantsRing(request, now))
         {
             then = then with { Points = 6, Engaged = 1 };
             if (request.Tool == ToolKind.Open && now.Setup.Fastener.AcrossFlats is { } flats && ShopTools.Ring(then, flats) is { } ring)
@@ -53,12 +53,16 @@ internal static class LadderCures
                 then = ring;
                 yield return ("ring", new LadderTool { Kind = ToolKind.Ring, AcrossFlats = flats, Bar = ring.Bar }, then);
             }
-            else
+            else if (stops.HasFlag(VerdictRules.CornersRound))
             {
                 yield return ("seat-socket", null, then);
             }
         }
     }
+
+    /// <summary>Whether an open jaw may round the corners off: a ring comes before it, stop or not (common practice).</summary>
+    internal static bool WantsRing(LooseningRequest request, LooseningAssessment now) =>
+        request.Tool == ToolKind.Open && (now.Judgement.Ruling.Stops | now.Judgement.Ruling.Cares).HasFlag(VerdictRules.CornersRound);
 
     /// <summary>The set-up with its wheels down: where the fastener turns a wheel, that wheel is free until something holds it.</summary>
     private static LooseningRequest OnItsWheels(LooseningRequest request, Place? place) => request.HeldBy is null && place is not { Turns: TurnsWith.Wheel }

@@ -106,7 +106,8 @@ public sealed class LadderLaws
         }
         else
         {
-            Assert.True(assessment.Lever is null || assessment.Verdict == Verdict.Stop);
+            Assert.True(assessment.Lever is null || assessment.Verdict == Verdict.Stop
+                || assessment.Moves.Single(step => step.Key == "ring").BreaksBy < assessment.Judgement.Breaks);
         }
     }
 
