@@ -27,10 +27,8 @@ public static class PullSequence
     /// <summary>Deviates of the person's strength beyond which nothing is counted: 3 in 100 000.</summary>
     private const double Strongest = 4.2;
 
-    /// <summary>Steps of strength for a nut of few cases, and of many, which smooth each other.</summary>
-    private const int Fine = 36;
-    private const int Coarse = 24;
-    private const int FewCases = 9;
+    /// <summary>Steps of strength: fewer miss by over half a point where many cases end at the same torque.</summary>
+    private const int Steps = 36;
 
     /// <summary>Gauss–Legendre rule over the growths of a nut that comes at one pull.</summary>
     private static readonly (double Abscissa, double Weight)[] Even = GaussNodes.Of(5);
@@ -76,13 +74,12 @@ public static class PullSequence
         var (loose, breaks) = (new double[pulls.Count], new double[pulls.Count]);
         Span<Stood> stood = stackalloc Stood[keys];
         BreakLooseTorque nut = pulls[0].Nut;
-        int steps = nut.Cases.Length <= FewCases ? Fine : Coarse;
         for (int which = 0; which < nut.Cases.Length; which++)
         {
-            for (int i = 0; i <= steps; i++)
+            for (int i = 0; i <= Steps; i++)
             {
-                double strength = Strongest * (2.0 * i / steps - 1);
-                double weight = nut.Cases[which].Weight * Normal.PDF(0, 1, strength) * 2 * Strongest / steps;
+                double strength = Strongest * (2.0 * i / Steps - 1);
+                double weight = nut.Cases[which].Weight * Normal.PDF(0, 1, strength) * 2 * Strongest / Steps;
                 stood.Clear();
                 Fight(prepared, which, nut.ShareCutOff(which), strength, weight, stood, loose, breaks);
             }
