@@ -84,7 +84,7 @@ internal ref struct RiskIntegral
             low = Math.Min(low, _nut.LogLow);
         }
 
-        ComesLoose = 1 - _nut.At(low).Survival;
+        ComesLoose = Math.Max(0, 1 - _nut.At(low).Survival);
 
         // Below its lowest torque the nut holds for certain: its spread, however narrow, sets no step there.
         double turns = Math.Clamp(_nut.LogLow, low, high);

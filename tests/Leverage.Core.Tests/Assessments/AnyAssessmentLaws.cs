@@ -103,7 +103,7 @@ public sealed class AnyAssessmentLaws
         ];
         Assert.Equal(1, all.Sum(one => one ?? 0), 2e-6);
         Assert.All(all, one => Assert.True(one is null or (>= -1e-9 and <= 1 + 1e-9)));
-        Assert.True(chances.SlidesAsItTurns is null or (>= 0 and <= 1 + 1e-9));
+        Assert.InRange(chances.SlidesAsItTurns ?? 0, 0, 1 + 1e-9);
         Assert.Equal(
             (chances.ToolGives ?? 0) + (chances.StudTwistsOff ?? 0) + (chances.CornersRound ?? 0), a.Links.Sum(link => link.Gives), 1e-6);
         Assert.Equal(a.Tube is null, chances.SlidesOff is null);
