@@ -84,7 +84,7 @@ public sealed class SideViewTests
         Assert.Equal(assessment.Weakest!.Value.Limit, gives.Gives);
         Assert.Equal(LinkKind.TubeDentMouth, gives.Gives!.Value.Kind);
         Assert.Contains("dents here", words, StringComparison.Ordinal);
-        Assert.Contains("The tube at its mouth dents at", words, StringComparison.Ordinal);
+        Assert.Contains("The tube dents at its mouth at", words, StringComparison.Ordinal);
         Assert.Contains(UnitStyle.Metric.Torque(Torque.FromNewtonMillimeters(gives.Gives.Value.LimitNmm)), words, StringComparison.Ordinal);
     }
 

@@ -13,7 +13,7 @@ internal static class SideViewWords
     {
         if (sketch is { Gives: { } part, Tube: null or { StaysOn: true } })
         {
-            return $"The {PartWords.Name(part, units)} {PartWords.Breaks(part.Kind)} at {NewtonMillimetres(part.LimitNmm, units)}. "
+            return $"The {PartWords.Fails(part, units)} at {NewtonMillimetres(part.LimitNmm, units)}. "
                 + $"A strong pull makes {NewtonMillimetres(sketch.TorqueNmm, units)}.";
         }
 

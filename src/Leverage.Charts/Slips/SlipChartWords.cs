@@ -11,9 +11,9 @@ internal static class SlipChartWords
     internal static string Answer(SlipAssessment slip, UnitStyle units)
     {
         string best = Overlap(slip.Best, units).Replace(' ', '\u00A0');
-        string advice = slip.Best.GivesAtN < slip.StrongN
-            ? $"No overlap takes a strong pull; {best} takes most."
-            : $"Best overlap that takes a strong pull: {best}, to {VerdictWords.Angle(slip.Best.Checked.HeldRad, slip.Setup.Hands.Stance.Push)}.";
+        string advice = slip.Best.TakesStrongPull
+            ? $"Best overlap that takes a strong pull: {best}, to {VerdictWords.Angle(slip.Best.Checked.HeldRad, slip.Setup.Hands.Stance.Push)}."
+            : $"No overlap takes a strong pull; {best} takes most.";
         return $"{SlipWords.Verdict(slip)} {advice}";
     }
 

@@ -15,7 +15,7 @@ internal static class WindowWords
     {
         if (window.NoLengthHelps is { } link)
         {
-            return $"No length helps: the {PartWords.Name(link, units)} {PartWords.Breaks(link.Kind)} before the nut is likely to turn.";
+            return $"No length helps: the {PartWords.Fails(link, units)} before the nut is likely to turn.";
         }
 
         if (window.Works is not { } works)
@@ -72,7 +72,7 @@ internal static class WindowWords
 
     /// <summary>A warning where the likely force of the hands is more than a part stands at this set-up's length.</summary>
     private static string Overpowered(ForceWindow window, UnitStyle units) => Weaker(window) is { } weaker
-        ? $" At your likely force there the {PartWords.Name(weaker.Link, units)} {PartWords.Breaks(weaker.Link.Kind)}."
+        ? $" At your likely force there the {PartWords.Fails(weaker.Link, units)}."
         : string.Empty;
 
     private static LimitCurve? Weaker(ForceWindow window)

@@ -14,6 +14,7 @@ internal sealed class SlipCommand : LeverageCommand
     private readonly NutOptions _fields = new(LooseningFields.Slip, "your own tools; their names may stand for bar, tube, person");
     private readonly Picture _chart = new("--chart", "safe angle against overlap");
     private readonly Picture _sketch = new("--sketch", "side view to scale with forces");
+    private readonly Flag _more = new("--more", "every state, overlap and assumption");
 
     /// <inheritdoc/>
     internal override string[] Examples =>
@@ -23,7 +24,7 @@ internal sealed class SlipCommand : LeverageCommand
     ];
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chart.Option, _sketch.Option];
+    internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _more, _chart.Option, _sketch.Option];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
@@ -37,6 +38,6 @@ internal sealed class SlipCommand : LeverageCommand
         return new CommandAnswer(
             assessment.Verdict,
             () => SlipAnswer.Of(assessment, given.Units).ToJson(),
-            page => new SlipPage(assessment, given.Units).Write(page));
+            page => new SlipPage(assessment, given.Units, given.Get(_more)).Write(page));
     }
 }

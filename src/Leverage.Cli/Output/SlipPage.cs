@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Leverage.Cli.Output;
 
-/// <summary>The answer of <c>leverage slip</c> in words.</summary>
+/// <summary>The answer of <c>leverage slip</c> in words: on one screen, or with every state, overlap and assumption.</summary>
 internal sealed class SlipPage
 {
     /// <summary>Overlaps shown of the table; all of them are in the JSON.</summary>
@@ -13,17 +13,38 @@ internal sealed class SlipPage
 
     private readonly SlipAssessment _a;
     private readonly UnitStyle _units;
+    private readonly bool _more;
 
     /// <summary>A page for an assessment.</summary>
-    internal SlipPage(SlipAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
+    internal SlipPage(SlipAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
-    /// <summary>Lays the answer out.</summary>
+    /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
     internal void Write(Page page)
     {
         page.Headline(_a.Verdict, SlipWords.Title(_a, _units));
-        page.Line(SlipWords.Verdict(_a));
-        Listed(page, "Why", SlipWords.Reasons(_a, _units));
+        page.Note("Stays on?", $"{VerdictWords.Capitals(_a.Ruling.Safe)}: {SlipWords.Verdict(_a)}");
+        page.Note($"Safe angle{Mark}", SlipWords.Safe(_a));
+        page.Note("Least overlap", SlipWords.Least(_a, _units));
+        page.Note("Comes first", SlipWords.First(_a, _units));
+        page.Note("Why it slides", SlipWords.Cause(_a.Setup.Hands.Stance.Push));
+        page.Note("Best overlap", SlipWords.Best(_a, _units));
+        page.Note("Your swing", VerdictWords.Sentence(SlipWords.Swing(_a)));
+        if (_more)
+        {
+            Rest(page);
+        }
+        else
+        {
+            page.Line($"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+        }
+
+        page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
+    }
+
+    private void Rest(Page page)
+    {
         page.Space();
+        Listed(page, "Reasons", SlipWords.Reasons(_a, _units));
         foreach (var (state, angle, what) in SlipWords.States(_a))
         {
             page.Figure(state, angle, what);
@@ -41,7 +62,6 @@ internal sealed class SlipPage
         page.Space();
         page.Note("Assumed", UnconfirmedWords.Explained(
             AssumedWords.Brief(_a.Setup.Assumed, _units), UnconfirmedWords.Of(_a.Setup, _units)));
-        page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
     }
 
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>

@@ -123,7 +123,7 @@ public static class LeverSketcher
             LeftHand = setup.Fastener?.LeftHand ?? false,
             AcrossFlatsMm = setup.Fastener?.AcrossFlats?.Millimeters,
             Push = setup.Hands.Stance.Push,
-            Gives = slip.Here.GivesAtN < slip.StrongN ? slip.Weakest : null,
+            Gives = slip.Here.GivesAtN < slip.StrongN ? slip.WeakestAt(slip.Here) : null,
         };
         return WithTube(sketch, setup.Tube, lever, slip.Here.TiltRad, slip.Here.Checked.Tangent, slip.EndShare, setup.Surface.Words);
     }

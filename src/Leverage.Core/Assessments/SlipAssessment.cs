@@ -72,6 +72,9 @@ public readonly record struct SlipRow(
     /// <summary>Nut's axis to middle of the hands, mm.</summary>
     public required double ReachMm { get; init; }
 
+    /// <summary>Whether the tube takes what the nut or the hands ask of it at most there.</summary>
+    public required bool TakesStrongPull { get; init; }
+
     /// <summary>Lowest force of the hands at which the tube breaks, N.</summary>
     public double GivesAtN => Math.Min(BendsAtN, Math.Min(TipDentsAtN, MouthDentsAtN));
 }
@@ -136,6 +139,9 @@ public sealed record SlipAssessment
     /// <summary>The overlap of widest safe angle among those the tube stands at the strong pull.</summary>
     public required SlipRow Best { get; init; }
 
+    /// <summary>The shortest overlap at which the tube takes a strong pull and stays on where the pull begins; null where none does.</summary>
+    public SlipRow? Least { get; init; }
+
     /// <summary>Stand-off over engagement of the socket; null where not said.</summary>
     public double? TippingRatio { get; init; }
 
@@ -150,15 +156,14 @@ public sealed record SlipAssessment
     /// <summary>Whether all clamp is gone before the swing ends: then only rust holds the nut, and only the grip the tube.</summary>
     public bool ClampGone => ClampGoneRad <= Setup.TurnRad;
 
-    /// <summary>The part of the tube that breaks first, and its limit as torque at the nut.</summary>
-    public LinkLimit Weakest
+    /// <summary>The part of the tube that breaks first at an overlap, and its limit as torque at the nut.</summary>
+    /// <param name="row">The overlap.</param>
+    /// <returns>The part.</returns>
+    public LinkLimit WeakestAt(SlipRow row)
     {
-        get
-        {
-            TubeLimits limits = TubeLimits.Of(Setup.Tube);
-            LinkKind kind = Here.GivesAtN == Here.BendsAtN ? LinkKind.TubeBending
-                : Here.GivesAtN == Here.TipDentsAtN ? LinkKind.TubeDentTip : LinkKind.TubeDentMouth;
-            return LinkLimit.Likely(kind, Here.GivesAtN * Here.ReachMm, limits.Source, !limits.Least);
-        }
+        TubeLimits limits = TubeLimits.Of(Setup.Tube);
+        LinkKind kind = row.GivesAtN == row.BendsAtN ? LinkKind.TubeBending
+            : row.GivesAtN == row.TipDentsAtN ? LinkKind.TubeDentTip : LinkKind.TubeDentMouth;
+        return LinkLimit.Likely(kind, row.GivesAtN * row.ReachMm, limits.Source, !limits.Least);
     }
 }

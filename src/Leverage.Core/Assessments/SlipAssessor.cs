@@ -20,9 +20,10 @@ public static class SlipAssessor
         TubeLimits limits = TubeLimits.Of(setup.Tube);
         HandFigures hands = HandFigures.Of(setup.Hands);
         NutFigures? nut = setup.Fastener is { } fastener ? NutFigures.Of(fastener) : null;
+        double nutNmm = nut?.HighNmm ?? double.PositiveInfinity;
         double Left(double turnRad, double torqueNmm) => nut?.ShareLeft(turnRad, torqueNmm) ?? setup.Condition.RunningShare;
         double left = Left(setup.TurnRad, nut?.LikelyNmm ?? 1);
-        SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction, left);
+        SlipRow Row(double overlap, double friction) => RowAt(setup, limits, overlap, friction, left, nutNmm, hands.Quantile(0.9));
         double low = setup.Surface.Friction.Low;
         double[] overlaps = [.. TubeAssessor.Overlaps(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm)];
         SlipRow here = Row(setup.Overlap.Millimeters, low);
@@ -31,8 +32,8 @@ public static class SlipAssessor
         Sliding sliding = Circumstances.SlidingOf(
             setup.Surface.Friction, setup.Bar, setup.Tube, lever, setup.StartPastSquare.Radians, setup.PastSquare.Radians, Left);
         double slides = sliding.Friction.Below(sliding.LeastToStay);
-        double turning = sliding.LeastAsItTurns is { } least
-            ? Math.Max(0, sliding.Friction.Below(least(nut?.LikelyNmm ?? 1)) - slides) / Math.Max(1 - slides, double.Epsilon)
+        double turning = sliding.LeastAsItTurns is { } needed
+            ? Math.Max(0, sliding.Friction.Below(needed(nut?.LikelyNmm ?? 1)) - slides) / Math.Max(1 - slides, double.Epsilon)
             : 0;
         return new SlipAssessment
         {
@@ -50,7 +51,7 @@ public static class SlipAssessor
                 ComesLoose = 1,
                 SlidesOff = slides,
                 SlidesAsItTurns = turning,
-                Tube = Circumstances.Against(limits, lever, nut?.HighNmm ?? double.PositiveInfinity, hands),
+                Tube = Circumstances.Against(limits, lever, nutNmm, hands),
             }),
             Here = here,
             Typical = Row(here.OverlapMm, setup.Surface.Friction.Likely).Checked,
@@ -58,10 +59,8 @@ public static class SlipAssessor
             PlayShare = (setup.Tube.Bore - setup.Bar.Diameter!.Value) / setup.Bar.Diameter.Value,
             Rows = rows,
             Curves = [.. States.Select(state => Curve(state, overlaps, Row))],
-            Best = Row(
-                TubeAssessor.BestOverlap(
-                    setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm, low, nut?.HighNmm ?? double.PositiveInfinity, hands.Quantile(0.9)).Millimeters,
-                low),
+            Best = Row(TubeAssessor.BestOverlap(setup.Bar, setup.Tube, setup.Hands.Stance.GripOffsetMm, low, nutNmm, hands.Quantile(0.9)).Millimeters, low),
+            Least = Array.FindIndex(rows, row => row.TakesStrongPull && row.Checked.HeldRad > setup.StartPastSquare.Radians) is var least and >= 0 ? rows[least] : null,
             TippingRatio = setup is { StandOff: { } off, Engagement: { } deep }
                 ? SocketTipping.Ratio(off.Millimeters, deep.Millimeters)
                 : null,
@@ -77,7 +76,7 @@ public static class SlipAssessor
     private static LeverGeometry LeverAt(SlipSetup setup, double overlapMm) => LeverGeometry.WithTube(
         setup.Bar.Length.Millimeters, setup.Tube.Length.Millimeters, overlapMm, setup.Hands.Stance.GripOffsetMm);
 
-    private static SlipRow RowAt(SlipSetup setup, TubeLimits limits, double overlapMm, double friction, double endShare)
+    private static SlipRow RowAt(SlipSetup setup, TubeLimits limits, double overlapMm, double friction, double endShare, double nutNmm, double handN)
     {
         LeverGeometry lever = LeverAt(setup, overlapMm);
         return new SlipRow(
@@ -91,6 +90,7 @@ public static class SlipAssessor
             limits.MouthTorque(lever) / lever.ReachMm)
         {
             ReachMm = lever.ReachMm,
+            TakesStrongPull = limits.BreakingTorque(lever) >= Math.Min(nutNmm, handN * lever.ReachMm),
         };
     }
 }

@@ -70,6 +70,17 @@ public static class PartWords
         _ => "twists off",
     };
 
+    /// <summary>A part and how it breaks, with where on a tube: the front of a sentence.</summary>
+    /// <param name="link">The part.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>"15.5 mm bar folds", "tube dents at its mouth".</returns>
+    public static string Fails(LinkLimit link, UnitStyle style) => link.Kind switch
+    {
+        LinkKind.TubeDentTip => "tube dents at the bar's tip",
+        LinkKind.TubeDentMouth => "tube dents at its mouth",
+        _ => $"{Name(link, style)} {Breaks(link.Kind)}",
+    };
+
     /// <summary>Where a limit comes from.</summary>
     /// <param name="link">The part.</param>
     /// <returns>A phrase.</returns>

@@ -62,13 +62,15 @@ public static class Reasons
         VerdictRules.SlidesAsItTurns => SlidesAsItTurns(a.Judgement.Shares.SlidesAsItTurns),
         VerdictRules.FastHands => $"Your hands move at {UnitStyle.Fixed(a.Release!.Turns.MetersPerSecond, 1)} m/s when the nut lets go.",
         VerdictRules.OnStands => Stands(a, style),
-        _ => TubeBelowPush(a.Tube!.BreaksAtN, a.Hand, a.Judgement.Ruling, style),
+        _ => TubeBelowPush(
+            a.Links.Select(link => link.Limit).Where(link => link.Kind is LinkKind.TubeBending or LinkKind.TubeDentTip or LinkKind.TubeDentMouth).MinBy(link => link.LimitNmm),
+            a.Tube!.BreaksAtN, a.Hand, a.Judgement.Ruling, style),
     };
 
     private static string Part(LooseningAssessment a, UnitStyle style, RiskKind kind)
     {
         LinkLimit part = a.Links.Where(link => Judgement.RiskOf(link.Limit, a.Nut).Kind == kind).MaxBy(link => link.Gives).Limit;
-        string breaks = $"The {PartWords.Name(part, style)} {PartWords.Breaks(part.Kind)}";
+        string breaks = $"The {PartWords.Fails(part, style)}";
         if (part.LimitNmm > Above * a.Judgement.StrongPullNmm)
         {
             return $"{breaks}: {UnitStyle.InHundred(Share(kind, a.Judgement.Shares))} pulls, typically at {Nmm(part.LimitNmm, style)}.";
@@ -110,12 +112,12 @@ public static class Reasons
         $"The tube slides off as the nut turns: {UnitStyle.InHundred(share)} pulls that loosen it.";
 
     /// <summary>A tube weaker than the stance: a stop below the likely force, care below the strong one.</summary>
-    internal static string TubeBelowPush(double breaksAtN, HandFigures hand, Ruling ruling, UnitStyle style)
+    internal static string TubeBelowPush(LinkLimit part, double breaksAtN, HandFigures hand, Ruling ruling, UnitStyle style)
     {
         string push = ruling.Stops.HasFlag(VerdictRules.TubeBelowPush)
             ? $"Your likely force is {Newtons(hand.Quantile(0.5), style)}."
             : $"A strong pull is {Newtons(hand.Quantile(0.9), style)}.";
-        return $"The tube breaks at {Newtons(breaksAtN, style)} of your hands. {push}";
+        return $"The {PartWords.Fails(part, style)} at {Newtons(breaksAtN, style)} of your hands. {push}";
     }
 
     private static string Newtons(double forceN, UnitStyle style) => style.Force(Force.FromNewtons(forceN));

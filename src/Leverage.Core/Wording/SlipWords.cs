@@ -35,7 +35,7 @@ public static class SlipWords
             _ when why.HasFlag(VerdictRules.TubeBelowPush) => assessment.Ruling.Stops != VerdictRules.None
                 ? "The tube breaks below your likely force." : "The tube breaks below a strong pull.",
             _ when why.HasFlag(VerdictRules.SlidesAsItTurns) => "The tube stays on while the nut holds, and can slide off as the nut turns.",
-            _ => $"The tube stays on to {Angle(assessment, assessment.Setup.PastSquare.Radians)}, unless something snaps.",
+            _ => $"The tube stays on through your swing, to {Angle(assessment, assessment.Setup.PastSquare.Radians)}, unless something snaps.",
         };
     }
 
@@ -53,9 +53,60 @@ public static class SlipWords
             VerdictRules.SlidesOff => $"The tube slides off as the pull begins: {UnitStyle.InHundred(assessment.SlidesOff)} pulls"
                 + (assessment.SlidesAtSquare ? " (a prediction, not yet tested)." : "."),
             VerdictRules.SlidesAsItTurns => Wording.Reasons.SlidesAsItTurns(assessment.SlidesAsItTurns),
-            _ => Wording.Reasons.TubeBelowPush(assessment.Here.GivesAtN, assessment.Hand, ruling, style),
+            _ => Wording.Reasons.TubeBelowPush(assessment.WeakestAt(assessment.Here), assessment.Here.GivesAtN, assessment.Hand, ruling, style),
         })];
     }
+
+    /// <summary>What happens first: what speaks for care or stop, else that nothing of the tube does.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>One or two sentences.</returns>
+    public static string First(SlipAssessment assessment, UnitStyle style) => Reasons(assessment, style) is [var reason, ..]
+        ? reason
+        : $"{(assessment.Setup.Fastener is null ? "Your strength ends" : "The nut turns or your strength ends")}. "
+            + $"A strong pull is {Newtons(assessment.StrongN, style)}; the {PartWords.Fails(assessment.WeakestAt(assessment.Here), style)} at {Newtons(assessment.Here.GivesAtN, style)}.";
+
+    /// <summary>Why a tube comes off at all, in one sentence.</summary>
+    /// <param name="push">Way the hands push.</param>
+    /// <returns>A sentence.</returns>
+    public static string Cause(Push push) =>
+        $"The further the bar {push switch { Push.Down => "sinks", Push.Up => "rises", _ => "swings" }} past square, the more of your push drags the tube outward.";
+
+    /// <summary>The shortest overlap that will do, and why no shorter one does.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>A sentence.</returns>
+    public static string Least(SlipAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        bool Slides(SlipRow row) => row.Checked.HeldRad <= assessment.Setup.StartPastSquare.Radians;
+        if (assessment.Least is not { } least)
+        {
+            return assessment.Rows.All(Slides) ? "none: at any overlap the tube slides off as the pull begins." : "none: at no overlap does the tube both stay on and take a strong pull.";
+        }
+
+        return Length(least.OverlapMm, style) + (assessment.Rows.LastOrDefault(row => row.OverlapMm < least.OverlapMm) is not { OverlapMm: > 0 } shorter ? "."
+            : Slides(shorter) ? ": shorter, the tube slides off as the pull begins."
+            : $": shorter, the {PartWords.Fails(assessment.WeakestAt(shorter), style)} below a strong pull.");
+    }
+
+    /// <summary>The overlap of widest safe angle, and what it bears.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <param name="style">Units.</param>
+    /// <returns>A phrase: "245 mm: it holds to 48° below level, and takes a strong pull".</returns>
+    public static string Best(SlipAssessment assessment, UnitStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        SlipRow best = assessment.Best;
+        return $"{Length(best.OverlapMm, style)}: the tube stays on to {Angle(assessment, best.Checked.HeldRad)}, "
+            + (best.TakesStrongPull ? "and takes a strong pull." : $"but breaks at {Newtons(best.GivesAtN, style)} of your hands, as at any overlap.");
+    }
+
+    /// <summary>The last safe angles in one line.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>A line.</returns>
+    public static string Safe(SlipAssessment assessment) => $"{Angle(assessment, assessment.Here.Checked.HeldRad)} while the nut holds, "
+        + $"{Angle(assessment, assessment.Here.Checked.EndRad)} as the nut turns. If something snaps, nothing grips the tube: it can fly off.";
 
     /// <summary>The three states, in order: while the nut holds, at the end of the swing, if something snaps.</summary>
     /// <param name="assessment">The assessment.</param>
@@ -108,14 +159,10 @@ public static class SlipWords
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        SlipRow best = assessment.Best;
-        string stands = best.GivesAtN < assessment.StrongN
-            ? $"but breaks at {Newtons(best.GivesAtN, style)}, below a strong pull of {Newtons(assessment.StrongN, style)}, as at any overlap"
-            : $"and takes a strong pull of {Newtons(assessment.StrongN, style)}";
         var lines = new List<string>
         {
-            $"push the tube on {Length(best.OverlapMm, style)}, the best overlap: it holds to {Angle(assessment, best.Checked.HeldRad)}, {stands}",
-            $"start {Before(assessment.Setup.Hands.Stance.Push)}, and stop at {Angle(assessment, assessment.Here.Checked.EndRad)}",
+            $"push the tube on {Best(assessment, style)}",
+            Swing(assessment),
             "clean off oil and grease; file the tube's mouth square; a bolt through tube and bar holds without friction",
         };
         if (assessment.TippingRatio is { } ratio)
@@ -126,6 +173,12 @@ public static class SlipWords
 
         return lines;
     }
+
+    /// <summary>Where to start the pull and where to stop.</summary>
+    /// <param name="assessment">The assessment.</param>
+    /// <returns>A phrase.</returns>
+    public static string Swing(SlipAssessment assessment) =>
+        $"start {Before(assessment.Setup.Hands.Stance.Push)}, and stop at {Angle(assessment, assessment.Here.Checked.EndRad)}";
 
     private static string Before(Push push) => push switch
     {

@@ -55,7 +55,7 @@ public sealed class OneScreenTests
     }
 
     public static TheoryData<string> Shown => [.. ReadmeTests.ShownCommands.Select(row => row.Data)
-        .Where(command => command.Split(' ')[0] is "loosen" or "pick" or "tighten" or "check" && !command.Contains("--more", StringComparison.Ordinal) && !command.Contains("--json", StringComparison.Ordinal))];
+        .Where(command => command.Split(' ')[0] is "loosen" or "pick" or "slip" or "tighten" or "check" && !command.Contains("--more", StringComparison.Ordinal) && !command.Contains("--json", StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(Shown))]

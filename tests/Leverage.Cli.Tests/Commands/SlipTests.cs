@@ -6,6 +6,9 @@ public sealed class SlipTests : IDisposable
 {
     private const string Line = "slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm";
 
+    /// <summary>What one screen says, in order.</summary>
+    private static readonly string[] Screen = ["Stays on?", "Safe angle", "Least overlap", "Comes first", "Why it slides", "Best overlap", "Your swing"];
+
     private readonly string _folder = Directory.CreateTempSubdirectory("leverage-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -13,11 +16,26 @@ public sealed class SlipTests : IDisposable
     [Fact]
     public void The_words_teach_three_states_then_what_worsens_then_what_helps()
     {
-        string words = Ran.Here(Ran.Words(Line)).Answer;
-        string[] parts = ["GO  Tube of", "Nut holds", "Nut turns", "Something snaps", "Makes it worse", "Helps", "overlap   tilt", "Before you pull"];
+        string words = Ran.Here(Ran.Words($"{Line} --more")).Answer;
+        string[] parts = ["GO  Tube of", .. Screen, "Nut holds", "Nut turns", "Something snaps", "Makes it worse", "Helps", "overlap   tilt", "Before you pull"];
         int[] places = [.. parts.Select(part => words.IndexOf(part, StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
+    }
+
+    [Theory]
+    [InlineData(Line)]
+    [InlineData(Line + " --surface greasy --start-past-square 35deg --units us --stance lift-legs")]
+    [InlineData("slip 460Nm --thread M24x1.5 --condition rusted --bar 600mm --drive 3/4 --tube jack:1100mm --bore 30mm --past-square 75deg")]
+    [InlineData("slip --bar 250mm --bar-diameter 15mm --tube 26.9x2.6x800mm --overlap 80mm --surface greasy --stance stand-pull")]
+    public void One_screen_says_whether_it_stays_on_how_far_what_comes_first_and_why(string line)
+    {
+        string words = Ran.Here(Ran.Words(line)).Answer;
+        Assert.InRange(words.Count(letter => letter == '\n'), 1, 24);
+        int[] places = [.. Screen.Select(label => words.IndexOf($"\n  {label}", StringComparison.Ordinal))];
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+        Assert.DoesNotContain("Makes it worse", words, StringComparison.Ordinal);
     }
 
     [Fact]

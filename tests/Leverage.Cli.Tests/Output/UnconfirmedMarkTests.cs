@@ -40,7 +40,7 @@ public sealed class UnconfirmedMarkTests
     [MemberData(nameof(Handles))]
     public void A_slip_answer_names_the_handle_whose_friction_nobody_measured(string handle)
     {
-        string line = $"slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm --surface {handle}";
+        string line = $"slip --bar 600mm --bar-diameter 20mm --tube 33.7x3.2x1000mm --overlap 250mm --more --surface {handle}";
         Marked("handle-friction", handle, Line(line, "  Friction").Split(' ')[0]);
         Assert.Contains($"handle {handle}", Flat(line), StringComparison.Ordinal);
     }

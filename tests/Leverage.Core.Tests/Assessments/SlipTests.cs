@@ -56,7 +56,7 @@ public sealed class SlipTests
         // 0.7·195·2.6²/4·√(26.9/2.6)·22·0.01^0.55·80/(800 - 80 - 95) = 166.0 N at the mouth; the stance likely pushes 500.
         Near.Equal(165.98, slip.Here.GivesAtN, Share);
         Assert.Equal((Verdict.Stop, VerdictRules.TubeBelowPush), (slip.Verdict, slip.Ruling.Stops));
-        Assert.Equal(["The tube breaks at 166 N of your hands. Your likely force is 500 N."], SlipWords.Reasons(slip, UnitStyle.Metric));
+        Assert.Equal(["The tube dents at its mouth at 166 N of your hands. Your likely force is 500 N."], SlipWords.Reasons(slip, UnitStyle.Metric));
         Assert.Equal(Verdict.Stop, Loosening.Assess(Weak with { BookTorque = Torque.FromNewtonMeters(460) }).Verdict);
     }
 
@@ -68,6 +68,36 @@ public sealed class SlipTests
         Near.Equal(562.2, slip.Here.GivesAtN, Share);
         Assert.Equal((Verdict.Care, VerdictRules.TubeBelowPush), (slip.Verdict, slip.Ruling.Cares));
         Assert.Equal("The tube breaks below a strong pull.", SlipWords.Verdict(slip));
+    }
+
+    [Fact]
+    public void The_least_overlap_takes_a_strong_pull_and_stays_on_where_the_pull_begins()
+    {
+        // 0.7·2830.98·c/(905 - c) = 697.7 N at 235.7 mm, as above; the next of the table's steps of 5 mm.
+        SlipAssessment slip = Slip.Assess(Good);
+        Assert.Equal(240, slip.Least!.Value.OverlapMm);
+        Assert.Equal("240 mm: shorter, the tube dents at its mouth below a strong pull.", SlipWords.Least(slip, UnitStyle.Metric));
+        SlipAssessment steep = Slip.Assess(Good with { StartPastSquare = Angle.FromDegrees(75), PastSquare = Angle.FromDegrees(80) });
+        Assert.Null(steep.Least);
+        Assert.Equal("none: at any overlap the tube slides off as the pull begins.", SlipWords.Least(steep, UnitStyle.Metric));
+        Assert.StartsWith("none: at no overlap", SlipWords.Least(Slip.Assess(Weak), UnitStyle.Metric), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_nut_asks_less_of_the_hands_at_the_longer_lever_of_the_best_overlap()
+    {
+        // The nut's hard torque over each lever's own reach: 450 N at the jack handle's end is enough at 60 mm on, not at 450 mm.
+        SlipAssessment slip = Slip.Assess(Nut with
+        {
+            Condition = null,
+            BarDiameter = null,
+            Drive = "3/4",
+            Overlap = null,
+            Stance = "lift-legs",
+            Tube = new TubeText(Length.FromMillimeters(1100), Bore: Length.FromMillimeters(30)),
+        });
+        Assert.True(slip.Best.GivesAtN < slip.StrongN && slip.Best.TakesStrongPull);
+        Assert.EndsWith("and takes a strong pull.", SlipWords.Best(slip, UnitStyle.Metric), StringComparison.Ordinal);
     }
 
     [Fact]
