@@ -47,16 +47,15 @@ public sealed partial class Ladder
         }
     }
 
-    /// <summary>Soaks what rust holds. Its own pull may gain little: what it does for a longer lever counts too.</summary>
+    /// <summary>Soaks what rust holds, unless it is all but sure to come dry: it costs little, hurts nothing, and helps a longer lever too.</summary>
     private void Soak()
     {
-        if (!_soaks || _request.Soaked || !_asked.Setup.Fastener.Condition.IsRusty || Named("soak") is not { } soak)
+        if (Best >= 1 - LadderRank.Alike || _request.Soaked || !_asked.Setup.Fastener.Condition.IsRusty || Named("soak") is not { } soak)
         {
             return;
         }
 
-        // What it held, it held before the soak.
-        _nut = NutFigures.Of(_asked.Setup.Fastener with { Soaked = true, HeldNmm = 0 });
+        _nut = NutFigures.Soaked(_asked.Setup.Fastener);
         _request = _request with { Soaked = true };
         _soak = new LadderStep(soak.Key, soak, null);
         if (_pulled.Count > 0 && TriedSetup.Of(_request, _nut) is { IsStop: false } then)

@@ -22,15 +22,14 @@ public sealed partial class Ladder
     private readonly List<LadderStep> _prepared = [];
     private readonly List<(LadderStep Step, TriedSetup Tried)> _pulled = [];
     private readonly LooseningRequest _start;
-    private readonly bool _soaks;
     private LadderStep? _soak;
     private LooseningRequest _request;
     private NutFigures _nut;
 
     private Ladder(
-        LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption> tools, IReadOnlyList<HoldOption> holds, string? name, bool soaks = true)
+        LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption> tools, IReadOnlyList<HoldOption> holds, string? name)
     {
-        (_start, _request, _asked, _nut, _tools, _holds, _name, _soaks) = (request, request, asked, asked.Nut, tools, holds, name, soaks);
+        (_start, _request, _asked, _nut, _tools, _holds, _name) = (request, request, asked, asked.Nut, tools, holds, name);
         _moves = Move.For(asked.Setup.Place, SpecialJoints.Of(request, asked.Setup));
     }
 
@@ -50,17 +49,7 @@ public sealed partial class Ladder
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(asked);
-        tools ??= [.. ShopTools.For(request)];
-        List<LadderStep> steps = new Ladder(request, asked, tools, holds ?? [], name).Climb();
-        int soak = steps.FindIndex(step => step.Key == "soak");
-        if (soak < 0 || soak > 0 && steps[soak].ComesLooseBy >= steps[soak - 1].ComesLooseBy + LadderRank.Alike)
-        {
-            return steps;
-        }
-
-        // Soaking may gain little by itself and much for a longer lever.
-        List<LadderStep> dry = new Ladder(request, asked, tools, holds ?? [], name, soaks: false).Climb();
-        return steps.Max(step => step.ComesLooseBy) >= dry.Max(step => step.ComesLooseBy) + LadderRank.Alike ? steps : dry;
+        return new Ladder(request, asked, tools ?? [.. ShopTools.For(request)], holds ?? [], name).Climb();
     }
 
     private List<LadderStep> Climb()

@@ -62,6 +62,21 @@ public sealed record NutFigures(
         };
     }
 
+    /// <summary>The figures once it is soaked. What it held, it held before; like nuts came dry, each as far from the median of its own state.</summary>
+    internal static NutFigures Soaked(Fastener dry)
+    {
+        Fastener wet = dry with { Soaked = true, HeldNmm = 0 };
+        if (dry.CameNmm.Count == 0)
+        {
+            return Of(wet);
+        }
+
+        BreakLooseTorque before = BreakLooseSpread.Torque(dry);
+        double besides = before.BesidesNmm;
+        double left = (BreakLooseSpread.Torque(wet).Quantile(0.5) - besides) / (before.Quantile(0.5) - besides);
+        return Of(wet with { CameNmm = [.. dry.CameNmm.Select(came => besides + left * (came - besides))] });
+    }
+
     /// <summary>What it takes after what it and like nuts have shown; what none of its kind could show is refused.</summary>
     private static BreakLooseTorque Shown(Fastener fastener)
     {

@@ -111,13 +111,34 @@ public sealed class LadderLaws
         }
     }
 
-    [Fact]
-    public void Soaking_is_for_rust_and_worth_its_night()
+    /// <summary>Common practice: whoever sees rust soaks before anything heavier, whatever this nut or like nuts have shown.</summary>
+    [Theory]
+    [MemberData(nameof(Situations))]
+    public void Rust_is_soaked_before_anything_heavier_unless_the_nut_is_all_but_sure_to_come(int nut, string condition, int way)
     {
-        Assert.DoesNotContain(Moves(1, "used", 0), step => step.Key == "soak");
-        Assert.Contains(Moves(3, "rusted", 0), step => step.Key == "soak");
-        // A clean lever that brings it all the same leaves nothing for a soak to gain.
-        Assert.DoesNotContain(Moves(0, "rusted", 0), step => step.Key == "soak" && step.ComesLooseBy > 0.99);
+        LooseningRequest plain = Request(nut, condition, way);
+        foreach (LooseningRequest request in (LooseningRequest[])[plain, plain with { Held = 0.9 * plain.BookTorque!.Value }, plain with { Came = [1.2 * plain.BookTorque.Value, 1.4 * plain.BookTorque.Value] }])
+        {
+            LooseningAssessment assessment = Loosening.Assess(request);
+            string[] keys = [.. assessment.Moves.Where(step => step.Move is { Joint: null }).Select(step => step.Key)];
+            bool rusty = condition is "rusted" or "heat-rusted";
+            LadderStep? first = assessment.Moves.FirstOrDefault(step => step.ComesLooseBy is not null);
+            Assert.Equal(rusty && !(first is { Key: not "soak" } && first.ComesLooseBy >= 1 - LadderRank.Alike && first.Setup!.Fastener.Soaked == false), keys.Contains("soak"));
+            Assert.DoesNotContain(keys.TakeWhile(key => key != "soak"), key => rusty && keys.Contains("soak") && key is not ("seat-socket" or "ring"));
+            Assert.All(assessment.Moves.Where(step => step.Key == "soak" && step.ComesLooseBy is not null), soak =>
+                Assert.True(soak.ComesLooseBy >= first!.ComesLooseBy));
+        }
+    }
+
+    [Fact]
+    public void A_soak_halves_what_has_grown_on_a_nut_whose_like_came_hard()
+    {
+        // G - 1 halves: a like nut that came at 1.5 of the median tells as much of the soaked one against the soaked median.
+        Fastener dry = LooseningDefaults.Complete(Request(3, "rusted", 0)).Fastener;
+        NutFigures plain = NutFigures.Of(dry), soaked = NutFigures.Of(dry with { Soaked = true });
+        Fastener hard = dry with { CameNmm = [1.5 * plain.LikelyNmm] };
+        Assert.Equal(soaked.LikelyNmm * NutFigures.Of(hard).LikelyNmm / plain.LikelyNmm, NutFigures.Soaked(hard).LikelyNmm, 1e-6 * plain.LikelyNmm);
+        Assert.Equal(soaked.LikelyNmm, NutFigures.Soaked(dry with { HeldNmm = plain.LowNmm }).LikelyNmm);
     }
 
     /// <summary>By the interface: a room of 0.7 m takes no lever of a metre.</summary>
