@@ -42,9 +42,18 @@ public static class Reasons
     internal static string Why(LooseningAssessment a, UnitStyle style) => Safety(a, style).FirstOrDefault()
         ?? (a.Lever is null ? NoBar
             : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
-            : SetupLinks.NotJudged(a.Setup, [.. a.Links.Select(link => link.Limit)]).Count > 0 ? "no part that was judged breaks at a strong pull"
-            : a.Judgement.Breaks >= Told ? $"something breaks in {UnitStyle.InHundred(a.Judgement.Breaks)} pulls"
-            : "no part breaks at a strong pull");
+            : Nothing(a, style));
+
+    /// <summary>What a yes rests on: the strong pull, the chance over all pulls, and what was not judged.</summary>
+    private static string Nothing(LooseningAssessment a, UnitStyle style)
+    {
+        string judged = a.NotJudged.Count > 0 ? " that was judged" : "";
+        string broken = $"{UnitStyle.InHundred(a.Judgement.Breaks)} break something.";
+        string strong = a is { Judgement.Margin: < 1, Weakest.Limit: var part }
+            ? $"A strong pull reaches the limit of the {PartWords.Name(part, style)}; of all pulls {broken}"
+            : $"No part{judged} breaks at a strong pull.{(a.Judgement.Breaks >= Told ? $" 1 pull in 10 is harder: {broken}" : "")}";
+        return strong + (a.NotJudged.Count > 0 ? $" Not judged: {string.Join(", ", a.NotJudged.Select(PartWords.Name))}." : "");
+    }
 
     /// <summary>What is missing where no pull could be judged.</summary>
     internal const string NoBar = "give the length of your bar";
