@@ -19,6 +19,9 @@ public static class BreakLooseSpread
     private const double Deviates = 4.5;
     private const double MostPanels = 20;
 
+    /// <summary>Widest panel, deviates: six points hold the normal itself to 1e-5 on it.</summary>
+    private const double WidestPanel = 2;
+
     /// <summary>Points of a panel of start torques.</summary>
     private static readonly (double Abscissa, double Weight)[] StartRule = GaussNodes.Of(6);
 
@@ -33,12 +36,15 @@ public static class BreakLooseSpread
         double extra = Extra(fastener);
         Growth growth = GrowthOf(fastener, assembly.At(Median(fastener, assembly)));
         bool onBook = fastener.Condition.Basis == GrowthBasis.Book;
+        bool studJudged = Stud(fastener) is not null;
+        // What preload is lost then shows in nothing: one case stands for all.
+        var losses = onBook && !studJudged ? [(0.5, 1.0)] : EvenRule;
         var cases = new List<NutCase>();
-        foreach (var (torque, weight) in StartTorques(fastener, assembly, growth.Sigma))
+        foreach (var (torque, weight) in StartTorques(fastener, assembly, studJudged ? Math.Min(growth.Sigma, LinkList.StudScatter) : growth.Sigma))
         {
             AssembledJoint joint = assembly.At(torque);
             double shift = extra + HeatShift(joint);
-            foreach (var (share, lostWeight) in EvenRule)
+            foreach (var (share, lostWeight) in losses)
             {
                 double left = 1 - MostPreloadLost * share;
                 double scale = onBook ? joint.BookNmm : joint.LooseningNmm * left;
@@ -120,8 +126,8 @@ public static class BreakLooseSpread
         return fastener.BookTorqueSigma > 0 ? Math.Min(book, assembly.MostNmm) : book;
     }
 
-    /// <summary>Start torques and their weights: one where it is given, else Gauss panels of its logarithm, finer than G and the stud scatter and parted at each bend.</summary>
-    private static (double TorqueNmm, double Weight)[] StartTorques(Fastener fastener, JointAssembly assembly, double growthSigma)
+    /// <summary>Start torques and their weights: one where it is given, else Gauss panels of its logarithm, finer than what else scatters and parted at each bend.</summary>
+    private static (double TorqueNmm, double Weight)[] StartTorques(Fastener fastener, JointAssembly assembly, double narrowest)
     {
         double book = fastener.BookTorque.NewtonMillimeters;
         double sigma = fastener.BookTorqueSigma;
@@ -130,7 +136,7 @@ public static class BreakLooseSpread
             return [(book, 1)];
         }
 
-        double width = Math.Max(3 * Math.Clamp(growthSigma, 1e-3, LinkList.StudScatter) / sigma, 2 * Deviates / MostPanels);
+        double width = Math.Clamp(3 * narrowest / sigma, 2 * Deviates / MostPanels, WidestPanel);
         var points = new List<(double Deviate, double Weight)>();
         double from = -Deviates;
         foreach (double to in assembly.BendsNmm.Select(bend => Math.Log(bend / book) / sigma).Append(Deviates).Where(z => z is > -Deviates and <= Deviates).Order())

@@ -144,8 +144,7 @@ public sealed class BreakLooseTorque
     internal double ShareCutOff(int which) => 1 - At(_cases[which], _logHeld).Survival / _cases[which].Weight;
 
     /// <summary>Share of a case's growths, none cut off, that a torque moves.</summary>
-    internal double ShareBelow(int which, double torqueNmm) =>
-        1 - Exact(_cases[which], Math.Log(torqueNmm)).Survival / _cases[which].Weight;
+    internal double ShareBelow(int which, double logTorque) => 1 - Exact(_cases[which], logTorque).Survival / _cases[which].Weight;
 
     /// <summary>Torque of a case at a share of its growths, none cut off, N·mm.</summary>
     internal double TorqueAt(int which, double share) =>

@@ -49,20 +49,19 @@ internal sealed class PreparedPull
 
     /// <summary>Share of a case's growths that a torque moves.</summary>
     /// <param name="which">Case of the first pull's nut.</param>
-    /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
-    internal double ShareBelow(int which, double torqueNmm) => _nut.ShareBelow(CaseOf(which), torqueNmm);
+    /// <param name="torque">Torque at the nut.</param>
+    internal double ShareBelow(int which, in Reach torque) => _nut.ShareBelow(CaseOf(which), torque.LogNmm);
 
-    /// <summary>Torque a person of some strength reaches, N·mm.</summary>
+    /// <summary>Torque a person of some strength reaches.</summary>
     /// <param name="deviate">Normal deviate of the person's strength.</param>
-    internal double Reaches(double deviate) => Math.Min(_hand.CapNmm, _hand.MedianNmm * Math.Exp(_hand.Sigma * deviate));
+    internal Reach Reaches(double deviate) => Reach.Of(Math.Min(_hand.CapNmm, _hand.MedianNmm * Math.Exp(_hand.Sigma * deviate)));
 
     /// <summary>Whether anything could break at a torque that has not stood as much before.</summary>
-    internal bool IsLoaded(int which, double torqueNmm, ReadOnlySpan<Stood> stood)
+    internal bool IsLoaded(int which, in Reach torque, ReadOnlySpan<Stood> stood)
     {
-        double log = Math.Log(torqueNmm);
         foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
         {
-            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            double load = risk.IsStud ? Twist(which, torque.Nmm) : torque.LogNmm;
             if (load > risk.LogLow && !(stood[risk.Key].Happened && load <= stood[risk.Key].LogNmm))
             {
                 return true;
@@ -74,16 +73,15 @@ internal sealed class PreparedPull
 
     /// <summary>Chance that everything stands a torque, given what it has stood before.</summary>
     /// <param name="which">Case of the first pull's nut.</param>
-    /// <param name="torqueNmm">Torque at the nut, N·mm.</param>
+    /// <param name="torque">Torque at the nut.</param>
     /// <param name="stood">The most each thing has stood.</param>
     /// <param name="keep">Whether that is raised to what it stands now.</param>
-    internal double Survives(int which, double torqueNmm, Span<Stood> stood, bool keep)
+    internal double Survives(int which, in Reach torque, Span<Stood> stood, bool keep)
     {
         double all = 1;
-        double log = Math.Log(torqueNmm);
         foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
         {
-            double load = risk.IsStud ? Twist(which, torqueNmm) : log;
+            double load = risk.IsStud ? Twist(which, torque.Nmm) : torque.LogNmm;
             ref Stood before = ref stood[risk.Key];
             if (load <= risk.LogLow || before.Happened && load <= before.LogNmm)
             {
@@ -145,6 +143,15 @@ internal sealed class PreparedPull
 
         return sum;
     }
+}
+
+/// <summary>A torque at the nut, its logarithm worked out once.</summary>
+/// <param name="Nmm">The torque, N·mm.</param>
+/// <param name="LogNmm">Its logarithm.</param>
+internal readonly record struct Reach(double Nmm, double LogNmm)
+{
+    /// <summary>Of a torque, N·mm.</summary>
+    internal static Reach Of(double torqueNmm) => new(torqueNmm, Math.Log(torqueNmm));
 }
 
 /// <summary>The most a thing has stood, if it was loaded at all.</summary>

@@ -74,14 +74,20 @@ public static class PullSequence
         var (loose, breaks) = (new double[pulls.Count], new double[pulls.Count]);
         Span<Stood> stood = stackalloc Stood[keys];
         BreakLooseTorque nut = pulls[0].Nut;
-        for (int which = 0; which < nut.Cases.Length; which++)
+        var reaches = new Reach[pulls.Count];
+        for (int i = 0; i <= Steps; i++)
         {
-            for (int i = 0; i <= Steps; i++)
+            double strength = Strongest * (2.0 * i / Steps - 1);
+            double share = Normal.PDF(0, 1, strength) * 2 * Strongest / Steps;
+            for (int pull = 0; pull < reaches.Length; pull++)
             {
-                double strength = Strongest * (2.0 * i / Steps - 1);
-                double weight = nut.Cases[which].Weight * Normal.PDF(0, 1, strength) * 2 * Strongest / Steps;
+                reaches[pull] = prepared[pull].Reaches(strength);
+            }
+
+            for (int which = 0; which < nut.Cases.Length; which++)
+            {
                 stood.Clear();
-                Fight(prepared, which, nut.ShareCutOff(which), strength, weight, stood, loose, breaks);
+                Fight(prepared, which, nut.ShareCutOff(which), reaches, nut.Cases[which].Weight * share, stood, loose, breaks);
             }
         }
 
@@ -90,12 +96,12 @@ public static class PullSequence
 
     /// <summary>One case of the nut and one person. The nuts still tight at a pull are those of more growth than any pull has moved.</summary>
     private static void Fight(
-        PreparedPull[] pulls, int which, double tightFrom, double strength, double weight, Span<Stood> stood, double[] loose, double[] breaks)
+        PreparedPull[] pulls, int which, double tightFrom, Reach[] all, double weight, Span<Stood> stood, double[] loose, double[] breaks)
     {
         for (int i = 0; i < pulls.Length && weight > 0 && tightFrom < 1; i++)
         {
             PreparedPull pull = pulls[i];
-            double reaches = pull.Reaches(strength);
+            Reach reaches = all[i];
             double moves = Math.Max(tightFrom, pull.ShareBelow(which, reaches));
             double whole = weight * (1 - tightFrom);
             double comes = weight * pull.StaysOn * Coming(pull, which, tightFrom, moves, reaches, stood);
@@ -107,7 +113,7 @@ public static class PullSequence
     }
 
     /// <summary>Share of growths between two that turn with everything standing what they take.</summary>
-    private static double Coming(PreparedPull pull, int which, double from, double to, double reaches, Span<Stood> stood)
+    private static double Coming(PreparedPull pull, int which, double from, double to, in Reach reaches, Span<Stood> stood)
     {
         if (!(to > from) || !pull.IsLoaded(which, reaches, stood))
         {
@@ -118,7 +124,7 @@ public static class PullSequence
         foreach (var (abscissa, weight) in Even)
         {
             double share = from + (to - from) * abscissa;
-            sum += weight * pull.Survives(which, Math.Min(reaches, pull.Takes(which, share)), stood, keep: false);
+            sum += weight * pull.Survives(which, Reach.Of(Math.Min(reaches.Nmm, pull.Takes(which, share))), stood, keep: false);
         }
 
         return (to - from) * sum;

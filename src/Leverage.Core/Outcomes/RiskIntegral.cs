@@ -9,8 +9,8 @@ internal ref struct RiskIntegral
     /// <summary>Points of the Gauss–Legendre rule on each panel.</summary>
     private const int Points = 16;
 
-    /// <summary>Panel width in units of the narrowest spread; 16 points hold such a panel to 1e-9.</summary>
-    private const double PanelSigmas = 6;
+    /// <summary>Panel width in units of the narrowest spread; 16 points hold such a panel to 1e-7.</summary>
+    private const double PanelSigmas = 10;
 
     private static readonly (double Abscissa, double Weight)[] Rule = GaussNodes.Of(Points);
 
@@ -172,8 +172,8 @@ internal ref struct RiskIntegral
         var (holds, turns, twists) = (0.0, 0.0, 0.0);
         foreach (ref readonly NutCase one in _nut.Cases)
         {
-            var (survival, density) = _nut.At(one, u);
             var (stands, goes) = _stud.At(one, torque);
+            var (survival, density) = stands == 0 && goes == 0 ? (0, 0) : _nut.At(one, u);
             holds += survival * stands;
             turns += density * stands;
             twists += survival * goes;
