@@ -1,6 +1,7 @@
 using Leverage.LoadPath;
 using Leverage.Outcomes;
 using Leverage.Probability;
+using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Assessments;
 
@@ -85,22 +86,12 @@ public readonly record struct Judgement(
         }
 
         Strength reached = hand.Torque(arm);
-        var (low, high) = (0.0, Math.Min(nut.HighNmm, reached.Quantile(0.9)));
-        if (Above(high) >= 0.1)
-        {
-            return high;
-        }
+        double high = Math.Min(nut.HighNmm, reached.Quantile(0.9));
+        return Above(Math.Log(high)) >= 0
+            ? high
+            : Math.Exp(Brent.FindRoot(Above, Math.Min(nut.Spread.LogLow, new LogNormalCurve(reached).Low), Math.Log(high), 1e-12, 200));
 
-        for (int i = 0; i < 40; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = Above(middle) > 0.1 ? (middle, high) : (low, middle);
-        }
-
-        return high;
-
-        double Above(double torqueNmm) => torqueNmm > reached.CapNmm ? 0
-            : nut.Spread.Survival(torqueNmm) * reached.At(Math.Log(torqueNmm)).Survival;
+        double Above(double logTorque) => nut.Spread.At(logTorque).Survival * reached.At(logTorque).Survival - 0.1;
     }
 
     /// <summary>A link as a risk: the bolt or stud by the nut's own figures, the corners by their play, anything else as a tool.</summary>

@@ -32,7 +32,7 @@ public sealed record LargeNut(
     private const double SameDiameterMm = 0.1;
 
     /// <summary>All rows, in the order of the table.</summary>
-    public static IEnumerable<LargeNut> All => TableCatalog.Tables["large-nuts"].Rows.Select(Read);
+    public static IReadOnlyList<LargeNut> All { get; } = [.. TableCatalog.Tables["large-nuts"].Rows.Select(Read)];
 
     /// <summary>The row as a lognormal torque: typical, or the geometric middle of the ends, or the one end named; the ends as P10 and P90.</summary>
     public Spread TorqueNmm => new(1000 * Middle, LowNm is { } low && HighNm is { } high ? LogNormalSpread.SigmaFromP10P90(low, high) : 0);
