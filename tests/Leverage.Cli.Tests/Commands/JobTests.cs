@@ -69,6 +69,47 @@ public sealed class JobTests : IDisposable
     }
 
     [Fact]
+    public void A_job_takes_a_socket_one_size_near_where_its_own_is_missing_and_says_so()
+    {
+        File.WriteAllText(Path.Combine(_folder, "chest.toml"), """
+            [[people]]
+            name = "owner"
+            person = "man"
+            body = "82kg"
+            [[bars]]
+            name = "long bar"
+            drive = "1/2"
+            length = "600mm"
+            [[sockets]]
+            name = "metric set"
+            drive = "1/2"
+            size = ["22mm", "24mm"]
+            """);
+        string file = Path.Combine(_folder, "job.toml");
+        File.WriteAllText(file, """
+            title = "One inch bolt"
+            chest = "chest.toml"
+            people = ["owner"]
+            [vehicle]
+            name = "pick-up"
+            mass = "1450kg"
+            [[fasteners]]
+            name = "shackle bolt"
+            hex = "15/16in"
+            thread = "5/8-11"
+            torque = "180Nm"
+            [[tasks]]
+            name = "shackle off"
+            loosens = ["shackle bolt"]
+            """);
+        Ran ran = Ran.Here("job", file);
+
+        Assert.Equal((0, ""), (ran.Code, ran.Errors));
+        Assert.Contains("metric set 24 mm, on 15/16 in", ran.Answer.Replace("\n       ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("sockets missing", ran.Answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_starter_file_is_written_and_answers()
     {
         string file = Path.Combine(_folder, "job.toml");
