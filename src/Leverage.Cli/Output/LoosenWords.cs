@@ -93,9 +93,10 @@ internal sealed class LoosenWords
     {
         Ruling ruling = _a.Judgement.Ruling;
         string chances = _a.Lever is null ? Reasons.NoBar : ChanceWords.Of(_a);
-        page.Note("Will it come?", $"{VerdictWords.Capitals(ruling.Comes)}: {chances}");
+        string shortBy = _more ? string.Concat(Reasons.Short(_a, _units).Select(reason => $". {reason}")) : "";
+        page.Note("Will it come?", $"{VerdictWords.Capitals(ruling.Comes)}: {chances}{shortBy}");
         string safe = VerdictWords.Capitals(ruling.Safe);
-        string why = _more && Reasons.Of(_a, _units) is { Count: > 0 } reasons ? string.Join(' ', reasons) : Reasons.Why(_a, _units);
+        string why = _more ? Reasons.AllWhy(_a, _units) : Reasons.Why(_a, _units);
         page.Note("Is it safe?", $"{safe}: {why}");
         if (LooseningAnswers.Alike(_a) is { } alike)
         {

@@ -30,7 +30,7 @@ public static class Reasons
         Rules(a.Judgement.Ruling.Stops).Concat(Rules(a.Judgement.Ruling.Cares)).Select(rule => Sentence(rule, a, style));
 
     /// <summary>Why a pull falls short, where the nut stays tight more often than anything breaks.</summary>
-    private static IEnumerable<string> Short(LooseningAssessment a, UnitStyle style)
+    internal static IEnumerable<string> Short(LooseningAssessment a, UnitStyle style)
     {
         if (a is { Verdict: Verdict.Short, Judgement: var judged, Lever: { } lever } && judged.StaysTight >= judged.Breaks)
         {
@@ -39,10 +39,16 @@ public static class Reasons
     }
 
     /// <summary>Why it is safe, or is not: the first reason, or what a verdict without one rests on.</summary>
-    internal static string Why(LooseningAssessment a, UnitStyle style) => Safety(a, style).FirstOrDefault()
-        ?? (a.Lever is null ? NoBar
-            : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
-            : Nothing(a, style));
+    internal static string Why(LooseningAssessment a, UnitStyle style) => Safety(a, style).FirstOrDefault() ?? Rests(a, style);
+
+    /// <summary>The same with every reason.</summary>
+    internal static string AllWhy(LooseningAssessment a, UnitStyle style) =>
+        string.Join(' ', Safety(a, style)) is { Length: > 0 } reasons ? reasons : Rests(a, style);
+
+    private static string Rests(LooseningAssessment a, UnitStyle style) =>
+        a.Lever is null ? NoBar
+        : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
+        : Nothing(a, style);
 
     /// <summary>What a yes rests on: the strong pull, the chance over all pulls, and what was not judged.</summary>
     private static string Nothing(LooseningAssessment a, UnitStyle style)

@@ -183,4 +183,14 @@ public sealed class LoosenTests : IDisposable
         JsonValueKind.Array => json.EnumerateArray().SelectMany(Leaves),
         _ => [json],
     };
+
+    [Fact]
+    public void Why_a_pull_falls_short_stands_beside_whether_it_comes_and_not_beside_whether_it_is_safe()
+    {
+        Ran ran = Ran.Here(Ran.Words("loosen 35Nm --thread M8 --hex 13mm --tool ring --bar 180mm --stance one-hand --on brake --more"));
+        string[] answers = string.Join(' ', ran.Answer.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)).Split("Is it safe?");
+
+        Assert.Contains("stays tight 56. The nut likely needs", answers[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("likely needs", answers[1], StringComparison.Ordinal);
+    }
 }
