@@ -14,9 +14,9 @@ internal static partial class Door
     [JSExport]
     internal static string Loosen(string query) => Replies.Loosen(query);
 
-    /// <summary>The same without the moves, for every frame of a drag.</summary>
+    /// <summary>What is in view of it while a finger drags: the verdict's line, the side view, the chart where that is asked for.</summary>
     [JSExport]
-    internal static string Sketch(string query) => Replies.Sketch(query);
+    internal static string Sketch(string query, bool chart) => Replies.Sketch(query, chart);
 
     /// <summary>What to set, and what preload that makes.</summary>
     [JSExport]

@@ -73,9 +73,10 @@ public static class WindowMaker
     {
         ArgumentNullException.ThrowIfNull(assessment);
         double[] reach = Reaches(assessment);
-        List<LimitCurve> limits = Limits(assessment, reach);
+        List<(LinkLimit Link, double[] ForceN)> limits = Limits(assessment, reach);
         double[] need = PerReach(assessment.Nut.LikelyNmm, reach);
-        double[] roof = [.. reach.Select((_, i) => Roof(assessment.Hand.Quantile(0.5), limits, i))];
+        double hand = assessment.Hand.Quantile(0.5);
+        double[] roof = Roof(hand, limits);
         return new ForceWindow
         {
             ReachMm = reach,
@@ -83,9 +84,9 @@ public static class WindowMaker
             NeedLikelyN = need,
             NeedHighN = PerReach(assessment.Nut.HighNmm, reach),
             HandLowN = assessment.Hand.Quantile(0.1),
-            HandLikelyN = assessment.Hand.Quantile(0.5),
+            HandLikelyN = hand,
             HandHighN = assessment.Hand.Quantile(0.9),
-            Limits = limits,
+            Limits = [.. limits.Select(limit => new LimitCurve(limit.Link, limit.ForceN))],
             Sets = [.. assessment.Links.Where(link => link.Limit.SetsNmm is not null)
                 .Select(link => new LimitCurve(link.Limit, PerReach(link.Limit.SetsNmm!.Value, reach)))],
             NotJudged = assessment.NotJudged,
@@ -121,16 +122,25 @@ public static class WindowMaker
         return [.. Enumerable.Range(0, Points).Select(i => from + (to - from) * i / (Points - 1))];
     }
 
-    private static double[] PerReach(double torqueNmm, double[] reach) => [.. reach.Select(r => torqueNmm / r)];
-
-    private static List<LimitCurve> Limits(LooseningAssessment assessment, double[] reach)
+    private static double[] PerReach(double torqueNmm, double[] reach)
     {
-        var curves = new List<LimitCurve>();
+        double[] force = new double[reach.Length];
+        for (int i = 0; i < force.Length; i++)
+        {
+            force[i] = torqueNmm / reach[i];
+        }
+
+        return force;
+    }
+
+    private static List<(LinkLimit Link, double[] ForceN)> Limits(LooseningAssessment assessment, double[] reach)
+    {
+        List<(LinkLimit, double[])> curves = [];
         foreach (JudgedLink link in assessment.Links)
         {
             if (!IsTube(link.Limit.Kind))
             {
-                curves.Add(new LimitCurve(link.Limit, PerReach(link.Limit.LimitNmm, reach)));
+                curves.Add((link.Limit, PerReach(link.Limit.LimitNmm, reach)));
             }
         }
 
@@ -143,7 +153,7 @@ public static class WindowMaker
     }
 
     /// <summary>The tube's limits as the hands move along it: a = reach − bar, the overlap as it is.</summary>
-    private static void AddTube(TubeLimits limits, double barMm, double overlapMm, double[] reach, List<LimitCurve> curves)
+    private static void AddTube(TubeLimits limits, double barMm, double overlapMm, double[] reach, List<(LinkLimit, double[])> curves)
     {
         curves.Add(Beyond(LinkKind.TubeBending, limits, reach, barMm, a => limits.MomentNmm / a));
         if (double.IsFinite(limits.TipN))
@@ -153,15 +163,20 @@ public static class WindowMaker
         }
     }
 
-    private static LimitCurve Beyond(LinkKind kind, TubeLimits limits, double[] reach, double barMm, Func<double, double> force) =>
-        new(LinkLimit.Likely(kind, 0, limits.Source, true), [.. reach.Select(r => r - barMm > 1 ? force(r - barMm) : double.NaN)]);
+    private static (LinkLimit, double[]) Beyond(LinkKind kind, TubeLimits limits, double[] reach, double barMm, Func<double, double> force) =>
+        (LinkLimit.Likely(kind, 0, limits.Source, true), Array.ConvertAll(reach, r => r - barMm > 1 ? force(r - barMm) : double.NaN));
 
-    private static double Roof(double handN, List<LimitCurve> limits, int i)
+    /// <summary>The least of hand and limits at each reach; a limit that does not exist there is none.</summary>
+    private static double[] Roof(double handN, List<(LinkLimit Link, double[] ForceN)> limits)
     {
-        double roof = handN;
-        foreach (LimitCurve curve in limits)
+        double[] roof = new double[Points];
+        Array.Fill(roof, handN);
+        foreach (var (_, force) in limits)
         {
-            roof = double.IsNaN(curve.ForceN[i]) ? roof : Math.Min(roof, curve.ForceN[i]);
+            for (int i = 0; i < roof.Length; i++)
+            {
+                roof[i] = force[i] < roof[i] ? force[i] : roof[i];
+            }
         }
 
         return roof;

@@ -12,25 +12,35 @@ internal static class AnswerWords
     internal static PageWords Of(LooseningAssessment a, UnitStyle units)
     {
         IReadOnlyList<string> reasons = Reasons.Of(a, units);
+        IReadOnlyList<MoveLine> moves = MoveLine.Of(a.Moves, units);
         return new PageWords(
             LooseningTitle.Of(a.Setup, units),
-            VerdictWords.Capitals(a.Verdict).ToLowerInvariant(),
+            Verdict(a),
             Sentence(a, units),
-            a.Moves.Count > 0 ? MoveWords.Of(a.Moves[a.Verdict == Verdict.Go || a.Moves.Count == 1 ? 0 : 1], units) : "",
+            Next(a, moves),
             [.. LooseningFigures.Takes(a, units), .. LooseningFigures.Tube(a, units), .. LooseningFigures.Around(a, units)],
-            [.. a.Links.Select((link, i) => Link(a, link, i == a.Judgement.Weakest, units)).OrderBy(link => -link.StrongShare)],
+            [.. a.Links.OrderBy(link => link.Limit.LimitNmm).Select((link, i) => Link(a, link, i == 0, units))],
             Chances(a),
             reasons,
-            MoveLine.Of(a.Moves, units),
+            moves,
             WatchWords.Of(a, units),
             NotJudgedWords.Of(a),
             AssumedWords.Of(a.Setup.Assumed, units),
             Cautions.Of(a));
     }
 
+    /// <summary>The verdict's word.</summary>
+    internal static string Verdict(LooseningAssessment a) => VerdictWords.Capitals(a.Verdict).ToLowerInvariant();
+
+    /// <summary>
+    /// The first move; the pull as asked only where that is a go or there is no other, and what destroys the nut where there is nothing else.
+    /// </summary>
+    private static string Next(LooseningAssessment a, IReadOnlyList<MoveLine> moves) =>
+        moves.OrderBy(move => move.Mark == "last" ? 2 : move.Mark == "now" && a.Verdict != Assessments.Verdict.Go ? 1 : 0).FirstOrDefault()?.Words ?? "";
+
     /// <summary>Beside the verdict's word: why not, or the chances where nothing speaks against it but the nut.</summary>
-    private static string Sentence(LooseningAssessment a, UnitStyle units) =>
-        VerdictWords.Sentence(a.Verdict == Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units));
+    internal static string Sentence(LooseningAssessment a, UnitStyle units) =>
+        VerdictWords.Sentence(a.Verdict == Assessments.Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units));
 
     private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {
@@ -41,8 +51,6 @@ internal static class AnswerWords
             $"{units.LimitNumber(Torque.FromNewtonMillimeters(limit))} {units.TorqueUnit}",
             units.TorqueNumber(Torque.FromNewtonMillimeters(judged.StrongPullNmm)),
             UnitStyle.Fixed(limit / judged.StrongPullNmm, 1),
-            Math.Min(a.Nut.LikelyNmm, judged.StrongPullNmm) / limit,
-            judged.StrongPullNmm / limit,
             PartWords.Source(link.Limit),
             link.Limit.Confirmed,
             weakest && limit < judged.StrongPullNmm);

@@ -1,11 +1,12 @@
+using System.Text.Json.Serialization;
 using Leverage.Assessments;
 using Leverage.Wording;
 
 namespace Leverage.Page.Answering;
 
-/// <summary>A link of the load path, worded; shares are of its limit.</summary>
+/// <summary>A link of the load path, worded.</summary>
 internal sealed record LinkLine(
-    string Part, string Limit, string Load, string Margin, double LikelyShare, double StrongShare, string Source, bool Confirmed, bool Breaks);
+    string Part, string Limit, string Load, string Margin, string Source, bool Confirmed, bool Breaks);
 
 /// <summary>One outcome in 100.</summary>
 internal sealed record ChanceLine(string Key, string Words, double Share, string In100);
@@ -47,9 +48,7 @@ internal sealed record SideFigures(
     double ReachMm,
     double PastSquareDeg,
     double HandN,
-    double SquareN,
     string Push,
-    bool LeftHand,
     string HandWords,
     string ReachWords,
     string TorqueWords,
@@ -57,7 +56,7 @@ internal sealed record SideFigures(
     string? Breaks,
     TubeFigures? Tube);
 
-/// <summary>The tube of the side view. Gap is the play of tube on bar.</summary>
+/// <summary>The tube of the side view.</summary>
 internal sealed record TubeFigures(
     double LengthMm,
     double BoreMm,
@@ -65,40 +64,30 @@ internal sealed record TubeFigures(
     double OverlapMm,
     double LeastOverlapMm,
     double MostOverlapMm,
-    double BestOverlapMm,
-    double HandToTipMm,
     double TiltDeg,
     double TipN,
     double MouthN,
-    double OutwardN,
-    double HoldsN,
     bool StaysOn,
-    double SafeDeg,
-    double SafeAtEndDeg,
     string? Fails,
     string TipWords,
     string MouthWords,
     string OverlapWords,
-    string SafeWords,
-    double GripOffsetMm);
+    string SafeWords);
 
-/// <summary>One curve of force against length.</summary>
-internal sealed record CurveLine(string Name, IReadOnlyList<double?> ForceN);
+/// <summary>One curve of force against length; no number where the limit does not exist.</summary>
+internal sealed record CurveLine(string Name, [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> ForceN);
 
-/// <summary>Force of the hands against length of the lever.</summary>
+/// <summary>Force of the hands against length of the lever, with the limits that come first.</summary>
 internal sealed record WindowFigures(
-    IReadOnlyList<double> ReachMm,
-    IReadOnlyList<double> NeedLowN,
-    IReadOnlyList<double> NeedLikelyN,
-    IReadOnlyList<double> NeedHighN,
+    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> ReachMm,
+    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedLowN,
+    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedLikelyN,
+    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedHighN,
     double HandLowN,
     double HandLikelyN,
     double HandHighN,
     IReadOnlyList<CurveLine> Limits,
-    IReadOnlyList<double> RoofN,
     double? YourReachMm,
-    double? WorksFromMm,
-    double? WorksToMm,
     double TopN,
     IReadOnlyList<TickLine> LengthTicks,
     IReadOnlyList<TickLine> ForceTicks,
@@ -109,3 +98,9 @@ internal sealed record WindowFigures(
 /// <summary>Everything the page shows for a set-up.</summary>
 internal sealed record PageAnswer(
     LooseningAnswer Answer, PageWords Words, SideFigures? Side, WindowFigures Window, IReadOnlyDictionary<string, string> Assumed, string Command);
+
+/// <summary>The verdict's line while a finger drags; what to do next is looked for when it rests.</summary>
+internal sealed record SketchWords(string Verdict, string Sentence);
+
+/// <summary>What changes at every frame of a drag: the verdict's line and the pictures in view.</summary>
+internal sealed record SketchAnswer(SketchWords Words, SideFigures? Side, WindowFigures? Window);

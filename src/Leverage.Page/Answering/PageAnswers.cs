@@ -10,6 +10,9 @@ namespace Leverage.Page.Answering;
 /// <summary>Lays an assessment out for the page: the answer of the command line, and words and figures of it.</summary>
 internal static class PageAnswers
 {
+    private const int Step = 3;
+    private const int Limits = 3;
+
     /// <summary>The answer.</summary>
     internal static PageAnswer Of(Said said, LooseningAssessment assessment) => new(
         LooseningAnswers.Of(assessment, said.Units),
@@ -19,6 +22,12 @@ internal static class PageAnswers
         Assumed(assessment, said),
         CommandText.Of(said));
 
+    /// <summary>What changes at every frame of a drag.</summary>
+    internal static SketchAnswer Sketch(Said said, LooseningAssessment assessment, bool chart) => new(
+        new(AnswerWords.Verdict(assessment), AnswerWords.Sentence(assessment, said.Units)),
+        Side(assessment, said.Units),
+        chart ? Window(assessment, said.Units) : null);
+
     private static SideFigures? Side(LooseningAssessment a, UnitStyle units) => LeverSketcher.Of(a) is not { } sketch ? null : new(
         sketch.BarMm,
         sketch.BarDiameterMm,
@@ -26,9 +35,7 @@ internal static class PageAnswers
         sketch.ReachMm,
         double.RadiansToDegrees(sketch.PastSquareRad),
         sketch.HandN,
-        sketch.SquareN,
         sketch.Push.ToString().ToLowerInvariant(),
-        sketch.LeftHand,
         units.Force(Force.FromNewtons(sketch.HandN)),
         units.Reach(Length.FromMillimeters(sketch.ReachMm)),
         units.Torque(Torque.FromNewtonMillimeters(sketch.TorqueNmm)),
@@ -46,16 +53,10 @@ internal static class PageAnswers
             tube.OverlapMm,
             least.Millimeters,
             most.Millimeters,
-            judged.BestOverlap.Millimeters,
-            tube.HandToTipMm,
             double.RadiansToDegrees(tube.TiltRad),
             tube.TipN,
             tube.MouthN,
-            tube.OutwardN,
-            tube.HoldsN,
             tube.StaysOn,
-            double.RadiansToDegrees(judged.Checked.HeldRad),
-            double.RadiansToDegrees(judged.Checked.EndRad),
             sketch.Gives?.Kind switch
             {
                 LinkKind.TubeBending => "folds",
@@ -66,8 +67,7 @@ internal static class PageAnswers
             units.Force(judged.TipReaction),
             units.Force(judged.MouthReaction),
             units.Length(judged.Overlap),
-            UnitStyle.Angle(Angle.FromRadians(judged.Checked.HeldRad)),
-            a.Setup.Hands.Stance.GripOffsetMm);
+            UnitStyle.Angle(Angle.FromRadians(judged.Checked.HeldRad)));
     }
 
     private static WindowFigures Window(LooseningAssessment a, UnitStyle units)
@@ -75,18 +75,15 @@ internal static class PageAnswers
         ForceWindow w = WindowMaker.Of(a);
         double top = Ticks.Top(Math.Max(1.9 * w.HandHighN, 1.1 * a.Nut.LikelyNmm / (w.YourReachMm ?? a.NeededLikely.Millimeters)));
         return new WindowFigures(
-            w.ReachMm,
-            w.NeedLowN,
-            w.NeedLikelyN,
-            w.NeedHighN,
+            Drawn(w.ReachMm),
+            Drawn(w.NeedLowN),
+            Drawn(w.NeedLikelyN),
+            Drawn(w.NeedHighN),
             w.HandLowN,
             w.HandLikelyN,
             w.HandHighN,
-            [.. w.Limits.Select(limit => new CurveLine(PartWords.Name(limit.Link, units), [.. limit.ForceN.Select(n => double.IsFinite(n) ? n : (double?)null)]))],
-            w.RoofN,
+            [.. First(w, top).Select(limit => new CurveLine(PartWords.Name(limit.Link, units), Drawn(limit.ForceN)))],
             w.YourReachMm,
-            w.Works?.FromMm,
-            w.Works?.ToMm,
             top,
             Ticks.Of(w.ReachMm[0], w.ReachMm[^1], units.IsUs ? 25.4 : 1000),
             Ticks.Of(0, top, units.IsUs ? Force.FromPoundsForce(1).Newtons : 1),
@@ -96,6 +93,28 @@ internal static class PageAnswers
                 : w.Works is { } works ? $"Works from {units.Reach(Length.FromMillimeters(works.FromMm))} to {units.Reach(Length.FromMillimeters(works.ToMm))}."
                 : "No length on this chart works.");
     }
+
+    /// <summary>The points of a curve that are drawn: every third of those the printed chart has.</summary>
+    private static double[] Drawn(IReadOnlyList<double> curve)
+    {
+        double[] drawn = new double[(curve.Count + Step - 1) / Step];
+        for (int i = 0; i < drawn.Length; i++)
+        {
+            drawn[i] = curve[Step * i];
+        }
+
+        return drawn;
+    }
+
+    /// <summary>The limits on the chart that come first where the lever ends, or at its longest without one. Each falls with the length.</summary>
+    private static IEnumerable<LimitCurve> First(ForceWindow w, double top)
+    {
+        int at = w.ReachMm.TakeWhile(mm => mm < (w.YourReachMm ?? w.ReachMm[^1])).Count();
+        return w.Limits.Where(limit => limit.ForceN[^1] < top).OrderBy(limit => ForceAt(limit, at)).Take(Limits);
+    }
+
+    private static double ForceAt(LimitCurve limit, int at) =>
+        at < limit.ForceN.Count && double.IsFinite(limit.ForceN[at]) ? limit.ForceN[at] : limit.ForceN.First(double.IsFinite);
 
     /// <summary>What stands in for a field left empty, as text for the field itself.</summary>
     private static Dictionary<string, string> Assumed(LooseningAssessment a, Said said)

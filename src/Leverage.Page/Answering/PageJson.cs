@@ -12,6 +12,7 @@ namespace Leverage.Page.Answering;
 /// <summary>JSON of everything the page is told, written without reflection.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PageAnswer))]
+[JsonSerializable(typeof(SketchAnswer))]
 [JsonSerializable(typeof(Refused))]
 [JsonSerializable(typeof(PageFields))]
 [JsonSerializable(typeof(OpenedPieces))]

@@ -6,7 +6,6 @@ using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
 using Leverage.Reading;
-using Leverage.Requests;
 using Leverage.Workshop.Chest;
 using Leverage.Workshop.Jobs;
 
@@ -19,10 +18,18 @@ internal static class Replies
     internal static string Fields() => Guarded(() => Json(FieldList.All(), PageJson.Shared.PageFields));
 
     /// <summary>The answer to a loosening.</summary>
-    internal static string Loosen(string query) => Guarded(() => Loosened(query, Loosening.Assess));
+    internal static string Loosen(string query) => Guarded(() =>
+    {
+        var said = Said.Of(query);
+        return Json(PageAnswers.Of(said, Loosening.Assess(Address.Read(said))), PageJson.Shared.PageAnswer);
+    });
 
-    /// <summary>The same without moves, for the frames of a drag.</summary>
-    internal static string Sketch(string query) => Guarded(() => Loosened(query, request => LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request))));
+    /// <summary>The verdict's line and the pictures in view, for the frames of a drag.</summary>
+    internal static string Sketch(string query, bool chart) => Guarded(() =>
+    {
+        var said = Said.Of(query);
+        return Json(PageAnswers.Sketch(said, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Address.Read(said))), chart), PageJson.Shared.SketchAnswer);
+    });
 
     /// <summary>What to set.</summary>
     internal static string Tighten(string query) => Guarded(() => SetReplies.Set(query));
@@ -55,12 +62,6 @@ internal static class Replies
 
     /// <summary>A chest and a job to start from.</summary>
     internal static string Starters() => Guarded(() => Json(new Starter(StarterChest.Text(), StarterJob.Text()), PageJson.Shared.Starter));
-
-    private static string Loosened(string query, Func<LooseningRequest, LooseningAssessment> assess)
-    {
-        var said = Said.Of(query);
-        return Json(PageAnswers.Of(said, assess(Address.Read(said))), PageJson.Shared.PageAnswer);
-    }
 
     private static OpenedText[] Texts(string files) => Read(files, PageJson.Shared.OpenedTextArray);
 

@@ -13,15 +13,66 @@ export function make(tag, { text, className, on, ...rest } = {}, ...children) {
   return element;
 }
 
-/** An SVG element with attributes and children. */
-export function svg(tag, attributes = {}, ...children) {
-  const element = document.createElementNS("http://www.w3.org/2000/svg", tag);
-  for (const [name, value] of Object.entries(attributes)) {
-    if (name === "text") element.textContent = value;
-    else if (value !== undefined && value !== null) element.setAttribute(name, typeof value === "number" ? Math.round(value * 100) / 100 : value);
-  }
-  element.append(...children.filter(Boolean));
+/** Sets a text where it differs: the same text set again would be laid out again. */
+export function say(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}
+
+/** A part of a drawing: its tag, attributes and parts; `redraw` makes elements of it. */
+export const svg = (tag, attributes = {}, ...parts) => ({ tag, attributes, parts: parts.filter(Boolean) });
+
+/** A whole drawing. */
+export function drawing(attributes, ...parts) {
+  const element = fresh("svg");
+  change(element, svg("svg", attributes, ...parts));
   return element;
+}
+
+/** Draws parts, changing only what differs from what is drawn: at a frame of a drag that is little. */
+export function redraw(element, parts) {
+  parts.forEach((part, i) => {
+    let child = element.children[i];
+    if (child?.tagName !== part.tag || child.hold?.label !== part.hold?.label) {
+      const other = fresh(part.tag);
+      if (child) child.replaceWith(other);
+      else element.append(other);
+      child = other;
+    }
+    change(child, part);
+  });
+  while (element.children.length > parts.length) element.lastChild.remove();
+}
+
+const fresh = tag => document.createElementNS("http://www.w3.org/2000/svg", tag);
+
+function change(element, { attributes, parts, hold }) {
+  const before = element.drawn ?? {};
+  for (const [name, value] of Object.entries(attributes)) {
+    if (before[name] === value) continue;
+    if (name === "text") element.textContent = value;
+    else if (value === undefined || value === null) element.removeAttribute(name);
+    else element.setAttribute(name, typeof value === "number" ? Math.round(value * 100) / 100 : value);
+  }
+  for (const name of Object.keys(before)) if (!(name in attributes)) element.removeAttribute(name);
+  element.drawn = attributes;
+  element.hold = hold;
+  if (!("text" in attributes)) redraw(element, parts);
+}
+
+/** Tells whether an element is in view, as far as is known. */
+export function watched(element) {
+  let seen = true;
+  new IntersectionObserver(entries => { seen = entries.at(-1).isIntersecting; }).observe(element);
+  return () => seen;
+}
+
+/** Runs some times while there is nothing else to do. */
+export function idly(run, times) {
+  const soon = globalThis.requestIdleCallback ?? (next => setTimeout(next, 60));
+  soon(() => {
+    run();
+    if (times > 1) idly(run, times - 1);
+  });
 }
 
 /** Runs at most once a frame, with the latest call. */

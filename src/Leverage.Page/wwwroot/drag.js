@@ -11,37 +11,46 @@ export function lengthText(mm, like) {
   return /in\s*$/i.test(like ?? "") ? `${Math.round(mm / 25.4 * 8) / 8}in` : `${Math.round(mm)}mm`;
 }
 
-/** A handle. `at(point)` gives the value under the pointer, `step` what an arrow key adds, `to(value)` writes it. */
-export function handle({ root, label, now, min, max, step, text, grab, to, rest }, ...drawn) {
-  const group = svg("g", { class: "handle", tabindex: 0, role: "slider", "aria-label": label, "aria-valuemin": Math.round(min), "aria-valuemax": Math.round(max), "aria-valuenow": Math.round(now), "aria-valuetext": text, "data-handle": label }, ...drawn);
-  group.addEventListener("keydown", event => {
+/**
+ * A handle, as a part of a drawing. `grab(point)` gives what makes a value of the point under the pointer, `step` is what an arrow
+ * key adds, `to(value)` writes it, `rest()` ends the move.
+ */
+export function handle({ label, now, min, max, text, ...hold }, ...parts) {
+  const told = { class: "handle", tabindex: 0, role: "slider", "aria-label": label, "aria-valuemin": Math.round(min), "aria-valuemax": Math.round(max), "aria-valuenow": Math.round(now), "aria-valuetext": text, "data-handle": label };
+  return { ...svg("g", told, ...parts), hold: { label, now, min, max, ...hold } };
+}
+
+/** Lets the handles of a drawing be dragged and moved by keys. */
+export function handles(root) {
+  const held = event => event.target.closest(".handle")?.hold;
+  root.addEventListener("keydown", event => {
+    const hold = held(event);
     const way = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
-    if (!way) return;
+    if (!hold || !way) return;
     event.preventDefault();
-    to(Math.min(max, Math.max(min, now + way * step)));
-    rest();
+    hold.to(Math.min(hold.max, Math.max(hold.min, hold.now + way * hold.step)));
+    hold.rest();
   });
   // Inside a drawing the style's touch-action counts for nothing: a finger on a handle would scroll the page.
-  group.addEventListener("touchstart", event => event.preventDefault(), { passive: false });
-  group.addEventListener("pointerdown", event => {
-    if (event.button !== 0) return;
+  root.addEventListener("touchstart", event => { if (held(event)) event.preventDefault(); }, { passive: false });
+  root.addEventListener("pointerdown", event => {
+    const hold = held(event);
+    if (!hold || event.button !== 0) return;
     event.preventDefault();
-    // Every frame draws the handle anew: a finger would lose it with the one it was put down on.
     root.setPointerCapture(event.pointerId);
-    const held = grab(pointOf(root, event));
-    const move = each => { if (each.pointerId === event.pointerId) to(held(pointOf(root, each))); };
+    const under = hold.grab(pointOf(root, event));
+    const move = each => { if (each.pointerId === event.pointerId) hold.to(under(pointOf(root, each))); };
     const end = each => {
       if (each.pointerId !== event.pointerId) return;
       removeEventListener("pointermove", move);
       removeEventListener("pointerup", end);
       removeEventListener("pointercancel", end);
-      rest();
+      hold.rest();
     };
     addEventListener("pointermove", move);
     addEventListener("pointerup", end);
     addEventListener("pointercancel", end);
   });
-  return group;
 }
 
 function pointOf(root, event) {

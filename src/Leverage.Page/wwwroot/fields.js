@@ -64,7 +64,10 @@ export class Form {
   }
 
   hideIdle() {
-    for (const [name, box] of this.boxes) box.element.hidden = !this.holds(name);
+    for (const [name, box] of this.boxes) {
+      const idle = !this.holds(name);
+      if (box.element.hidden !== idle) box.element.hidden = idle;
+    }
   }
 
   field(line) {

@@ -1,5 +1,5 @@
 // Figures of the lesson: before the guess, what is asked stands as a question mark and nothing is drawn to its size.
-import { svg } from "./dom.js";
+import { drawing, svg } from "./dom.js";
 
 /** What the pupil moves at each figure. */
 const overlap = { field: "overlap", label: "overlap", unit: "mm", min: 100, max: 450, step: 5 };
@@ -15,7 +15,7 @@ export const moves = {
 
 export function lessonFigure(kind, f, state) {
   const drawn = makers[kind](f, state === "shown");
-  return svg("svg", { viewBox: "0 0 600 240", class: "lesson-figure", role: "img", "aria-label": drawn.words }, ...drawn.parts);
+  return drawing({ viewBox: "0 0 600 240", class: "lesson-figure", role: "img", "aria-label": drawn.words }, ...drawn.parts);
 }
 
 const text = (x, y, words, color = "var(--ink)", anchor = "middle") => svg("text", { x, y, "font-size": 16, fill: color, "text-anchor": anchor, text: words });

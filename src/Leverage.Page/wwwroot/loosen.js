@@ -1,5 +1,5 @@
 // The first view: three questions, the verdict line, the picture, the answer.
-import { $, make, atRest, eachFrame } from "./dom.js";
+import { $, make, say, atRest, eachFrame, idly } from "./dom.js";
 import { ask } from "./core.js";
 import * as address from "./address.js";
 import { Form } from "./fields.js";
@@ -39,6 +39,7 @@ export function loosenView(lists) {
   const element = make("div", { className: "view two" }, make("div", { className: "ask" }, bar.element, question), tell);
 
   const later = atRest(() => refresh(true), 500);
+  let practised = false;
   const soon = eachFrame(() => refresh(false));
   let spoken = "";
 
@@ -49,25 +50,37 @@ export function loosenView(lists) {
     else later();
   }
 
-  /** A drag writes fields at every frame without the moves; at rest the whole answer and an entry of the history follow. */
+  /** What a drag has written since the last frame. */
+  let dragged = {};
+
+  /** A drag is asked once a frame, without the moves; at rest the whole answer and an entry of the history follow. */
   function drag(values) {
-    for (const [name, text] of Object.entries(values)) {
-      form.put(name, text);
-      if (name === "tube") over.show(text);
-    }
+    Object.assign(dragged, values);
     frame();
   }
 
+  /** Writes it into the fields; returns whether there was anything. */
+  function settle() {
+    const values = Object.entries(dragged);
+    dragged = {};
+    for (const [name, text] of values) {
+      form.put(name, text);
+      if (name === "tube") over.show(text);
+    }
+    return values.length > 0;
+  }
+
   const frame = eachFrame(() => {
-    const reply = ask("Sketch", queryOf());
+    if (!settle()) return;
+    const reply = ask("Sketch", queryOf(), chart.inView());
     if (reply.refusal) return;
     line(reply.words);
-    side.show(reply, form.counted());
-    chart.show(reply, form.counted());
+    if (side.inView()) side.show(reply, form.counted());
+    if (reply.window) chart.show(reply, form.counted());
   });
 
   function rest() {
-    frame();
+    settle();
     refresh(true);
   }
 
@@ -98,13 +111,22 @@ export function loosenView(lists) {
     what.show(reply);
     bar.command(reply.command);
     tell.dataset.answer = JSON.stringify(reply.answer);
+    if (reply.side && !practised) practise();
+  }
+
+  /** The core is slow the first times it is asked a thing: some are spent while nobody waits, before a finger drags. */
+  function practise() {
+    practised = true;
+    idly(() => ask("Sketch", queryOf(), true), 60);
   }
 
   function line(words) {
     $("verdict").dataset.verdict = words.verdict;
-    $("word").textContent = words.verdict;
-    $("why").textContent = words.sentence;
-    $("next").textContent = words.now ? `Next: ${words.now}` : "";
+    say($("word"), words.verdict);
+    say($("why"), words.sentence);
+    // While a finger drags, the next move is not looked for: its place stays and no old one is shown.
+    $("next").classList.toggle("waiting", words.now === undefined);
+    if (words.now !== undefined) say($("next"), words.now ? `Next: ${words.now}` : "");
     announce(`${words.verdict}. ${words.sentence}`);
   }
 

@@ -1,5 +1,5 @@
 // The row of buttons: undo, redo, example, start anew, units, share, print; and the command that asks the same.
-import { make, svg } from "./dom.js";
+import { drawing, make, svg } from "./dom.js";
 import { ask } from "./core.js";
 import * as address from "./address.js";
 
@@ -57,6 +57,6 @@ function draw(place) {
   const rows = ask("Code", location.href);
   if (rows.refusal) return place.replaceChildren(make("p", { className: "refusal", role: "alert", text: rows.refusal.text }));
   const path = rows.flatMap((row, y) => [...row].map((dark, x) => dark === "1" ? `M${x} ${y}h1v1h-1z` : "")).join("");
-  place.replaceChildren(svg("svg", { viewBox: `0 0 ${rows.length} ${rows.length}`, role: "img", "aria-label": "QR code of this set-up", "shape-rendering": "crispEdges" },
+  place.replaceChildren(drawing({ viewBox: `0 0 ${rows.length} ${rows.length}`, role: "img", "aria-label": "QR code of this set-up", "shape-rendering": "crispEdges" },
     svg("rect", { width: rows.length, height: rows.length, fill: "#fff" }), svg("path", { d: path, fill: "#000" })));
 }

@@ -13,7 +13,7 @@ internal static class PageTrial
         string reply = input.Words[0] switch
         {
             "loosen" => Replies.Loosen(query),
-            "sketch" => Replies.Sketch(query),
+            "sketch" => Replies.Sketch(query, chart: true),
             "lesson" => Replies.Lesson(query),
             "tighten" => Replies.Tighten(query),
             "check" => Replies.Check(query),
