@@ -1,10 +1,12 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
+using Leverage.Page.Asking;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;
 
 /// <summary>The page's core in the browser against the command line, in every word and figure.</summary>
-public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyncDisposable
+public sealed partial class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyncDisposable
 {
     public async ValueTask DisposeAsync() => await browser.Shut();
 
@@ -35,7 +37,7 @@ public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyn
         if (reply.TryGetProperty("refusal", out JsonElement refusal))
         {
             Assert.True(code == 2, $"{asked}: refused on the page only: {refusal.GetProperty("text").GetString()}");
-            Assert.Equal((asked, Letters(errors.Replace("leverage:", "", StringComparison.Ordinal))), (asked, Letters(refusal.GetProperty("text").GetString()!)));
+            Assert.Equal((asked, Letters(OnThePage(errors))), (asked, Letters(refusal.GetProperty("text").GetString()!)));
             return false;
         }
 
@@ -53,6 +55,20 @@ public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyn
 
         return true;
     }
+
+    /// <summary>A refusal of the command line with the page's label in the place of each option, and of the field it is about.</summary>
+    private static string OnThePage(string refusal)
+    {
+        string line = refusal.Replace("leverage: ", "", StringComparison.Ordinal);
+        string about = line.Split(':')[0];
+        return Option().Replace(FieldWords.LabelOf(about) + line[about.Length..], option => FieldWords.LabelOf(option.Groups["name"].Value));
+    }
+
+    [GeneratedRegex("^[a-z]+(-[a-z]+)+$", RegexOptions.ExplicitCapture, 5000)]
+    private static partial Regex Hyphened();
+
+    [GeneratedRegex("--(?<name>[a-z]+(-[a-z]+)*)", RegexOptions.ExplicitCapture, 5000)]
+    private static partial Regex Option();
 
     /// <summary>What the page shows beside the answer stands in the command line's words too.</summary>
     private static void Shown(string asked, JsonElement words, string text)
@@ -84,6 +100,68 @@ public sealed class AnswerTests(Browsed browser) : IClassFixture<Browsed>, IAsyn
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.DoesNotContain("--", text, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', text);
+    }
+
+    [Fact]
+    public void Every_field_has_words_of_its_own_and_none_speaks_as_one_types_on_the_command_line()
+    {
+        PageFields all = FieldList.All();
+        FieldLine[] lines = [.. all.Fields, .. all.Tighten];
+        Assert.Equal(FieldWords.All.Keys.Order(StringComparer.Ordinal), lines.Select(line => line.Name).Distinct().Order(StringComparer.Ordinal));
+        foreach (IReadOnlyList<FieldLine> form in (IReadOnlyList<FieldLine>[])[all.Fields, all.Tighten])
+        {
+            Assert.Equal(form.Count, form.Select(line => line.Label).Distinct(StringComparer.Ordinal).Count());
+        }
+
+        // A field's name, a choice's key or a table's name where its words should stand; two of them are words of the trade.
+        string[] typed = [.. lines.SelectMany(line => line.Choices.Select(choice => choice.Key).Append(line.Name))
+            .Where(key => key is not ("left-hand" or "anti-seize") && Hyphened().IsMatch(key))];
+        foreach (FieldLine line in lines)
+        {
+            string said = string.Join(' ', [line.Label, line.Help, line.Choices.Any(choice => choice.Key == line.LeftOut) ? "" : line.LeftOut, .. line.Choices.Select(choice => choice.Words)]);
+            Assert.DoesNotMatch("--|\\btables? [a-z-]+$|, …|[a-z],[a-z]", said);
+            Assert.All(typed, key => Assert.DoesNotContain($" {key} ", $" {said} ", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public async Task What_is_drawn_while_a_finger_drags_is_what_the_whole_answer_draws()
+    {
+        IPage page = await browser.Open();
+        foreach (Question question in Question.Draw(loosen: 40, tighten: 0, check: 0))
+        {
+            JsonElement whole = await Browsed.Ask(page, "Loosen", question.Query);
+            JsonElement sketch = await Browsed.Ask(page, "Sketch", question.Query, chart: true);
+            if (whole.TryGetProperty("refusal", out JsonElement refusal))
+            {
+                Assert.Equal(refusal.GetRawText(), sketch.GetProperty("refusal").GetRawText());
+                continue;
+            }
+
+            Assert.Equal((question.Query, whole.GetProperty("side").GetRawText()), (question.Query, sketch.GetProperty("side").GetRawText()));
+            Assert.Equal((question.Query, whole.GetProperty("window").GetRawText()), (question.Query, sketch.GetProperty("window").GetRawText()));
+            foreach (JsonProperty word in sketch.GetProperty("words").EnumerateObject())
+            {
+                Assert.Equal((question.Query, whole.GetProperty("words").GetProperty(word.Name).GetString()), (question.Query, word.Value.GetString()));
+            }
+
+            Assert.Equal(JsonValueKind.Null, (await Browsed.Ask(page, "Sketch", question.Query, chart: false)).GetProperty("window").ValueKind);
+        }
+    }
+
+    [Fact]
+    public async Task The_next_move_is_the_first_of_the_command_line_that_is_not_the_pull_as_asked()
+    {
+        IPage page = await browser.Open();
+        foreach ((string query, int first) in ((string, int)[])[
+            ("torque=120Nm&hex=19mm&condition=rusted&drive=1/2&bar=600mm&on=wheel&on-stands=yes&mass=1400kg", 0),
+            ("torque=400Nm&hex=36mm", 0), ("torque=110ft-lb&hex=3/4in&drive=1/2&bar=24in&condition=rusted", 1), (PageUnderTest.Example, 0)])
+        {
+            JsonElement reply = await Browsed.Ask(page, "Loosen", query);
+            string[] command = [.. CommandLine.Words(reply.GetProperty("command").GetString()!).Skip(1), "--json"];
+            using JsonDocument answer = JsonDocument.Parse(CommandLine.Run(command).Answer);
+            Assert.Equal(answer.RootElement.GetProperty("moves")[first].GetProperty("words").GetString(), reply.GetProperty("words").GetProperty("now").GetString());
+        }
     }
 
     [Fact]

@@ -74,10 +74,10 @@ public sealed class Browsed : IAsyncLifetime
     internal static Task Ready(IPage page) => page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
 
     /// <summary>Asks the page's core in the browser, by the module its scripts ask through.</summary>
-    internal static async Task<JsonElement> Ask(IPage page, string question, string query)
+    internal static async Task<JsonElement> Ask(IPage page, string question, string query, bool? chart = null)
     {
         string json = await page.EvaluateAsync<string>(
-            "async ([question, query]) => JSON.stringify((await import('/core.js')).ask(question, query))", new[] { question, query });
+            "async ([question, query, chart]) => JSON.stringify((await import('/core.js')).ask(question, query, ...chart === null ? [] : [chart]))", new object?[] { question, query, chart });
         return JsonDocument.Parse(json).RootElement.Clone();
     }
 

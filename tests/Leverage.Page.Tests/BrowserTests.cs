@@ -36,7 +36,7 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
         await Assertions.Expect(Browsed.Word(page)).ToHaveTextAsync("no answer");
         await Assertions.Expect(page.Locator("#f-bar-error")).ToBeHiddenAsync();
         await page.PressAsync("#f-bar", "Tab");
-        await Assertions.Expect(page.Locator("#f-bar-error")).ToContainTextAsync("Bar: cannot read '9x'");
+        await Assertions.Expect(page.Locator("#f-bar-error")).ToContainTextAsync("Length of the bar: cannot read '9x'");
         Assert.Equal("true", await page.GetAttributeAsync("#f-bar", "aria-invalid"));
         await page.FillAsync("#f-bar", "600");
         await Assertions.Expect(Browsed.Word(page)).Not.ToHaveTextAsync("no answer");
@@ -91,6 +91,8 @@ public sealed class BrowserTests(Browsed browser) : IClassFixture<Browsed>, IAsy
 
         await Assertions.Expect(page.Locator("#f-past-square")).ToHaveValueAsync("50");
         await Assertions.Expect(page.Locator("#announce")).ToContainTextAsync("care. The tube slides off");
+        await Assertions.Expect(page.Locator("#next")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#next")).ToContainTextAsync("Next: ");
         Assert.Equal("swing of the bar", await page.EvaluateAsync<string>("document.activeElement.dataset.handle"));
         browser.NoComplaint();
     }

@@ -72,7 +72,8 @@ public static class MoveWords
         return $"{lever}, {How(setup.Hands.Stance)}{(setup.Hands.Two ? ", two people" : "")}";
     }
 
-    private static string How(Stance stance)
+    /// <summary>How a stance stands and pushes: "standing, pushing down".</summary>
+    internal static string How(Stance stance)
     {
         string posture = stance.Posture switch
         {

@@ -124,7 +124,7 @@ internal static class PageAnswers
         [
             ("condition", setup.Fastener.Condition.Words),
             ("hex", setup.Fastener.AcrossFlats is { } flats ? said.Units.Length(flats) : ""),
-            ("stance", setup.Hands.Stance.Key),
+            ("stance", setup.Hands.Stance.Words),
             ("body", said.Units.Mass(setup.Hands.Body)),
             ("bar-diameter", setup.Bar?.Diameter is { } diameter ? said.Units.Length(diameter) : ""),
             ("overlap", setup.Tube is null ? "" : said.Units.Length(setup.Overlap)),

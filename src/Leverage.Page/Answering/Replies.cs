@@ -98,11 +98,11 @@ internal static class Replies
     /// <summary>The refusal in the page's dress: the field by its label, as is each field of a cure.</summary>
     private static string Words(InputException e)
     {
-        string message = e.MessageIn(cure => $"{Label(cure.Field)} {cure.Example}".TrimEnd());
-        return e.Subject is null ? message : $"{(e.IsPlaced ? e.Subject : Label(e.Subject))}: {message}";
+        string message = e.MessageIn(cure => $"{FieldWords.LabelOf(cure.Field)} {cure.Example}".TrimEnd());
+        return e.Subject is null ? Begun(message) : e.IsPlaced ? $"{e.Subject}: {message}" : $"{Begun(FieldWords.LabelOf(e.Subject))}: {message}";
     }
 
-    private static string Label(string field) => field.Replace('-', ' ');
+    private static string Begun(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}";
 }
 
 /// <summary>A refusal: the field it is about, if it is about one, and its line.</summary>

@@ -71,25 +71,31 @@ internal static class FieldList
     private static FieldLine Line(Field field, string group)
     {
         bool counted = Quantities.TryGetValue(field.Kind.Value, out var quantity);
-        Choice[] choices = counted ? [] : Choices(field.Kind);
+        Choice[] choices = counted ? [] : Choices(field);
+        FieldWords words = FieldWords.All[field.Name];
         return new FieldLine(
             field.Name,
             group,
-            field.Label,
-            field.Help,
-            field.LeftOut ?? "",
-            field.Kind.IsFlag ? "flag" : counted ? "number" : field.Kind.IsList ? "list" : choices.Length is > 0 and <= 40 ? "choice" : "text",
+            words.Label,
+            words.Help ?? field.Help,
+            words.LeftOut ?? field.LeftOut ?? "",
+            field.Kind switch
+            {
+                { IsFlag: true } => "flag",
+                { IsList: true } => choices.Length > 0 ? "list" : "text",
+                _ => counted ? "number" : choices.Length is > 0 and <= 40 ? "choice" : "text",
+            },
             quantity.Units ?? [],
             choices,
-            [.. field.Needs.Select(need => need.Name)],
+            field.Needs.Count == 0 && group.StartsWith("tube", StringComparison.Ordinal) ? ["tube"] : [.. field.Needs.Select(need => need.Name)],
             quantity.Step,
             field.Kind.Example);
     }
 
-    private static Choice[] Choices(FieldKind kind)
+    private static Choice[] Choices(Field field)
     {
-        Table? table = kind.Table is { } name ? TableCatalog.Tables[name] : null;
-        return [.. kind.Names().Select(key => new Choice(key, Words(table, key)))];
+        Table? table = field.Kind.Table is { } name ? TableCatalog.Tables[name] : null;
+        return [.. field.Kind.Names().Select(key => new Choice(key, FieldWords.Choice(field.Name, key) ?? Words(table, key)))];
     }
 
     private static string Words(Table? table, string key) =>

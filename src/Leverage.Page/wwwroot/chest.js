@@ -8,7 +8,8 @@ import { moveTable } from "./answer.js";
 
 const groups = { tool: "Sockets and spanners", bar: "Bars", tube: "Tubes", person: "People", hold: "What holds" };
 
-export function chestView() {
+export function chestView(lists) {
+  const stances = Object.fromEntries(lists.fields.find(line => line.name === "stance").choices.map(each => [each.key, each.words]));
   const text = make("textarea", { id: "chest-text", spellcheck: "false", "aria-label": "the chest as a file" });
   const told = make("p", { role: "status", className: "quiet" });
   const error = make("div", { role: "alert" });
@@ -29,7 +30,7 @@ export function chestView() {
   const pick = async () => {
     if (!await check(true)) return places.replaceChildren();
     const reply = ask("Pick", text.value, address.query(place.fields));
-    places.replaceChildren(...reply.refusal ? [make("p", { className: "refusal", role: "alert", text: reply.refusal.text })] : shown(reply));
+    places.replaceChildren(...reply.refusal ? [make("p", { className: "refusal", role: "alert", text: reply.refusal.text })] : shown(reply, stances));
   };
   const use = async file => {
     const opened = ask("Open", JSON.stringify([{ name: file.name, text: file.text }]));
@@ -63,11 +64,11 @@ export function chestView() {
   };
 }
 
-function shown({ answer, moves }) {
+function shown({ answer, moves }, stances) {
   const percent = share => String(Math.round(100 * share));
   const list = answer.setUps.map(each => make("li", {},
     make("b", { text: [each.tool, ...each.adapters, each.bar, each.tube].filter(Boolean).join(" + ") }),
-    make("span", { text: ` ${each.verdict} · comes loose ${percent(each.comesLoose ?? 0)} in 100 · ${each.stance}${each.overlapMm ? ` · overlap ${Math.round(each.overlapMm)} mm` : ""}${each.weakestLink ? ` · weakest: ${each.weakestLink}` : ""}` })));
+    make("span", { text: ` ${each.verdict} · comes loose ${percent(each.comesLoose ?? 0)} in 100 · ${stances[each.stance] ?? each.stance}${each.overlapMm ? ` · overlap ${Math.round(each.overlapMm)} mm` : ""}${each.weakestLink ? ` · weakest: ${each.weakestLink}` : ""}` })));
   return [
     answer.setUps.length ? make("ol", { className: "moves" }, ...list) : make("p", { text: "Nothing of the chest fits this nut." }),
     moves.length ? moveTable(moves) : "",

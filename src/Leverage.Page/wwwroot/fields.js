@@ -73,7 +73,7 @@ export class Form {
   field(line) {
     const id = `${this.prefix}-${line.name}`;
     const error = make("p", { id: `${id}-error`, className: "refusal", role: "alert", hidden: true });
-    const told = line.kind === "number" && line.leftOut.length > short ? [line.help, `left out: ${line.leftOut}`].filter(Boolean).join("; ") : line.help;
+    const told = line.kind === "number" && line.leftOut.length > short ? [line.help, `assumed: ${line.leftOut}`].filter(Boolean).join("; ") : line.help;
     const help = told ? make("span", { id: `${id}-help`, className: "help", text: told }) : null;
     const described = [help?.id, error.id].filter(Boolean).join(" ");
     const box = (kinds[line.kind] ?? text)(this, line, id, described);
@@ -87,6 +87,7 @@ export class Form {
       this.changed(line.name, true);
     });
     box.show(this.values[line.name] ?? "");
+    box.assume("");
     box.element.hidden = !this.holds(line.name);
     return box.element;
   }
@@ -96,6 +97,12 @@ export class Form {
     this.hideIdle();
     this.changed(name, resting);
   }
+}
+
+/** A quantity as it is read, not typed. */
+function read(text, units) {
+  const parts = split(text, units);
+  return parts?.unit ? `${parts.number}${/deg|%/.test(parts.unit) ? "" : " "}${spoken[parts.unit] ?? parts.unit}` : text;
 }
 
 /** Number and unit of a text, the unit one of those offered; null where the text is something else. */
@@ -145,7 +152,7 @@ function number(form, line, id, described) {
       if (parts?.unit && unit.tagName === "SELECT") unit.value = parts.unit;
     },
     assume(words) {
-      const stands = words || (line.leftOut.length > short ? "" : line.leftOut);
+      const stands = words || (line.leftOut.length > short ? "" : read(line.leftOut, line.units));
       input.placeholder = stands ? `assumed ${stands}` : "";
     },
   };
@@ -175,7 +182,10 @@ function choice(form, line, id, described) {
       if (value !== "" && ![...input.options].some(option => option.value === value)) input.append(make("option", { value, text: value }));
       input.value = value;
     },
-    assume(words) { none.textContent = words || line.leftOut ? `assumed: ${words || line.leftOut}` : "not said"; },
+    assume(words) {
+      const stands = words || (line.choices.find(each => each.key === line.leftOut)?.words ?? line.leftOut);
+      none.textContent = stands ? `assumed: ${stands}` : "not said";
+    },
   };
 }
 

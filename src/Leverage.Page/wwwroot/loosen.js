@@ -138,7 +138,7 @@ export function loosenView(lists) {
   function refuse(refusal) {
     const nothing = Object.keys(form.counted()).length === 0;
     const label = labels[refusal.field];
-    const words = refusal.text.replace(/^./, first => first.toUpperCase());
+    const words = refusal.text;
     const placed = form.refuse(refusal, words) || refusal.field === "tube";
     over.refuse(refusal, words);
     general.textContent = words;

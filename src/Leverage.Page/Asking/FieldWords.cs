@@ -1,0 +1,125 @@
+namespace Leverage.Page.Asking;
+
+/// <summary>What a field is called on the page, where nobody types its name: its label, its help, and what is taken when it is left out.</summary>
+/// <param name="Label">Its label; a refusal names it by this too.</param>
+/// <param name="Help">One line below the label; null for the help of the command line, empty where the label says it all.</param>
+/// <param name="LeftOut">What is taken when it is left out; null for the words of the command line.</param>
+internal sealed record FieldWords(string Label, string? Help = null, string? LeftOut = null)
+{
+    /// <summary>Words of fields, by name; loosening and tightening share a label where they share a name.</summary>
+    internal static IReadOnlyDictionary<string, FieldWords> All { get; } = new Dictionary<string, FieldWords>(StringComparer.Ordinal)
+    {
+        ["hex"] = new("width across flats", "of its hexagon: 36 mm, 15/16 in"),
+        ["thread"] = new("thread"),
+        ["on"] = new("where it sits", ""),
+        ["condition"] = new("state", "what you can see of it", "years in service; rusted on a road wheel or exhaust"),
+        ["torque"] = new("torque", "tightened to; with a turn after it: 100Nm + 90deg"),
+        ["grade"] = new("grade"),
+        ["friction"] = new("friction"),
+        ["held"] = new("stayed tight at", "torque this nut held"),
+        ["came"] = new("came loose at", "torques of nuts like it, commas between: 220Nm,250Nm"),
+        ["count"] = new("how many alike", ""),
+        ["prevailing"] = new("locknut's own torque", "what it takes to turn with nothing clamped"),
+        ["joint"] = new("kind of joint", "some want something done before any pull"),
+        ["left-hand"] = new("left-hand thread", "turn clockwise to loosen"),
+        ["soaked"] = new("soaked", "in penetrant for a day"),
+        ["heat"] = new("part you heat", ""),
+        ["by"] = new("heated by", "how much hotter that part is than the rest"),
+        ["grip"] = new("clamped length", "length the bolt clamps"),
+        ["clamped"] = new("clamped part", "what it is made of"),
+        ["nut-class"] = new("class of the nut", "stamped on it"),
+        ["bar"] = new("length of the bar", "square to end; of a spanner or key"),
+        ["drive"] = new("drive square", ""),
+        ["bar-diameter"] = new("diameter of the bar", "of its handle"),
+        ["tool"] = new("what turns it", ""),
+        ["tool-size"] = new("size of the tool", "as marked, where that is not the nut's: 24 mm on 15/16 in"),
+        ["bar-yield"] = new("steel of the bar", "its yield"),
+        ["bar-straight"] = new("straight handle", "how far from its end a tube can go on"),
+        ["bar-taper"] = new("taper of the handle", "towards its end"),
+        ["bar-pin"] = new("pin of a flex head", "its diameter"),
+        ["bar-pin-planes"] = new("tang of a flex head", "thickness of what the pin runs through"),
+        ["adapters"] = new("adapters"),
+        ["extension"] = new("extension", "its length, between bar and socket"),
+        ["stand-off"] = new("bar stands off the nut", "how far, without an extension"),
+        ["points"] = new("points", "of socket or ring"),
+        ["engaged"] = new("how far the tool is on", "share of the hexagon's height it covers"),
+        ["worn"] = new("corners", ""),
+        ["tube"] = new("tube"),
+        ["overlap"] = new("overlap"),
+        ["surface"] = new("surface", "of the bar's handle"),
+        ["bore"] = new("bore"),
+        ["tube-yield"] = new("steel of the tube", "its yield"),
+        ["surface-friction"] = new("friction of tube on bar", "if you know it"),
+        ["stance"] = new("how you stand", ""),
+        ["person"] = new("whose strength", ""),
+        ["body"] = new("your mass", "", "84.6 kg; a woman 66.8 kg"),
+        ["force"] = new("your own push", "read off a bathroom scale: 60 kgf"),
+        ["people"] = new("people on the lever", ""),
+        ["hands-in"] = new("hands in", "end of the lever to the middle of your hands", "95 mm; one hand 50 mm"),
+        ["past-square"] = new("end of the swing", "bar's angle past square"),
+        ["start-past-square"] = new("start of the swing", "bar's angle past square; square is level for a push"),
+        ["room"] = new("room", "longest lever there is room for"),
+        ["held-by"] = new("what holds the wheel", ""),
+        ["mass"] = new("mass of the vehicle", "with its load"),
+        ["wheel-load"] = new("load on the wheel", "", "a quarter of the vehicle's mass"),
+        ["tyre-radius"] = new("radius of the tyre", "middle of the wheel to the ground"),
+        ["chock"] = new("height of the chock", "", "a third of the tyre's radius"),
+        ["ground"] = new("ground", "what the wheel stands on"),
+        ["half-shafts"] = new("half shafts still in", ""),
+        ["hold-bar"] = new("bar across the studs", "its diameter"),
+        ["side"] = new("side of the vehicle", "from the driver's seat"),
+        ["on-stands"] = new("on stands"),
+        ["engine-running"] = new("engine running"),
+        ["ratio"] = new("ratio of the gear"),
+        ["lubrication"] = new("what is on the thread", ""),
+        ["dw"] = new("washer face", "its outer diameter"),
+        ["dh"] = new("hole", "diameter of the clearance hole"),
+        ["yield-share"] = new("share of yield", "to tighten to"),
+        ["torsion"] = new("twist", "how twisting the bolt counts"),
+        ["then"] = new("turn", "after that torque"),
+        ["snug-by-hand"] = new("snug by hand"),
+        ["with"] = new("what tightens it", ""),
+        ["engagement"] = new("thread in the hole", "its length in a tapped hole: will it strip?"),
+        ["tapped"] = new("what the hole is in", ""),
+        ["castle"] = new("slots of a castle nut", "6 if not counted"),
+        ["staked"] = new("collar to stake", "the nut has one"),
+        ["locker"] = new("thread locker", "goes on it"),
+        ["adjustable"] = new("bearing nut", "it sets the play of a bearing"),
+        ["rough-thread"] = new("rough thread", "dirty, rusty or damaged"),
+        ["new-bolt"] = new("new bolt", "and a new nut"),
+        ["by-weight"] = new("weight", "instead of a wrench: where on a level bar?"),
+        ["adapter"] = new("length of an adapter", "wrench square to nut: what to set?"),
+        ["wrench"] = new("length of the wrench", "square to middle of its grip"),
+        ["angle"] = new("angle of the adapter", "between it and the wrench"),
+    };
+
+    /// <summary>Words of choices that no table has words for, by field and choice.</summary>
+    private static readonly Dictionary<(string Field, string Key), string> Choices = new()
+    {
+        [("held-by", "brake")] = "parking brake",
+        [("held-by", "old-brake")] = "old parking brake",
+        [("held-by", "gear")] = "in gear",
+        [("held-by", "helper")] = "helper on the foot brake",
+        [("held-by", "bar")] = "bar across the studs",
+        [("held-by", "none")] = "nothing",
+        [("joint", "castle")] = "castle nut",
+        [("joint", "through-bolt")] = "long bolt through a bush",
+        [("joint", "ball-joint")] = "ball joint",
+        [("tool", "ring")] = "ring spanner",
+        [("tool", "open")] = "open spanner",
+        [("tool", "key")] = "hexagon key",
+        [("people", "1")] = "one",
+        [("people", "2")] = "two",
+        [("torsion", "plastic")] = "as the bolt yields",
+        [("torsion", "elastic")] = "as before it yields, in older tables",
+        [("with", "wrench")] = "torque wrench",
+        [("with", "angle")] = "turned by an angle",
+        [("with", "impact")] = "impact wrench",
+    };
+
+    /// <summary>What a choice is called; null where its table or its own name says it.</summary>
+    internal static string? Choice(string field, string key) => Choices.GetValueOrDefault((field, key));
+
+    /// <summary>The label of a field by name; a name that is no field's stays.</summary>
+    internal static string LabelOf(string field) => All.TryGetValue(field, out FieldWords? words) ? words.Label : field;
+}
