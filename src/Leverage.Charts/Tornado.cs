@@ -22,11 +22,11 @@ public sealed record Tornado(string Axis, double Centre, IReadOnlyList<TornadoBa
 {
     /// <summary>What moves the chance that the nut comes loose.</summary>
     /// <param name="comesLoose">The chance as it stands.</param>
-    /// <param name="swings">The inputs' swings.</param>
+    /// <param name="effects">What the inputs do.</param>
     /// <returns>The tornado, in hundredths.</returns>
-    public static Tornado OfComesLoose(double comesLoose, IEnumerable<Swing> swings) => new(
+    public static Tornado OfComesLoose(double comesLoose, IEnumerable<Sensitivity> effects) => new(
         "chance that the nut comes loose, in 100",
         100 * comesLoose,
-        [.. swings.Select(swing => new TornadoBar(swing.Input, 100 * swing.ComesLooseLow, 100 * swing.ComesLooseHigh))],
+        [.. effects.Select(one => new TornadoBar(SensitivityWords.Input(one.Input), 100 * one.ComesLooseLow, 100 * one.ComesLooseHigh))],
         value => UnitStyle.Fixed(value, 0));
 }

@@ -12,6 +12,7 @@ namespace Leverage.Cli.Commands;
 internal sealed class CheckCommand : LeverageCommand
 {
     private readonly FieldOptions<TighteningRequest> _fields = new(TighteningFields.Check, required: TighteningFields.Quoted);
+    private readonly Flag _more = new("--more", "every line, and every assumption");
 
     /// <inheritdoc/>
     internal override string[] Examples =>
@@ -21,7 +22,7 @@ internal sealed class CheckCommand : LeverageCommand
     ];
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => _fields.Symbols;
+    internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _more];
 
     /// <inheritdoc/>
     internal override string Remarks =>
@@ -37,6 +38,6 @@ internal sealed class CheckCommand : LeverageCommand
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(CheckingAnswer.Of(assessment), AnswerJson.Shared.CheckingAnswer),
-            page => new CheckWords(assessment, given.Units).Write(page));
+            page => new CheckWords(assessment, given.Units, given.Get(_more)).Write(page));
     }
 }

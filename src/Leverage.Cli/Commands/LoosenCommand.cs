@@ -47,19 +47,19 @@ internal sealed class LoosenCommand : LeverageCommand
         _whatMattersChart.Check(given);
         LooseningAssessment assessment = Loosening.Assess(_fields.Read(given, _fields.Chest(given)));
         CrossCheck? drawn = Drawn(assessment, given);
-        IReadOnlyList<Swing>? swings = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
+        IReadOnlyList<Sensitivity>? effects = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
         Draw(assessment, given);
         return new CommandAnswer(
             assessment.Verdict,
             () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with
             {
                 CrossCheck = LooseningAnswers.Of(drawn),
-                WhatMatters = LooseningAnswers.Of(swings),
+                WhatMatters = LooseningAnswers.Of(effects),
             }),
             page =>
             {
                 new LoosenWords(assessment, drawn, given.Units, given.Get(_more)).Write(page);
-                SwingWords.Write(page, swings, given.Units);
+                WhatMattersWords.Write(page, effects, given.Units);
             });
     }
 
@@ -67,7 +67,7 @@ internal sealed class LoosenCommand : LeverageCommand
     {
         string title = LooseningTitle.Of(assessment.Setup, given.Units);
         _whatMattersChart.Write(given, () => TornadoChart.Draw(
-            Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } swings ? swings : throw NoBar(_whatMattersChart)),
+            Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } effects ? effects : throw NoBar(_whatMattersChart)),
             title));
         _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, given.Units));
         _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));

@@ -14,6 +14,7 @@ internal sealed class TightenCommand : LeverageCommand
 {
     private readonly FieldOptions<TighteningRequest> _fields = new(TighteningFields.All);
     private readonly Picture _chart = new("--chart", "preload against torque and turn");
+    private readonly Flag _more = new("--more", "every line, and every assumption");
 
     /// <inheritdoc/>
     internal override string[] Examples =>
@@ -23,7 +24,7 @@ internal sealed class TightenCommand : LeverageCommand
     ];
 
     /// <inheritdoc/>
-    internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chart.Option];
+    internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _more, _chart.Option];
 
     /// <inheritdoc/>
     internal override CommandAnswer Answer(Given given)
@@ -35,6 +36,6 @@ internal sealed class TightenCommand : LeverageCommand
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(TighteningAnswer.Of(assessment), AnswerJson.Shared.TighteningAnswer),
-            page => new TightenWords(assessment, given.Units).Write(page));
+            page => new TightenWords(assessment, given.Units, given.Get(_more)).Write(page));
     }
 }

@@ -10,12 +10,15 @@ internal sealed class CheckWords
     private const int MostNames = 8;
     private readonly CheckingAssessment _a;
     private readonly UnitStyle _units;
+    private readonly bool _more;
 
     /// <summary>Words for an assessment.</summary>
-    internal CheckWords(CheckingAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
+    internal CheckWords(CheckingAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
-    /// <summary>Lays the answer out.</summary>
-    internal void Write(Page page)
+    /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
+    internal void Write(Page page) => Write(page, !_more && Page.Overflows(trial => Write(trial, brief: false)));
+
+    private void Write(Page page, bool brief)
     {
         JointAssessment result = _a.Result;
         string then = result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";
@@ -23,10 +26,14 @@ internal sealed class CheckWords
             + (_a.Quote is { } quote ? CheckingAnswer.Word(quote) : "not judged"));
         JointWords.First(page, result, _units);
         JointWords.Table(page, result, _units);
-        page.Space();
+        if (!brief)
+        {
+            page.Space();
+        }
+
         page.Verdict(_a.Verdict, JointLines.Why(result, _units));
         page.Figure("Usual here", _units.Torque(_a.Usual), "what leverage tighten sets for this joint");
-        JointWords.Rest(page, result, _units);
+        JointWords.Rest(page, result, _units, brief);
         if (result.Angle is null)
         {
             page.Note("Yields", Yields());
@@ -40,13 +47,20 @@ internal sealed class CheckWords
                 + ": was the unit misread?");
         }
 
-        if (result.Angle is null)
+        if (result.Angle is null && !brief)
         {
             page.Note("Torque suits", Suits());
         }
 
-        page.Note("Assumed", UnconfirmedWords.Explained(
-            JointWords.Assumed(result, _units), UnconfirmedWords.Of(_a.Grade, _a.Friction)));
+        if (_more)
+        {
+            JointWords.Assumed(page, result.Assumed, _units);
+        }
+        else
+        {
+            page.Line(UnconfirmedWords.Listed);
+        }
+
         page.Note("Before you pull", "a believable torque can still be the wrong one: the maker's manual comes first.");
     }
 
@@ -59,7 +73,7 @@ internal sealed class CheckWords
 
         return _a.End.YieldShare.Likely > 1
             ? "however rough the thread"
-            : $"not even with the slipperiest thread, friction {JointWords.Friction(TighteningRule.LeastFriction)}";
+            : $"not even with the slipperiest thread, friction {UnitStyle.Friction(TighteningRule.LeastFriction)}";
     }
 
     private string Suits()

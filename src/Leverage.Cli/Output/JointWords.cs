@@ -39,8 +39,8 @@ internal static class JointWords
             .Row("share of yield", Share(end.YieldShare.Low), Share(end.YieldShare.Likely), Share(end.YieldShare.High)));
     }
 
-    /// <summary>Turn, thread, way of tightening and settling.</summary>
-    internal static void Rest(Page page, JointAssessment result, UnitStyle units)
+    /// <summary>Turn and thread; where there is room, way of tightening and settling too.</summary>
+    internal static void Rest(Page page, JointAssessment result, UnitStyle units, bool brief)
     {
         if (result.Angle is { } angle)
         {
@@ -53,54 +53,20 @@ internal static class JointWords
             page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"first, from {units.Length(strip.EngagementToBreak)} of thread on");
         }
 
+        if (brief)
+        {
+            return;
+        }
+
         page.Note("Scatter", JointLines.Scatter(result.Method));
         page.Note("After days", JointLines.Settled(result, units));
     }
 
-    /// <summary>The assumptions as one phrase.</summary>
-    internal static string Assumed(JointAssessment result, UnitStyle units)
-    {
-        var assumed = new List<string>();
-        if (result.Setup.Grade is null)
-        {
-            assumed.Add($"grade {result.Grade.Name}");
-        }
+    /// <summary>What was taken for granted.</summary>
+    internal static void Assumed(Page page, IReadOnlyList<Assumption> assumed, UnitStyle units) =>
+        page.Note("Assumed", UnconfirmedWords.Explained(string.Join("; ", AssumedWords.Of(assumed, units))));
 
-        if (result.Setup.Friction is null)
-        {
-            assumed.Add($"friction {Friction(result.Friction.Likely)}, {Range(result.Friction)}");
-        }
-
-        if (result is { Angle: { } angle, Setup.Grip: null })
-        {
-            assumed.Add($"grip {units.Length(angle.Grip)}{UnconfirmedWords.Mark}, three diameters");
-        }
-
-        if (result.Angle is not null && result.Setup.Clamped is null)
-        {
-            assumed.Add("clamping steel");
-        }
-
-        string db = units.Length(result.Bearing.Diameter);
-        assumed.Add(result.Bearing.Source switch
-        {
-            BearingSource.Given => $"bearing face {db} mean, as given",
-            BearingSource.Tables => $"bearing face {db} mean (ISO 4014 head, ISO 273 hole)",
-            _ => $"bearing face {db} mean, 1.25 of the diameter: the tables have none for this size",
-        });
-        return string.Join("; ", assumed);
-    }
-
-    /// <summary>The ends of a range of friction, marked: they are never measured on this joint: "0.1 to 0.196*".</summary>
-    internal static string Range(FrictionRange range) =>
-        $"{Friction(range.Low)} to {Friction(range.High)}{UnconfirmedWords.Mark}";
-
-    /// <summary>A coefficient of friction: two decimals, a third where it says something.</summary>
-    internal static string Friction(double friction)
-    {
-        string text = UnitStyle.Fixed(friction, 3);
-        return text.EndsWith('0') ? text[..^1] : text;
-    }
+    private static string Friction(double friction) => UnitStyle.Friction(friction);
 
     private static string Share(double share) => UnitStyle.Percent(share);
 }

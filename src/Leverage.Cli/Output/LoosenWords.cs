@@ -9,9 +9,6 @@ namespace Leverage.Cli.Output;
 /// <summary>The answer of <c>leverage loosen</c> in words: on one screen, or with every part, source and assumption.</summary>
 internal sealed class LoosenWords
 {
-    /// <summary>Lines of one screen.</summary>
-    private const int Screen = 24;
-
     /// <summary>What is shown, from the most: weakest parts, moves without a figure, empty lines in between.</summary>
     private static readonly (int Parts, int Figureless, bool Airy)[] Fits =
         [(3, 3, true), (2, 3, true), (2, 3, false), (1, 3, false), (1, 2, false), (1, 1, false), (1, 0, false), (0, 0, false)];
@@ -34,15 +31,7 @@ internal sealed class LoosenWords
             return;
         }
 
-        Write(page, Fits.FirstOrDefault(shown => !Overflows(trial => Write(trial, shown)), Fits[^1]));
-    }
-
-    /// <summary>Whether what is written takes more than one screen.</summary>
-    internal static bool Overflows(Action<Page> write)
-    {
-        var text = new StringWriter();
-        write(new Page(text, colour: false));
-        return text.ToString().Count(letter => letter == '\n') > Screen;
+        Write(page, Fits.FirstOrDefault(shown => !Page.Overflows(trial => Write(trial, shown)), Fits[^1]));
     }
 
     private void Write(Page page, (int Parts, int Figureless, bool Airy) shown)
@@ -145,7 +134,7 @@ internal sealed class LoosenWords
             page.Note("Assumed", string.Join("; ", AssumedWords.Of(_a.Setup.Assumed, _units)));
         }
 
-        page.Line(_more ? $"{UnconfirmedWords.Mark} {UnconfirmedWords.Meaning}" : $"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+        page.Line(_more ? $"{UnconfirmedWords.Mark} {UnconfirmedWords.Meaning}" : UnconfirmedWords.Listed);
         page.Note("Before you pull", Cautions.Of(_a));
     }
 

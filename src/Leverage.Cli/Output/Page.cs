@@ -10,17 +10,26 @@ internal sealed class Page
     /// <summary>Columns of the smallest usual terminal.</summary>
     internal const int Width = 80;
 
+    /// <summary>Lines of one screen.</summary>
+    private const int Screen = 24;
+
     private const int LabelWidth = 15;
     private const int NumberWidth = 6;
     private const int RankWidth = 11;
-    private const int ComesWidth = 15;
-    private const int BreaksWidth = 8;
 
     private readonly TextWriter _text;
     private readonly Ink _ink;
 
     /// <summary>A page on a writer.</summary>
     internal Page(TextWriter text, bool colour) => (_text, _ink) = (text, new Ink(colour));
+
+    /// <summary>Whether what is written takes more than one screen.</summary>
+    internal static bool Overflows(Action<Page> write)
+    {
+        var text = new StringWriter();
+        write(new Page(text, colour: false));
+        return text.ToString().Count(letter => letter == '\n') > Screen;
+    }
 
     /// <summary>An empty line.</summary>
     internal void Space() => _text.Write('\n');
@@ -48,7 +57,7 @@ internal sealed class Page
     }
 
     /// <summary>A plain line, indented.</summary>
-    internal void Line(string words) => _text.Write($"  {words}\n");
+    internal void Line(string words) => _text.Write($"  {words}".TrimEnd() + "\n");
 
     /// <summary>A label, a figure and a remark in their three columns; numbers end below each other.</summary>
     internal void Figure(string label, string figure, string remark)
@@ -123,27 +132,6 @@ internal sealed class Page
         string start = $"  {_ink.Coloured(word, verdict)}   ";
         Wrap(start, word.Length + 5, why, word.Length + 5);
     }
-
-    /// <summary>The head over steps and their chances.</summary>
-    internal void StepsHead(string words, string comes, string breaks) =>
-        _text.Write($"  {words.PadRight(Width - 2 - ComesWidth - BreaksWidth)}{comes.PadLeft(ComesWidth)}{breaks.PadLeft(BreaksWidth)}\n");
-
-    /// <summary>A step: its mark, its words, and how often the nut has come loose and something has broken by then, in 100.</summary>
-    internal void Step(string mark, string words, double? comes, double? breaks, bool unknown)
-    {
-        string start = $"    {mark.PadRight(5)} ";
-        string[] lines = [.. UnitGlue.Lines(words, Width - start.Length - ComesWidth - BreaksWidth)];
-        string figures = comes is { } loose && breaks is { } broken
-            ? Hundreds(loose).PadLeft(ComesWidth) + Hundreds(broken).PadLeft(BreaksWidth)
-            : unknown ? "no figure".PadLeft(ComesWidth) : "";
-        _text.Write($"{start}{lines[0].PadRight(Width - start.Length - ComesWidth - BreaksWidth)}{figures}".TrimEnd() + "\n");
-        foreach (string line in lines.Skip(1))
-        {
-            _text.Write($"{new string(' ', start.Length)}{line}\n");
-        }
-    }
-
-    private static string Hundreds(double share) => Math.Round(100 * share).ToString("0", CultureInfo.InvariantCulture);
 
     /// <summary>Every line of a table, indented.</summary>
     internal void Table(Columns columns)

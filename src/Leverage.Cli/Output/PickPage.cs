@@ -21,7 +21,7 @@ internal sealed class PickPage
     internal void Write(Page page)
     {
         int most = _pick.SetUps.Count;
-        while (!_more && most > 1 && LoosenWords.Overflows(trial => Write(trial, most)))
+        while (!_more && most > 1 && Page.Overflows(trial => Write(trial, most)))
         {
             most--;
         }
@@ -51,7 +51,7 @@ internal sealed class PickPage
         }
         else
         {
-            page.Line($"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+            page.Line(UnconfirmedWords.Listed);
         }
 
         page.Note("Before you pull", Cautions.Of(First));

@@ -35,7 +35,7 @@ internal sealed class SlipPage
         }
         else
         {
-            page.Line($"{UnconfirmedWords.Mark} assumed or not confirmed: --more lists them");
+            page.Line(UnconfirmedWords.Listed);
         }
 
         page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
@@ -60,8 +60,7 @@ internal sealed class SlipPage
         page.Space();
         Table(page);
         page.Space();
-        page.Note("Assumed", UnconfirmedWords.Explained(
-            AssumedWords.Brief(_a.Setup.Assumed, _units), UnconfirmedWords.Of(_a.Setup, _units)));
+        page.Note("Assumed", UnconfirmedWords.Explained(AssumedWords.Brief(_a.Setup.Assumed, _units)));
     }
 
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>

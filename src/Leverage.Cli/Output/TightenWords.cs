@@ -1,5 +1,4 @@
 using Leverage.Assessments;
-using Leverage.Preload;
 using Leverage.Wording;
 
 namespace Leverage.Cli.Output;
@@ -9,12 +8,15 @@ internal sealed class TightenWords
 {
     private readonly TighteningAssessment _a;
     private readonly UnitStyle _units;
+    private readonly bool _more;
 
     /// <summary>Words for an assessment.</summary>
-    internal TightenWords(TighteningAssessment assessment, UnitStyle units) => (_a, _units) = (assessment, units);
+    internal TightenWords(TighteningAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
-    /// <summary>Lays the answer out.</summary>
-    internal void Write(Page page)
+    /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
+    internal void Write(Page page) => Write(page, !_more && Page.Overflows(trial => Write(trial, brief: false)));
+
+    private void Write(Page page, bool brief)
     {
         JointAssessment result = _a.Result;
         page.Title(TighteningTitle.Of(_a));
@@ -24,10 +26,22 @@ internal sealed class TightenWords
         JointWords.Table(page, result, _units);
         page.Space();
         page.Verdict(_a.Verdict, JointLines.Why(result, _units));
-        JointWords.Rest(page, result, _units);
-        page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
-        page.Note("Torque goes to", Split());
-        page.Note("Assumed", UnconfirmedWords.Explained(Assumed(), UnconfirmedWords.Of(_a.Grade, _a.Friction)));
+        JointWords.Rest(page, result, _units, brief);
+        if (!brief)
+        {
+            page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
+            page.Note("Torque goes to", Split());
+        }
+
+        if (_more)
+        {
+            JointWords.Assumed(page, _a.Assumed, _units);
+        }
+        else
+        {
+            page.Line(UnconfirmedWords.Listed);
+        }
+
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named"
             + (_a.Setup.NewBolt ? "." : ", new bolts where the maker wants them."));
     }
@@ -62,14 +76,10 @@ internal sealed class TightenWords
     }
 
     private string How() => _a.SetByLow
-        ? $"the most a slippery thread allows, at friction {JointWords.Friction(_a.Friction.Low)}"
-        : $"{UnitStyle.Percent(_a.Setup.YieldShare)} of yield at friction {JointWords.Friction(_a.Friction.Likely)}";
+        ? $"the most a slippery thread allows, at friction {UnitStyle.Friction(_a.Friction.Low)}"
+        : $"{UnitStyle.Percent(_a.Setup.YieldShare)} of yield at friction {UnitStyle.Friction(_a.Friction.Likely)}";
 
     private string Split() => $"stretching the bolt {UnitStyle.Percent(_a.Split.Pitch / _a.Target)}, thread friction "
         + $"{UnitStyle.Percent(_a.Split.Thread / _a.Target)}, friction under the nut or head {UnitStyle.Percent(_a.Split.Face / _a.Target)}; "
         + $"nut factor {UnitStyle.Fixed(_a.NutFactor, 3)}";
-
-    private string Assumed() => JointWords.Assumed(_a.Result, _units) + (_a.Setup.TorsionFactor == TensionAndTorsion.Plastic
-        ? "; torsion plastic (VDI 2230 since 2001)"
-        : "; torsion elastic (older tables)");
 }

@@ -49,7 +49,7 @@ public enum AssumptionKind
     /// <summary>The drive square is not judged: its size is not said.</summary>
     DriveNotJudged,
 
-    /// <summary>How the person stands, by name.</summary>
+    /// <summary>How the person stands, in the words of its table.</summary>
     Stance,
 
     /// <summary>A man.</summary>
@@ -117,6 +117,15 @@ public enum AssumptionKind
 
     /// <summary>Both half shafts in, both wheels down.</summary>
     HalfShafts,
+
+    /// <summary>The mean of the bearing face, of a standard head on a standard hole.</summary>
+    BearingMean,
+
+    /// <summary>That steel is clamped.</summary>
+    ClampsSteel,
+
+    /// <summary>How torsion counts, as the factor.</summary>
+    Torsion,
 }
 
 /// <summary>Something the person did not say and the answer took for granted.</summary>

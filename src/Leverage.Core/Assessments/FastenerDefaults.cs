@@ -138,12 +138,17 @@ internal static class FastenerDefaults
 
     private static Length? Hexagon(LooseningRequest request, List<Assumption> assumed)
     {
+        ScrewThread? outside = request.Tool == ToolKind.Key ? null : request.Thread;
+        double? usual = outside is null ? null : HexagonCatalog.AcrossFlatsMm(outside);
         if (request.AcrossFlats is { } given)
         {
-            return given;
+            return !(given.Millimeters < outside?.DiameterMm) ? given : throw new InputException(
+                LooseningFields.Hex.Name,
+                $"the hexagon is smaller than its own thread {outside.Printed}.",
+                usual is { } standard ? new Cure(LooseningFields.Hex.Name, FormattableString.Invariant($"{standard}mm")) : LooseningFields.Hex.Cure);
         }
 
-        if (request.Thread is { } thread && request.Tool is not ToolKind.Key && HexagonCatalog.AcrossFlatsMm(thread) is { } flats)
+        if (usual is { } flats)
         {
             Length width = Length.FromMillimeters(flats);
             assumed.Add(new Assumption(AssumptionKind.AcrossFlats, width));

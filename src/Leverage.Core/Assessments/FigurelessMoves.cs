@@ -15,9 +15,6 @@ internal sealed class FigurelessMoves(IReadOnlyList<Move> moves, LooseningReques
     /// <summary>Steps that still fit on a screen.</summary>
     private const int MostSteps = 6;
 
-    /// <summary>Chance left that it stays tight from which they are worth reading (judgement).</summary>
-    private const double WorthMore = 0.1;
-
     /// <summary>Least hexagon an impact wrench is taken to, mm (judgement): smaller bolts twist off.</summary>
     private const double LeastForBlowsMm = 17;
 
@@ -34,7 +31,7 @@ internal sealed class FigurelessMoves(IReadOnlyList<Move> moves, LooseningReques
     {
         LadderStep? first = steps.FirstOrDefault(step => step.ComesLooseBy is not null);
         LadderStep? last = steps.LastOrDefault(step => step.ComesLooseBy is not null);
-        bool all = last is not { ComesLooseBy: > 1 - WorthMore, BreaksBy: < VerdictOf.DamageCare };
+        bool all = last is not { ComesLooseBy: > LadderRank.Enough, BreaksBy: < VerdictOf.DamageCare };
         bool rock = setup.Fastener.Condition.IsRusty && first is { ComesLooseBy: < VerdictOf.LikelyShare };
         return Keys.Where(key => all || rock && key == "rock")
             .Select(key => moves.FirstOrDefault(move => move.Key == key))

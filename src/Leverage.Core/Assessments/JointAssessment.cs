@@ -47,6 +47,9 @@ public sealed record JointAssessment
     /// <summary>How it sits; null for the nut of an adjustable bearing, which is not judged.</summary>
     public TorqueVerdict? Quote { get; init; }
 
+    /// <summary>Everything taken for granted.</summary>
+    public required IReadOnlyList<Assumption> Assumed { get; init; }
+
     /// <summary>Likely preload once the joint has settled: least and most.</summary>
     public (Force Least, Force Most) Settled =>
         (End.Likely * SettledPreload.Left.Least, End.Likely * SettledPreload.Left.Most);

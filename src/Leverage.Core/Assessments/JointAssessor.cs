@@ -3,6 +3,7 @@ using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Stiffness;
+using Leverage.Tables;
 using Leverage.Threads;
 using UnitsNet;
 
@@ -91,8 +92,39 @@ public static class JointAssessor
             Castle = setup.CastleSlots is { } slots ? Castle(slots, likely, joint, grip, friction.Likely) : null,
             Strip = setup.Tapped is { } hole ? StripAssessment.Of(setup.Thread, grade, hole, end.High) : null,
             Loosening = Torque.FromNewtonMeters(likely.LooseningNmm / 1000),
+            Assumed = [.. Assumed(setup, grade, friction, bearing, grip)],
             Quote = setup.AdjustableBearing ? null : TighteningRule.Judge(end.YieldShare),
         };
+    }
+
+    private static IEnumerable<Assumption> Assumed(JointSetup setup, Grade grade, FrictionRange friction, BearingBasis bearing, BoltedGrip grip)
+    {
+        if (setup.Grade is null)
+        {
+            yield return new Assumption(AssumptionKind.Grade) { Name = grade.Name };
+        }
+
+        if (setup.Friction is null)
+        {
+            yield return new Assumption(AssumptionKind.AssemblyFriction, null, ValueStatus.Judgement) { Friction = friction };
+        }
+
+        if (setup is { Then: not null, Grip: null })
+        {
+            yield return new Assumption(AssumptionKind.ClampedLength, Length.FromMillimeters(grip.GripMm), ValueStatus.Judgement) { Share = BoltedGrip.UsualDiameters };
+        }
+
+        if (setup is { Then: not null, Clamped: null })
+        {
+            yield return new Assumption(AssumptionKind.ClampsSteel);
+        }
+
+        if (bearing.Source != BearingSource.Given)
+        {
+            yield return bearing.Source == BearingSource.Tables
+                ? new Assumption(AssumptionKind.BearingMean, bearing.Diameter)
+                : new Assumption(AssumptionKind.BearingFace, bearing.Diameter) { Share = HexagonCatalog.FaceOverDiameter };
+        }
     }
 
     private static double Turn(JointSetup setup)

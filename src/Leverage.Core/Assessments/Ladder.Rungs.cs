@@ -81,22 +81,39 @@ public sealed partial class Ladder
         }
     }
 
+    /// <summary>Another drive: first the smallest whose bare bar likely brings it, then, if that is not enough, whatever gains.</summary>
+    private void Bigger()
+    {
+        bool Other(ToolOption option) => option.Request.Drive != _request.Drive;
+        (ToolOption Option, double Chance)[] bare = [.. Gaining(option => Other(option) && option.Request.Tube is null).Where(one => one.Chance >= VerdictOf.LikelyShare)];
+        if (bare.Length > 0)
+        {
+            string? smallest = bare.MinBy(one => one.Option.Size.DriveNm).Option.Request.Drive;
+            Take("bigger-drive", option => Other(option) && option.Request.Tube is null && option.Request.Drive == smallest);
+        }
+
+        if (Best < LadderRank.Enough)
+        {
+            Take("bigger-drive", Other);
+        }
+    }
+
+    /// <summary>The tools of one rung that swing and gain enough, each with the chance that it reaches what the nut takes.</summary>
+    private IEnumerable<(ToolOption Option, double Chance)> Gaining(Func<ToolOption, bool> belongs) => _tools.Where(belongs)
+        .Select(option => option with
+        {
+            // What a shop sells is used as one stands by now; a set of the chest has its own best stance.
+            Request = LadderCures.Carried(_request, option.Name is null ? option.Request with { Stance = null } : option.Request),
+        })
+        .Where(option => LeverDefaults.Swings(option.Request))
+        .Select(option => (option, LadderRank.Reaches(_nut, option.Request)))
+        .Where(one => one.Item2 >= Best + LadderRank.Alike);
+
     /// <summary>Of the tools of one rung the first in rank that is safe and gains enough.</summary>
     private void Take(string key, Func<ToolOption, bool> belongs)
     {
         double now = LadderRank.Reaches(_nut, _request);
-        List<(ToolOption Option, double Chance)> left =
-        [
-            .. _tools.Where(belongs)
-                .Select(option => option with
-                {
-                    // What a shop sells is used as one stands by now; a set of the chest has its own best stance.
-                    Request = LadderCures.Carried(_request, option.Name is null ? option.Request with { Stance = null } : option.Request),
-                })
-                .Where(option => LeverDefaults.Swings(option.Request))
-                .Select(option => (option, LadderRank.Reaches(_nut, option.Request)))
-                .Where(one => one.Item2 >= Best + LadderRank.Alike),
-        ];
+        var left = Gaining(belongs).ToList();
         for (int tries = 0; tries < Tries && left.Count > 0; tries++)
         {
             var (option, chance) = LadderRank.First(left, one => one.Chance, one => one.Option.Size);

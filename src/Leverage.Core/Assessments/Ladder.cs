@@ -63,7 +63,7 @@ public sealed partial class Ladder
 
         Stand();
         Take("longer-lever", option => option.Request.Drive == _request.Drive);
-        Take("bigger-drive", option => option.Request.Drive != _request.Drive);
+        Bigger();
         bool comes = Best >= LadderRank.LeastWorth;
         _pulled.RemoveAll(pull => pull.Step.Key is "longer-lever" or "bigger-drive" && comes && pull.Tried.Judgement.ComesLoose < LadderRank.LeastWorth);
         _request = _pulled.Count > 0 ? _pulled[^1].Tried.Request : _request;

@@ -132,19 +132,7 @@ internal static class LadderCures
     /// <summary>The stance of the same posture in which one pushes hardest, where the one said is weaker and nobody measured; null for none, and where one hardly reaches it.</summary>
     internal static string? BetterStance(LooseningRequest request)
     {
-        if (request is not { Stance: { } said, Force: null } || Stance.Named(said) is not { Key: not "reach-one-hand" } stance
-            || LeverDefaults.ToolMm(request) is null or < Stance.OneHandBelowMm)
-        {
-            return null;
-        }
-
-        string better = stance.Posture switch
-        {
-            Posture.Standing => "stand-push",
-            Posture.Kneeling => "kneel-push",
-            _ => "lie-push",
-        };
-        return Stance.Named(better).Men.Median > stance.Men.Median ? better : null;
+        return request is { Stance: { } stance, Force: null } && LeverDefaults.ToolMm(request) >= Stance.OneHandBelowMm ? Stance.Named(stance).Better : null;
     }
 
     /// <summary>What is missing of what the chest has, chock, helper and brake, each on top of the one before.</summary>

@@ -13,6 +13,9 @@ public static class LadderRank
     /// <summary>A set-up that comes less often than this never outranks one that comes more often (judgement).</summary>
     public const double LeastWorth = 0.20;
 
+    /// <summary>Chance from which no bigger drive is fetched, and no move without a figure is worth reading (judgement).</summary>
+    internal const double Enough = 0.90;
+
     /// <summary>A longer lever may add this much to what breaks, as a share of what it adds to what comes loose (judgement).</summary>
     public const double MostHarm = 0.25;
 

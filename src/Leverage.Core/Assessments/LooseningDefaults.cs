@@ -61,7 +61,7 @@ public static class LooseningDefaults
         Person person = request.Person ?? Person.Man;
         if (request.Stance is null)
         {
-            assumed.Add(new Assumption(AssumptionKind.Stance, null, stance.Status) { Name = stance.Key });
+            assumed.Add(new Assumption(AssumptionKind.Stance, null, stance.Status) { Words = stance.Short });
         }
 
         if (request.Person is null && request.Force is null)

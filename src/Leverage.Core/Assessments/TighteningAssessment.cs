@@ -31,6 +31,9 @@ public sealed record TighteningAssessment
     /// <summary>What to set on the wrench, if an adapter was given.</summary>
     public Torque? AdapterSetting { get; init; }
 
+    /// <summary>Everything taken for granted.</summary>
+    public IReadOnlyList<Assumption> Assumed => [.. Result.Assumed, new Assumption(AssumptionKind.Torsion) { Share = Setup.TorsionFactor }];
+
     /// <summary>The torque that hung weight and adapter aim at.</summary>
     public Torque Target => Result.Torque;
 

@@ -8,17 +8,41 @@ using UnitsNet;
 
 namespace Leverage.Assessments;
 
-/// <summary>One input moved from its P10 to its P90, everything else as it was.</summary>
-/// <param name="Input">The input, in words.</param>
-/// <param name="Learn">How to learn it better.</param>
+/// <summary>An input nobody knows exactly.</summary>
+public enum UncertainInput
+{
+    /// <summary>What rust and time have added.</summary>
+    Growth,
+
+    /// <summary>The torque it was tightened to.</summary>
+    StartTorque,
+
+    /// <summary>The force of the hands.</summary>
+    HandForce,
+
+    /// <summary>The strength of the tools.</summary>
+    ToolStrength,
+
+    /// <summary>Where the hands are.</summary>
+    HandPlace,
+
+    /// <summary>Friction when it was tightened.</summary>
+    Friction,
+
+    /// <summary>The diameter of the bar.</summary>
+    BarDiameter,
+}
+
+/// <summary>What one input moved from its P10 to its P90 does, everything else as it was.</summary>
+/// <param name="Input">The input.</param>
 /// <param name="ReachLowMm">Reach needed with the input at its P10, mm.</param>
 /// <param name="ReachHighMm">Reach needed with the input at its P90, mm.</param>
-/// <param name="ComesLooseLow">Chance undone with the input at its P10.</param>
-/// <param name="ComesLooseHigh">Chance undone with the input at its P90.</param>
-public sealed record Swing(
-    string Input, string Learn, double ReachLowMm, double ReachHighMm, double ComesLooseLow, double ComesLooseHigh)
+/// <param name="ComesLooseLow">Chance that it comes loose with the input at its P10.</param>
+/// <param name="ComesLooseHigh">Chance that it comes loose with the input at its P90.</param>
+public sealed record Sensitivity(
+    UncertainInput Input, double ReachLowMm, double ReachHighMm, double ComesLooseLow, double ComesLooseHigh)
 {
-    /// <summary>How far the chance undone moves.</summary>
+    /// <summary>How far the chance that it comes loose moves.</summary>
     public double ComesLooseWidth => Math.Abs(ComesLooseHigh - ComesLooseLow);
 
     /// <summary>How far the needed reach moves, mm.</summary>
@@ -31,7 +55,7 @@ public static class WhatMatters
     /// <summary>Spread left in an input that is held, so that the integral stays smooth.</summary>
     private const double Held = 0.01;
 
-    /// <summary>Least swing of the chance undone that is worth an order (judgement).</summary>
+    /// <summary>Least move of the chance that is worth an order (judgement).</summary>
     private const double LeastWidth = 0.05;
 
     /// <summary>Book torque from P10 to P90: ±10 %, a torque wrench and a hand between them (judgement).</summary>
@@ -43,10 +67,10 @@ public static class WhatMatters
     /// <summary>Assumed bar diameter from P10 to P90: ±7 %, half the recalled range of a drive (judgement).</summary>
     private const double BarShare = 0.07;
 
-    /// <summary>Every input's swing, the one that moves the answer most first.</summary>
+    /// <summary>What every input does, the one that moves the answer most first.</summary>
     /// <param name="assessment">The assessment; it must have a bar.</param>
-    /// <returns>The swings; none without a bar.</returns>
-    public static IReadOnlyList<Swing> Of(LooseningAssessment assessment)
+    /// <returns>The effects; none without a bar.</returns>
+    public static IReadOnlyList<Sensitivity> Of(LooseningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         if (assessment.Lever is not { } lever)
@@ -56,13 +80,13 @@ public static class WhatMatters
 
         LooseningSetup setup = assessment.Setup;
         Growth growth = setup.Fastener.Condition.Growth;
-        var swings = new List<Swing>
+        var effects = new List<Sensitivity>
         {
-            Nut("how hard it has grown fast", "clean it, soak it, try it with a short bar first", assessment, share => setup.Fastener with
+            Nut(UncertainInput.Growth, assessment, share => setup.Fastener with
             {
                 Condition = setup.Fastener.Condition with { Growth = new Growth(growth.Quantile(share), Held) },
             }),
-            Nut("torque it was tightened to", "look it up in the maker's manual", assessment, share => setup.Fastener with
+            Nut(UncertainInput.StartTorque, assessment, share => setup.Fastener with
             {
                 BookTorque = Book(setup.Fastener, share < 0.5 ? 1 - BookShare : 1 + BookShare),
             }),
@@ -72,7 +96,7 @@ public static class WhatMatters
         };
         if (setup.Fastener is { Thread: not null, Condition.Basis: GrowthBasis.Loosening })
         {
-            swings.Add(Nut("friction when it was tightened", "find out how it was lubricated", assessment, share => setup.Fastener with
+            effects.Add(Nut(UncertainInput.Friction, assessment, share => setup.Fastener with
             {
                 Friction = Fixed(share < 0.5 ? setup.Fastener.Friction.Low : setup.Fastener.Friction.High),
             }));
@@ -80,16 +104,16 @@ public static class WhatMatters
 
         if (setup.BarAssumed)
         {
-            swings.Add(Bar(assessment));
+            effects.Add(Bar(assessment));
         }
 
-        return Ordered(swings);
+        return Ordered(effects);
     }
 
-    /// <summary>By the chance undone; where no input moves that, this lever is none for the job, and the reach needed decides.</summary>
-    private static Swing[] Ordered(List<Swing> swings) => swings.Max(s => s.ComesLooseWidth) >= LeastWidth
-        ? [.. swings.OrderByDescending(s => s.ComesLooseWidth).ThenByDescending(s => s.ReachWidthMm)]
-        : [.. swings.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.ComesLooseWidth)];
+    /// <summary>By the chance that it comes loose; where no input moves that, this lever is none for the job, and the reach needed decides.</summary>
+    private static Sensitivity[] Ordered(List<Sensitivity> effects) => effects.Max(s => s.ComesLooseWidth) >= LeastWidth
+        ? [.. effects.OrderByDescending(s => s.ComesLooseWidth).ThenByDescending(s => s.ReachWidthMm)]
+        : [.. effects.OrderByDescending(s => s.ReachWidthMm).ThenByDescending(s => s.ComesLooseWidth)];
 
     /// <summary>The book torque times a share, no more than any friction explains.</summary>
     private static Torque Book(Fastener fastener, double share) => Torque.FromNewtonMillimeters(
@@ -97,41 +121,41 @@ public static class WhatMatters
 
     private static FrictionRange Fixed(double friction) => new(friction * (1 - Held), friction, friction * (1 + Held));
 
-    private static Swing Nut(string input, string learn, LooseningAssessment now, Func<double, Fastener> at)
+    private static Sensitivity Nut(UncertainInput input, LooseningAssessment now, Func<double, Fastener> at)
     {
         var low = NutFigures.Of(at(0.1));
         var high = NutFigures.Of(at(0.9));
-        return new Swing(
-            input, learn, Reach(low.LikelyNmm, now), Reach(high.LikelyNmm, now), ComesLoose(now, low), ComesLoose(now, high));
+        return new Sensitivity(
+            input, Reach(low.LikelyNmm, now), Reach(high.LikelyNmm, now), ComesLoose(now, low), ComesLoose(now, high));
     }
 
-    private static Swing Hand(LooseningAssessment now, LeverGeometry lever)
+    private static Sensitivity Hand(LooseningAssessment now, LeverGeometry lever)
     {
         HandFigures At(double share) => new(new Spread(now.Hand.Quantile(share), Held), now.Hand.CapN);
         double Needed(double share) => Lever.NeededReach(now.Nut.LikelyNmm, now.Hand.Quantile(share), 0);
-        return new Swing(
-            "your own force", "push a bathroom scale in that stance: its reading is your force",
+        return new Sensitivity(
+            UncertainInput.HandForce,
             Needed(0.1), Needed(0.9), ComesLoose(now, now.Nut, At(0.1), lever.ReachMm), ComesLoose(now, now.Nut, At(0.9), lever.ReachMm));
     }
 
-    private static Swing Strength(LooseningAssessment now, LeverGeometry lever)
+    private static Sensitivity Strength(LooseningAssessment now, LeverGeometry lever)
     {
         const double Deviate = LogNormalSpread.P90Deviate;
         double needed = now.NeededLikely.Millimeters;
-        return new Swing(
-            "what the tools really stand", "use the next size up, or tools with a test certificate", needed, needed,
+        return new Sensitivity(
+            UncertainInput.ToolStrength, needed, needed,
             ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, -Deviate), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm, Deviate));
     }
 
-    private static Swing Place(LooseningAssessment now, LeverGeometry lever)
+    private static Sensitivity Place(LooseningAssessment now, LeverGeometry lever)
     {
         double needed = now.NeededLikely.Millimeters;
-        return new Swing(
-            "where exactly your hands are", "mark the grip with tape", needed, needed,
+        return new Sensitivity(
+            UncertainInput.HandPlace, needed, needed,
             ComesLoose(now, now.Nut, now.Hand, Math.Max(1, lever.ReachMm - HandsMm)), ComesLoose(now, now.Nut, now.Hand, lever.ReachMm + HandsMm));
     }
 
-    private static Swing Bar(LooseningAssessment now)
+    private static Sensitivity Bar(LooseningAssessment now)
     {
         double needed = now.NeededLikely.Millimeters;
         double At(double factor)
@@ -143,7 +167,7 @@ public static class WhatMatters
             return LooseningAssessor.WithoutAdvice(now.Setup with { Bar = changed }).Judgement.ComesLoose;
         }
 
-        return new Swing("diameter of the bar", "measure it where the tube ends", needed, needed, At(1 - BarShare), At(1 + BarShare));
+        return new Sensitivity(UncertainInput.BarDiameter, needed, needed, At(1 - BarShare), At(1 + BarShare));
     }
 
     private static double Reach(double torqueNmm, LooseningAssessment now) =>

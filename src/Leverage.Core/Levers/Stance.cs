@@ -54,8 +54,14 @@ public sealed record Stance(
     /// <summary>A lever shorter than this is one-hand work where no stance is named, mm (judgement).</summary>
     public const double OneHandBelowMm = 300;
 
+    /// <summary>The stance in few words, the posture where it is not standing: "pushing down", "kneeling, pulling".</summary>
+    public required string Short { get; init; }
+
     /// <summary>Whether it leaves no room for a tube or a long lever: on one's back, at arm's length.</summary>
-    public bool IsCramped => Posture == Posture.Lying || Key == "reach-one-hand";
+    public bool IsCramped { get; init; }
+
+    /// <summary>The stance of the same posture in which one pushes harder; null for none.</summary>
+    public string? Better { get; init; }
 
     /// <summary>How far its row may be trusted.</summary>
     public ValueStatus Status { get; init; }
@@ -117,6 +123,9 @@ public sealed record Stance(
         Column(row, "men"),
         Column(row, "women"))
     {
+        Short = row.Text("short"),
+        IsCramped = row.Says("cramped", "yes"),
+        Better = row.OptionalText("better"),
         Status = row.Status,
     };
 

@@ -39,7 +39,7 @@ public static class AssumedWords
     private static string What(Assumption one) => one.Kind switch
     {
         Kind.RightHandThread => "right-hand thread",
-        Kind.AssemblyFriction => $"friction {UnitStyle.Fixed(one.Friction!.Value.Likely, 2)} at assembly",
+        Kind.AssemblyFriction => $"friction {UnitStyle.Friction(one.Friction!.Value.Likely)} at assembly",
         Kind.Condition => $"condition {one.Name}",
         Kind.TorqueSplit => "the common torque split",
         Kind.BearingFace => $"bearing face {UnitStyle.Trim(one.Share!.Value, 2)} × diameter",
@@ -52,7 +52,7 @@ public static class AssumedWords
         Kind.CornerWear => one.Words!,
         Kind.HexagonSteel => "an old nut's steel",
         Kind.DriveNotJudged => "drive square not judged",
-        Kind.Stance => $"stance {one.Name}",
+        Kind.Stance => one.Words!,
         Kind.Man => "a man",
         Kind.BodyMass => "body mass",
         Kind.LeverWeight => "lever's own weight left out",
@@ -73,13 +73,16 @@ public static class AssumedWords
         Kind.TyreRadius => "tyre radius",
         Kind.Chock => "chock",
         Kind.ThreadBySight => $"thread {one.Name}",
+        Kind.BearingMean => "mean bearing face",
+        Kind.ClampsSteel => "clamping steel",
+        Kind.Torsion => one.Share == Preload.TensionAndTorsion.Plastic ? "torsion plastic" : "torsion elastic",
         Kind.TwoPull => "two pull four thirds of what one does",
         _ => "both half shafts in, both wheels down",
     };
 
     private static string? Why(Assumption one) => one.Kind switch
     {
-        Kind.AssemblyFriction => $"{UnitStyle.Fixed(one.Friction!.Value.Low, 2)} to {UnitStyle.Fixed(one.Friction.Value.High, 2)}",
+        Kind.AssemblyFriction => $"{UnitStyle.Friction(one.Friction!.Value.Low)} to {UnitStyle.Friction(one.Friction.Value.High)}",
         Kind.Condition => one.Words ?? "usual there",
         Kind.TorqueSplit => $"no thread given: {UnitStyle.Percent(JointAssembly.CommonPitchPart)} pitch, "
             + $"{UnitStyle.Percent(JointAssembly.CommonThreadPart)} thread, {UnitStyle.Percent(JointAssembly.CommonFacePart)} face",
@@ -109,6 +112,8 @@ public static class AssumedWords
         Kind.TyreRadius => "usual car tyre",
         Kind.Chock => "a third of the wheel's radius; measure it",
         Kind.ThreadBySight => "the one with this hexagon",
+        Kind.BearingMean => "ISO 4014 head, ISO 273 hole",
+        Kind.Torsion => one.Share == Preload.TensionAndTorsion.Plastic ? "VDI 2230 since 2001" : "older tables",
         _ => null,
     };
 }

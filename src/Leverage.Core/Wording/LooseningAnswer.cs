@@ -97,7 +97,7 @@ public sealed record AlikeAnswer(int Count, double OneBreaksLow, double OneBreak
 public sealed record CrossCheckAnswer(int Draws, int StartNumber, double ComesLoose, double StaysTight, double Breaks);
 
 /// <summary>One input moved from its P10 to its P90.</summary>
-public sealed record SwingAnswer(
+public sealed record SensitivityAnswer(
     string Input, double NeededLowMm, double NeededHighMm, double ComesLooseLow, double ComesLooseHigh, string Learn);
 
 /// <summary>The answer to "will it come, is it safe, and what do I do next", as a script reads it.</summary>
@@ -132,5 +132,5 @@ public sealed record LooseningAnswer(
 
     /// <summary>Which input moves the answer most, when that was asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public IReadOnlyList<SwingAnswer>? WhatMatters { get; init; }
+    public IReadOnlyList<SensitivityAnswer>? WhatMatters { get; init; }
 }

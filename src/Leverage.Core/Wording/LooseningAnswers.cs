@@ -47,11 +47,11 @@ public static class LooseningAnswers
     }
 
     /// <summary>The answer of the inputs' swings.</summary>
-    /// <param name="swings">The swings, or null.</param>
+    /// <param name="effects">The swings, or null.</param>
     /// <returns>Their answers, or null.</returns>
-    public static IReadOnlyList<SwingAnswer>? Of(IReadOnlyList<Swing>? swings) => swings is null
+    public static IReadOnlyList<SensitivityAnswer>? Of(IReadOnlyList<Sensitivity>? effects) => effects is null
         ? null
-        : [.. swings.Select(s => new SwingAnswer(s.Input, s.ReachLowMm, s.ReachHighMm, s.ComesLooseLow, s.ComesLooseHigh, s.Learn))];
+        : [.. effects.Select(s => new SensitivityAnswer(SensitivityWords.Input(s.Input), s.ReachLowMm, s.ReachHighMm, s.ComesLooseLow, s.ComesLooseHigh, SensitivityWords.Learn(s.Input)))];
 
     /// <summary>The answer of a cross-check.</summary>
     /// <param name="drawn">The drawn chances, or null.</param>

@@ -21,19 +21,13 @@ public static class LooseningFigures
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(style);
-        return Takes(assessment, style, assessment.Setup.Hands.Stance.Key);
-    }
-
-    /// <summary>The same with the stance as a door calls it.</summary>
-    internal static IReadOnlyList<FigureLine> Takes(LooseningAssessment assessment, UnitStyle style, string stance)
-    {
         var takes = new FigureLine(
             "Nut takes",
             $"easy {Number(assessment.Nut.LowNmm, style)}, likely {Number(assessment.Nut.LikelyNmm, style)}, hard {style.Torque(Nm(assessment.Nut.HighNmm))}"
                 + Mark(assessment.Setup.Fastener.Condition.Status),
             "");
         string mass = style.Mass(assessment.Setup.Hands.Body) + Mark(assessment.Setup.Hands.Stance.Status);
-        string who = $"{(assessment.Setup.Hands.Two ? "two people, " : "")}{stance}, {mass}";
+        string who = $"{(assessment.Setup.Hands.Two ? "two people, " : "")}{(assessment.Moves.Any(step => step.Key == "now") ? "" : assessment.Setup.Hands.Stance.Short + ", ")}{mass}";
         if (assessment.Lever is not { } lever)
         {
             return

@@ -23,18 +23,8 @@ public static class LooseningTitle
         return $"Loosen {what}{near}{hand}, {Start(setup, style)}, {setup.Fastener.Condition.Short}{soaked}{count}";
     }
 
-    /// <summary>"a 13 mm nut", "an 18 mm nut", "a 10 mm hexagon socket".</summary>
-    private static string Nut(LooseningSetup setup, UnitStyle style)
-    {
-        string kind = setup.Tool.Kind == Requests.ToolKind.Key ? "hexagon socket" : "nut";
-        if (setup.Fastener.AcrossFlats is not { } flats)
-        {
-            return $"a {kind}";
-        }
-
-        string width = PartWords.Flats(flats, style);
-        return $"{(width.Split(' ', '/', '-')[0] is "8" or "11" or "18" ? "an" : "a")} {width} {kind}";
-    }
+    private static string Nut(LooseningSetup setup, UnitStyle style) =>
+        $"the {(setup.Fastener.AcrossFlats is { } flats ? PartWords.Flats(flats, style) + " " : "")}{(setup.Tool.Kind == Requests.ToolKind.Key ? "hexagon socket" : "nut")}";
 
     private static string Start(LooseningSetup setup, UnitStyle style) => setup.Start is var start && start.From == StartSource.Given
         ? $"tightened to {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))}{(setup.Fastener.Then is { } then ? $" and then {UnitStyle.Angle(then)}" : "")}"

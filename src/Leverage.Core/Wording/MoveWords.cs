@@ -30,7 +30,7 @@ public static class MoveWords
             "best-overlap" => $"Push the tube on {style.Length(step.Tool!.Overlap!.Value)}",
             "ring" => $"Take a {Width(step.Tool!, style)} ring spanner {Long(step.Tool!.Bar!.Value, style)}",
             "start-square" => "Begin the pull with the bar square, not past it",
-            "better-stance" => $"Change your stance: {How(Stance.Named(step.Tool!.Stance!))}",
+            "better-stance" => $"Change your stance: {Stance.Named(step.Tool!.Stance!).Short}",
             "longer-lever" or "bigger-drive" => Take(step.Tool!, style),
             _ => step.Move!.Words,
         };
@@ -57,7 +57,7 @@ public static class MoveWords
             : (++number).ToString(System.Globalization.CultureInfo.InvariantCulture))];
     }
 
-    /// <summary>The set-up of the first pull: "this bar, standing, pushing down".</summary>
+    /// <summary>The set-up of the first pull: "this bar, pushing down".</summary>
     private static string Now(LadderStep step, UnitStyle style)
     {
         LooseningSetup setup = step.Setup!;
@@ -69,22 +69,7 @@ public static class MoveWords
             ToolKind.Key when setup.Tool.Drive is null => "this key",
             _ => "this bar" + on,
         });
-        return $"{lever}, {How(setup.Hands.Stance)}{(setup.Hands.Two ? ", two people" : "")}";
-    }
-
-    /// <summary>How a stance stands and pushes: "standing, pushing down".</summary>
-    internal static string How(Stance stance)
-    {
-        string posture = stance.Posture switch
-        {
-            Posture.Standing => "standing",
-            Posture.Kneeling => "kneeling",
-            _ => "on your back",
-        };
-        return posture + ", " + (stance.Key.Contains("one-hand", StringComparison.Ordinal) ? "one hand"
-            : stance.Key.EndsWith("pull", StringComparison.Ordinal) ? "pulling"
-            : stance is { Push: Push.Up, Posture: Posture.Standing } ? "lifting"
-            : stance.Push == Push.Up ? "pushing up" : "pushing down");
+        return $"{lever}, {setup.Hands.Stance.Short}{(setup.Hands.Two ? ", two people" : "")}";
     }
 
     private static string Take(LadderTool tool, UnitStyle style)

@@ -1,4 +1,3 @@
-using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Holding;
@@ -26,30 +25,11 @@ public static class UnconfirmedWords
 
     /// <summary>Words of what was assumed, ended by what the mark means.</summary>
     /// <param name="words">The words.</param>
-    /// <param name="rests">What the answer rests on; null to say only that figures are unconfirmed or assumed.</param>
     /// <returns>The words with the meaning of the mark.</returns>
-    public static string Explained(string words, IReadOnlyList<Unconfirmed>? rests = null) => rests is null
-        ? $"{words}; {Mark} {Meaning}"
-        : rests.Count == 0 ? words
-        : $"{words}; {Mark} unconfirmed: {string.Join(", ", rests.Select(one => one.Name))}";
+    public static string Explained(string words) => $"{words}; {Mark} {Meaning}";
 
-    /// <summary>What a slip answer rests on.</summary>
-    /// <param name="setup">The set-up.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Each by name, with its status.</returns>
-    public static IReadOnlyList<Unconfirmed> Of(SlipSetup setup, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(setup);
-        ArgumentNullException.ThrowIfNull(style);
-        Unconfirmed[] rests =
-        [
-            new($"condition {setup.Condition.Key}", setup.Condition.Status),
-            new($"stance {setup.Hands.Stance.Key}", setup.Hands.Stance.Status),
-            new($"handle {setup.Surface.Words}", setup.Surface.Status),
-            .. setup.Assumed.Where(one => one.Value is not null).Select(one => new Unconfirmed(AssumedWords.Plain(one, style), one.Status)),
-        ];
-        return [.. rests.Where(one => one.Status.IsUnconfirmed())];
-    }
+    /// <summary>The line of an answer on one screen that says where the rest is.</summary>
+    internal const string Listed = $"{Mark} assumed or not confirmed: --more lists them";
 
     /// <summary>What an answer about tightening rests on.</summary>
     /// <param name="grade">The grade.</param>

@@ -115,6 +115,11 @@ public sealed class UnitStyle
     /// <summary>A chance: "12 in 100", "under 1 in 100".</summary>
     public static string InHundred(double share) => share is > 0 and < 0.005 ? "under 1 in 100" : $"{Fixed(100 * share, 0)} in 100";
 
+    /// <summary>A coefficient of friction: two decimals, a third where it says something.</summary>
+    /// <param name="friction">The coefficient.</param>
+    /// <returns>"0.14", "0.196".</returns>
+    public static string Friction(double friction) => Fixed(friction, 3) is var text && text.EndsWith('0') ? text[..^1] : Fixed(friction, 3);
+
     /// <summary>A number to three significant figures, never in exponent form.</summary>
     public static string Figures(double value)
     {

@@ -18,7 +18,7 @@ internal static class AnswerWords
             Verdict(a),
             Sentence(a, units),
             Next(a, moves),
-            [.. LooseningFigures.Takes(a, units, MoveWords.How(a.Setup.Hands.Stance)), .. LooseningFigures.Tube(a, units), .. LooseningFigures.Around(a, units)],
+            [.. LooseningFigures.Takes(a, units), .. LooseningFigures.Tube(a, units), .. LooseningFigures.Around(a, units)],
             [.. a.Links.OrderBy(link => link.Limit.LimitNmm).Select((link, i) => Link(a, link, i == 0, units))],
             Chances(a),
             reasons,

@@ -45,6 +45,9 @@ public sealed class JobStates
     internal static IReadOnlyList<string> Known { get; } =
         [WheelsDown, InGear, ParkingBrake, FootBrake, Chocked, StudBar, "front wheels down", "rear wheels down", .. GearPath];
 
+    /// <summary>A state as a person reads it: that the wheels are down is told as where the vehicle stands.</summary>
+    internal static string Words(string state) => TaskRules.Names.Equals(state, WheelsDown) ? "on the ground" : state;
+
     private readonly Job _job;
     private readonly HashSet<string> _mentioned;
 

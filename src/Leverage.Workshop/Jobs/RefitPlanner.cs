@@ -1,6 +1,7 @@
 using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Levers;
 using Leverage.Preload;
 using Leverage.Stiffness;
 using Leverage.Threads;
@@ -101,7 +102,7 @@ internal sealed class RefitPlanner
 
     /// <summary>A weight hangs on a level bar one can stand or kneel beside.</summary>
     private static bool HasRoomToHang(JobFastener fastener) => fastener.Stances.Count == 0
-        || fastener.Stances.Any(stance => stance.StartsWith("stand", StringComparison.Ordinal) || stance.StartsWith("kneel", StringComparison.Ordinal));
+        || fastener.Stances.Any(stance => !Stance.Named(stance).IsCramped);
 
     /// <summary>The weighed mass, or where it would hang too far out, a person's own.</summary>
     private HungWeight? Hang(Torque torque, Length? room)

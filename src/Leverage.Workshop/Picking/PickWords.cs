@@ -14,16 +14,9 @@ public static class PickWords
     {
         ArgumentNullException.ThrowIfNull(setUp);
         ArgumentNullException.ThrowIfNull(style);
-        var parts = new List<string>();
-        if (setUp.Set.Tube is { } tube)
-        {
-            parts.Add($"{tube.Name} {style.Length(setUp.Assessment.Setup.Overlap)} over");
-        }
-
-        parts.AddRange(setUp.Set.Bar is { } bar ? [bar.Name] : []);
-        parts.AddRange(setUp.Set.Adapters.Select(adapter => adapter.Name));
-        parts.Add(Tool(setUp, style));
-        return string.Join(" + ", parts).Replace("over + ", "over ", StringComparison.Ordinal);
+        string tube = setUp.Set.Tube is { } over ? $"{over.Name} {style.Length(setUp.Assessment.Setup.Overlap)} over " : "";
+        string[] bar = setUp.Set.Bar is { } one ? [one.Name] : [];
+        return tube + string.Join(" + ", [.. bar, .. setUp.Set.Adapters.Select(adapter => adapter.Name), Tool(setUp, style)]);
     }
 
     /// <summary>How it stands: chance, margin, effort, stance.</summary>
@@ -40,7 +33,7 @@ public static class PickWords
         }
 
         parts.Add($"takes {UnitStyle.Percent(setUp.Effort)} of your pull");
-        parts.Add(setUp.Stance.Key);
+        parts.Add(setUp.Stance.Short);
         return string.Join(" · ", parts);
     }
 

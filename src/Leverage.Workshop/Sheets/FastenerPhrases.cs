@@ -132,8 +132,8 @@ public static class FastenerPhrases
     {
         ArgumentNullException.ThrowIfNull(planned);
         ArgumentNullException.ThrowIfNull(units);
-        string stance = planned.Assessment.Setup.Hands.Stance.Key.Replace('-', ' ');
-        var lines = new List<string> { planned.Choice is null ? "–" : planned.Choice.Person is { } person ? $"{person}, {stance}" : stance };
+        string stance = planned.Assessment.Setup.Hands.Stance.Short;
+        var lines = new List<string> { planned.Choice is null ? "–" : planned.Choice.Person is { } person ? $"{person}: {stance}" : stance };
         if (planned.Hold is not { } hold)
         {
             lines.AddRange(planned.Fastener.HeldBy is { } by ? [by] : []);

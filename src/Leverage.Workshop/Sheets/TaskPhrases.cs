@@ -37,8 +37,7 @@ public static class TaskPhrases
     }
 
     private static string Needs(PlannedTask planned) => string.Join(", ", planned.Task.Rules.Needs
-        .Select(state => TaskRules.Names.Equals(state, JobStates.WheelsDown) ? "on the ground" : state)
-        .OrderByDescending(state => state == "on the ground"));
+        .OrderByDescending(state => TaskRules.Names.Equals(state, JobStates.WheelsDown)).Select(JobStates.Words));
 
     private static string Listed(IReadOnlyList<string> names) => names.Count == 1
         ? $"'{names[0]}'"

@@ -21,7 +21,7 @@ internal sealed class WorkTable
 
     internal SheetTable Table() => new(
         [
-            new("task", 22), new("fasteners", 24), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 12),
+            new("task", 21), new("fasteners", 24), new("with", 17), new($"loosens at, {_units.TorqueUnit}", 10), new("who, and what holds", 13),
             new("came", 4), new("held", 4), new("R S", 3), new("refit", 4),
         ],
         [.. _plan.Tasks.Select(Task), .. InNoTask()]);

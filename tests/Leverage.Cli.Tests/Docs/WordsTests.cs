@@ -52,7 +52,7 @@ public sealed partial class WordsTests
     public static TheoryData<string> Questions =>
     [
         .. Asked, .. Asked.Select(line => $"{line} --units us"),
-        .. Asked.Where(line => line.StartsWith("loosen", StringComparison.Ordinal) || line.StartsWith("slip", StringComparison.Ordinal)).Select(line => $"{line} --more"),
+        .. Asked.Where(line => line.Split(' ')[0] is "loosen" or "slip" or "tighten" or "check").Select(line => $"{line} --more"),
         .. Commands.Select(command => $"{command} --help"), "--help", "--man", "prove", .. TableCatalog.Tables.Names.Select(name => $"table {name}"),
     ];
 

@@ -12,6 +12,7 @@ public sealed class BadInputTests
     [
         ("tighten --thread M12 --torque 85", "--torque", "no unit. Write 85Nm, or 85ft-lb (which is 115 N·m)"),
         ("loosen 460 --thread M24x1.5", "TORQUE", "no unit. Write 460Nm, or 460ft-lb"),
+        ("loosen --hex 3mm --thread M24", "--hex", "the hexagon is smaller than its own thread M24. Write: --hex 36mm"),
         ("loosen 460Nm --bar 600", "--bar", "no unit. Write 600mm, or 600in (which is 15200 mm)"),
         (Lever + " --tube 26.9x2.6x900", "--tube", "no unit. Write 26.9x2.6x900mm, or 26.9x2.6x900in"),
         ("loosen 460Nm --body 82", "--body", "no unit. Write 82kg, or 82lb"),
@@ -88,7 +89,7 @@ public sealed class BadInputTests
 
     [Theory]
     [InlineData("tihgten --thread M12", "there is no command 'tihgten'. Nearest: tighten.")]
-    [InlineData("tighten --thread M12 --torqe 5Nm", "there is no option '--torqe' here. Nearest: --torque.")]
+    [InlineData("tighten --thread M12 --torqe 5Nm", "there is no option '--torqe' here. Nearest: --torque, --more.")]
     [InlineData("check --thread M12 --grad 8.8 96Nm", "there is no option '--grad' here. Nearest: --grade, --grip.")]
     [InlineData("tighten --thread M12 --torque 85 kN", "'kN' is one word too many: an option before it is missing, or a space stands in a value.")]
     [InlineData("tighten --thread M12 stray", "'stray' is one word too many")]

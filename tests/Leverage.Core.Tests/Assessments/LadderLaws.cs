@@ -141,6 +141,20 @@ public sealed class LadderLaws
         Assert.Equal(soaked.LikelyNmm, NutFigures.Soaked(dry with { HeldNmm = plain.LowNmm }).LikelyNmm);
     }
 
+    /// <summary>Common practice: a wheel nut is half-inch work; three-quarter drive is for what half an inch does not bring.</summary>
+    [Theory]
+    [InlineData("used", "3/8")]
+    [InlineData("rusted", "3/8")]
+    [InlineData("rusted", null)]
+    [InlineData("salted", null)]
+    public void The_smallest_drive_that_will_do_comes_before_a_bigger_one(string condition, string? drive)
+    {
+        LooseningRequest request = Request(1, condition, 0) with { Drive = drive, Bar = Length.FromMillimeters(250), Tool = drive is null ? ToolKind.Ring : null, Person = Leverage.Levers.Person.Woman, Body = Mass.FromKilograms(55) };
+        LadderStep[] bigger = [.. Loosening.Assess(request).Moves.Where(step => step.Key == "bigger-drive")];
+        Assert.Equal("1/2", bigger[0].Tool!.Drive);
+        Assert.All(bigger.Skip(1), step => Assert.True(bigger[0].ComesLooseBy < LadderRank.Enough && step.Tool!.Drive == "3/4"));
+    }
+
     /// <summary>By the interface: a room of 0.7 m takes no lever of a metre.</summary>
     [Theory]
     [MemberData(nameof(Situations))]

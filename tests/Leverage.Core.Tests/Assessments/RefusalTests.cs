@@ -80,7 +80,7 @@ public sealed class RefusalTests
         },
         {
             "tool-size: a tool of 22 mm does not go on a nut of 23.81 mm across flats. Write: tool-size 24mm",
-            r => r with { AcrossFlats = Mm(23.8125), ToolSize = Mm(22) }
+            r => r with { Thread = null, Grade = null, AcrossFlats = Mm(23.8125), ToolSize = Mm(22) }
         },
         {
             "chock: a chock cannot be higher than the middle of the wheel.",

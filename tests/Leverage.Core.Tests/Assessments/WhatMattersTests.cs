@@ -1,6 +1,7 @@
 using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Requests;
+using Leverage.Wording;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;
@@ -27,17 +28,17 @@ public sealed class WhatMattersTests
     [Fact]
     public void Each_input_stands_once_and_the_widest_first()
     {
-        IReadOnlyList<Swing> swings = Swings(Fair);
-        Assert.Equal(swings.Count, swings.Select(s => s.Input).Distinct(StringComparer.Ordinal).Count());
+        IReadOnlyList<Sensitivity> swings = Swings(Fair);
+        Assert.Equal(swings.Count, swings.Select(s => s.Input).Distinct().Count());
         Assert.True(swings[0].ComesLooseWidth > 0.05);
         Assert.Equal(swings.OrderByDescending(s => s.ComesLooseWidth).Select(s => s.Input), swings.Select(s => s.Input));
-        Assert.All(swings, s => Assert.NotEmpty(s.Learn));
+        Assert.All(swings, s => Assert.NotEmpty(SensitivityWords.Learn(s.Input)));
     }
 
     [Fact]
     public void Where_no_input_moves_the_chance_the_reach_needed_decides()
     {
-        IReadOnlyList<Swing> swings = Swings(Fair with { Thread = null, Grade = null, BookTorque = Torque.FromNewtonMeters(800), Condition = "rusted" });
+        IReadOnlyList<Sensitivity> swings = Swings(Fair with { Thread = null, Grade = null, BookTorque = Torque.FromNewtonMeters(800), Condition = "rusted" });
         Assert.True(swings.Max(s => s.ComesLooseWidth) < 0.05);
         Assert.Equal(swings.OrderByDescending(s => s.ReachWidthMm).Select(s => s.Input), swings.Select(s => s.Input));
     }
@@ -46,12 +47,12 @@ public sealed class WhatMattersTests
     public void Reach_needed_moves_in_proportion_to_torque_and_against_force()
     {
         LooseningAssessment now = Assessed(Fair);
-        Swing book = Named(now, "torque it was tightened to");
+        Sensitivity book = Named(now, UncertainInput.StartTorque);
         Assert.Equal(1.1 / 0.9, book.ReachHighMm / book.ReachLowMm, 1e-9);
-        Swing force = Named(now, "your own force");
+        Sensitivity force = Named(now, UncertainInput.HandForce);
         Assert.Equal(now.Hand.Quantile(0.9) / now.Hand.Quantile(0.1), force.ReachLowMm / force.ReachHighMm, 1e-9);
         Assert.Equal(now.Nut.LikelyNmm / now.Hand.Quantile(0.1), force.ReachLowMm, 1e-6);
-        Swing growth = Named(now, "how hard it has grown fast");
+        Sensitivity growth = Named(now, UncertainInput.Growth);
         Assert.Equal(1.82 / 1.0, growth.ReachHighMm / growth.ReachLowMm, 0.01);
     }
 
@@ -59,10 +60,10 @@ public sealed class WhatMattersTests
     public void Each_input_moves_the_chance_the_way_a_mechanic_expects()
     {
         LooseningAssessment now = Assessed(Fair);
-        Assert.All((string[])["how hard it has grown fast", "torque it was tightened to"], input =>
-            Assert.True(Named(now, input).ComesLooseHigh < Named(now, input).ComesLooseLow, input));
-        Assert.All((string[])["your own force", "what the tools really stand", "where exactly your hands are"], input =>
-            Assert.True(Named(now, input).ComesLooseHigh > Named(now, input).ComesLooseLow, input));
+        Assert.All((UncertainInput[])[UncertainInput.Growth, UncertainInput.StartTorque], input =>
+            Assert.True(Named(now, input).ComesLooseHigh < Named(now, input).ComesLooseLow, input.ToString()));
+        Assert.All((UncertainInput[])[UncertainInput.HandForce, UncertainInput.ToolStrength, UncertainInput.HandPlace], input =>
+            Assert.True(Named(now, input).ComesLooseHigh > Named(now, input).ComesLooseLow, input.ToString()));
     }
 
     [Fact]
@@ -75,7 +76,7 @@ public sealed class WhatMattersTests
             Condition = now.Setup.Fastener.Condition with { Growth = new Growth(growth.Quantile(0.9), 0.01) },
         };
         LooseningAssessment changed = LooseningAssessor.Assess(now.Setup with { Fastener = held });
-        Assert.Equal(changed.Judgement.ComesLoose, Named(now, "how hard it has grown fast").ComesLooseHigh, 1e-6);
+        Assert.Equal(changed.Judgement.ComesLoose, Named(now, UncertainInput.Growth).ComesLooseHigh, 1e-6);
     }
 
     [Fact]
@@ -83,23 +84,23 @@ public sealed class WhatMattersTests
     {
         LooseningAssessment table = Assessed(Fair);
         LooseningAssessment measured = Assessed(Fair with { Force = Force.FromNewtons(table.Hand.Quantile(0.5)) });
-        Assert.True(Named(measured, "your own force").ComesLooseWidth < 0.6 * Named(table, "your own force").ComesLooseWidth);
+        Assert.True(Named(measured, UncertainInput.HandForce).ComesLooseWidth < 0.6 * Named(table, UncertainInput.HandForce).ComesLooseWidth);
     }
 
     [Fact]
     public void The_bar_s_diameter_and_the_friction_matter_only_where_they_are_not_known_or_used()
     {
-        Assert.DoesNotContain(Swings(Fair), s => s.Input == "diameter of the bar");
-        Assert.Contains(Swings(Fair with { BarDiameter = null }), s => s.Input == "diameter of the bar");
-        Assert.Contains(Swings(Fair), s => s.Input == "friction when it was tightened");
-        Assert.DoesNotContain(Swings(Fair with { Condition = "rusted" }), s => s.Input == "friction when it was tightened");
+        Assert.DoesNotContain(Swings(Fair), s => s.Input == UncertainInput.BarDiameter);
+        Assert.Contains(Swings(Fair with { BarDiameter = null }), s => s.Input == UncertainInput.BarDiameter);
+        Assert.Contains(Swings(Fair), s => s.Input == UncertainInput.Friction);
+        Assert.DoesNotContain(Swings(Fair with { Condition = "rusted" }), s => s.Input == UncertainInput.Friction);
     }
 
     private static LooseningAssessment Assessed(LooseningRequest request) =>
         LooseningAssessor.Assess(LooseningDefaults.Complete(request));
 
-    private static IReadOnlyList<Swing> Swings(LooseningRequest request) => WhatMatters.Of(Assessed(request));
+    private static IReadOnlyList<Sensitivity> Swings(LooseningRequest request) => WhatMatters.Of(Assessed(request));
 
-    private static Swing Named(LooseningAssessment assessment, string input) =>
+    private static Sensitivity Named(LooseningAssessment assessment, UncertainInput input) =>
         WhatMatters.Of(assessment).Single(s => s.Input == input);
 }

@@ -116,7 +116,7 @@ public sealed class BySightTests
         Assert.False(stud.Confirmed);
         Assert.True(exhaust.Judgement.Shares.StudTwistsOff > 0.05);
         Assert.Equal(Verdict.Care, exhaust.Verdict);
-        Assert.StartsWith("Loosen a 13 mm nut, about", LooseningTitle.Of(exhaust.Setup, UnitStyle.Metric), StringComparison.Ordinal);
+        Assert.StartsWith("Loosen the 13 mm nut, about", LooseningTitle.Of(exhaust.Setup, UnitStyle.Metric), StringComparison.Ordinal);
         Assert.StartsWith("Stop at 4", WatchWords.Of(exhaust, UnitStyle.Metric)[0], StringComparison.Ordinal);
     }
 
