@@ -105,7 +105,7 @@ public static class WindowMaker
         JudgedLink? blocker = null;
         foreach (JudgedLink link in assessment.Links)
         {
-            bool lower = link.Limit.LimitNmm < assessment.Nut.LikelyNmm && !IsTube(link.Limit.Kind);
+            bool lower = link.Limit.LimitNmm < assessment.Nut.LikelyNmm && !link.Limit.IsTube;
             blocker = lower && !(blocker?.Limit.LimitNmm <= link.Limit.LimitNmm) ? link : blocker;
         }
 
@@ -138,7 +138,7 @@ public static class WindowMaker
         List<(LinkLimit, double[])> curves = [];
         foreach (JudgedLink link in assessment.Links)
         {
-            if (!IsTube(link.Limit.Kind))
+            if (!link.Limit.IsTube)
             {
                 curves.Add((link.Limit, PerReach(link.Limit.LimitNmm, reach)));
             }
@@ -197,7 +197,4 @@ public static class WindowMaker
 
         return from is { } first ? (first, to) : null;
     }
-
-    private static bool IsTube(LinkKind kind) =>
-        kind is LinkKind.TubeBending or LinkKind.TubeDentTip or LinkKind.TubeDentMouth;
 }

@@ -119,6 +119,9 @@ public readonly record struct LinkLimit(
     /// <summary>Median by an input evenly spread from 0 to 1, such as play, N·mm; null for none.</summary>
     public Func<double, double>? MedianAt { get; init; }
 
+    /// <summary>Whether it is the tube that breaks there.</summary>
+    public bool IsTube => Kind is LinkKind.TubeBending or LinkKind.TubeDentTip or LinkKind.TubeDentMouth;
+
     /// <summary>What it really stands, scattered.</summary>
     public Strength Strength => new(LimitNmm * MedianOverLimit, Scatter);
 

@@ -78,7 +78,7 @@ public static class Reasons
         VerdictRules.FastHands => $"Your hands move at {UnitStyle.Fixed(a.Release!.Turns.MetersPerSecond, 1)} m/s when the nut lets go.",
         VerdictRules.OnStands => Stands(a, style),
         _ => TubeBelowPush(
-            a.Links.Select(link => link.Limit).Where(link => link.Kind is LinkKind.TubeBending or LinkKind.TubeDentTip or LinkKind.TubeDentMouth).MinBy(link => link.LimitNmm),
+            a.Links.Select(link => link.Limit).Where(link => link.IsTube).MinBy(link => link.LimitNmm),
             a.Tube!.BreaksAtN, a.Hand, a.Judgement.Ruling, style),
     };
 
