@@ -36,7 +36,7 @@ public sealed class PreloadChartTests
     {
         ScrewThread m12 = ThreadCatalog.Named("M12");
         Chart chart = PreloadChart.Draw(
-            PreloadCurve.Of(TighteningAssessor.Assess(new TighteningSetup { Thread = m12, With = TighteningMethod.Named(method) })), "case", UnitStyle.Metric);
+            PreloadCurve.Of(TighteningAssessor.Assess(new JointSetup(new(), m12) { With = TighteningMethod.Named(method) })), "case", UnitStyle.Metric);
         ChartChecks.Sound(chart);
         Assert.Contains(words, Cases.Words(chart), StringComparison.Ordinal);
     }
@@ -85,13 +85,11 @@ public sealed class PreloadChartTests
     private static PreloadCurve Curve(string thread, string grade, FrictionRange friction, double? torqueNm, double? degrees = null)
     {
         ScrewThread named = ThreadCatalog.Named(thread);
-        return PreloadCurve.Of(TighteningAssessor.Assess(new TighteningSetup
+        return PreloadCurve.Of(TighteningAssessor.Assess(new JointSetup(
+            new() { Torque = torqueNm is { } torque ? Torque.FromNewtonMeters(torque) : null, Then = degrees is { } turn ? Angle.FromDegrees(turn) : null }, named)
         {
-            Thread = named,
             Grade = GradeCatalog.Bolt(grade, named),
             Friction = friction,
-            Torque = torqueNm is { } torque ? Torque.FromNewtonMeters(torque) : null,
-            Then = degrees is { } turn ? Angle.FromDegrees(turn) : null,
         }));
     }
 }

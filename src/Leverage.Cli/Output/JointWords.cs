@@ -23,7 +23,7 @@ internal static class JointWords
         FrictionRange friction = result.Friction;
         PreloadFigures end = result.End;
         string Number(Force preload) => UnitStyle.Fixed(units.PreloadValue(preload), units.IsUs ? 0 : 1);
-        if (friction.Low == friction.High && !result.Setup.SnugByHand)
+        if (friction.Low == friction.High && !result.Setup.Request.SnugByHand)
         {
             page.Table(new Columns("lr")
                 .Row("friction, as stated", Friction(friction.Likely))

@@ -43,7 +43,7 @@ internal sealed class TightenWords
         }
 
         page.Note("Before you pull", "the maker's manual comes first; clean threads, the lubricant you named"
-            + (_a.Setup.NewBolt ? "." : ", new bolts where the maker wants them."));
+            + (_a.Setup.Request.NewBolt ? "." : ", new bolts where the maker wants them."));
     }
 
     /// <summary>What was asked: the setting with an adapter, the place of a weight, the preload of a torque, else the torque.</summary>
@@ -62,7 +62,7 @@ internal sealed class TightenWords
                 + $"makes {target}; the bar's own weight adds to it");
         }
 
-        if (_a.Setup.Torque is not null)
+        if (_a.Setup.Request.Torque is not null)
         {
             PreloadFigures end = _a.Result.End;
             string then = _a.Result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";

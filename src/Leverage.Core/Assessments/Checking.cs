@@ -6,18 +6,11 @@ using UnitsNet.Units;
 
 namespace Leverage.Assessments;
 
-/// <summary>A torque, or a torque and then a turn, that somebody quotes for a joint.</summary>
-public sealed record CheckingSetup : JointSetup
-{
-    /// <summary>The torque as quoted, in the unit it was quoted in; a turn is <see cref="JointSetup.Then"/>.</summary>
-    public required Torque Quoted { get; init; }
-}
-
 /// <summary>Whether a quoted torque is believable.</summary>
 public sealed record CheckingAssessment
 {
     /// <summary>What was asked.</summary>
-    public required CheckingSetup Setup { get; init; }
+    public required JointSetup Setup { get; init; }
 
     /// <summary>What the quoted torque, and the turn after it, make of the joint.</summary>
     public required JointAssessment Result { get; init; }

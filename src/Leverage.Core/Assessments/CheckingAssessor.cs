@@ -19,12 +19,12 @@ public static class CheckingAssessor
     /// <param name="setup">The torque and its joint.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="Reading.InputException">The usual grade has no figures at this size.</exception>
-    public static CheckingAssessment Assess(CheckingSetup setup)
+    public static CheckingAssessment Assess(JointSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
         var (grade, friction, _, joint) = JointAssessor.Basis(setup);
         JointAssessment result = JointAssessor.Of(setup, setup.Quoted);
-        bool unfit = setup.Then is null && result.Quote is { } quote && quote != TorqueVerdict.Fits;
+        bool unfit = setup.Request.Then is null && result.Quote is { } quote && quote != TorqueVerdict.Fits;
         return new CheckingAssessment
         {
             Setup = setup,
@@ -63,11 +63,11 @@ public static class CheckingAssessor
         return null;
     }
 
-    private static bool Suits(CheckingSetup setup, ScrewThread thread, Grade grade, FrictionRange friction) =>
+    private static bool Suits(JointSetup setup, ScrewThread thread, Grade grade, FrictionRange friction) =>
         GradeCatalog.BoltsFor(thread).FirstOrDefault(other => other.Name == grade.Name) is { } same
             && Fits(setup, thread, same, friction);
 
-    private static bool Fits(CheckingSetup setup, ScrewThread thread, Grade grade, FrictionRange friction)
+    private static bool Fits(JointSetup setup, ScrewThread thread, Grade grade, FrictionRange friction)
     {
         FaceRing? face = thread == setup.Thread ? setup.Face : null;
         var joint = BoltedJoint.Of(thread, JointAssessor.Bearing(thread, face).Diameter.Millimeters, grade.YieldMpa);

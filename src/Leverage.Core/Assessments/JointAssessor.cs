@@ -65,10 +65,10 @@ public static class JointAssessor
     internal static JointAssessment Of(JointSetup setup, Torque torque, double torsionFactor = TensionAndTorsion.Plastic)
     {
         var (grade, friction, bearing, joint) = Basis(setup, torsionFactor);
-        BoltedGrip grip = BoltedGrip.Of(setup.Thread, setup.Grip, setup.Clamped);
+        BoltedGrip grip = BoltedGrip.Of(setup.Thread, setup.Request.Grip, setup.Clamped);
         PreloadFigures first = Preloads(joint, torque, friction);
         double turn = Turn(setup);
-        double snug = setup.SnugByHand ? TurnedJoint.SnugFactor : 1;
+        double snug = setup.Request.SnugByHand ? TurnedJoint.SnugFactor : 1;
         TurnedJoint After(Force force, double factor, double mu) =>
             TurnedJoint.After(joint, grip, force.Newtons * factor, turn, mu);
         var (low, likely, high) = (
@@ -87,13 +87,13 @@ public static class JointAssessor
             Torque = torque,
             FirstStage = first,
             End = end,
-            Angle = setup.Then is null ? null : Figures(turn, likely, grip),
-            Method = setup.With ?? (setup.Then is null ? TighteningMethod.Wrench : TighteningMethod.Angle),
-            Castle = setup.CastleSlots is { } slots ? Castle(slots, likely, joint, grip, friction.Likely) : null,
+            Angle = setup.Request.Then is null ? null : Figures(turn, likely, grip),
+            Method = setup.With ?? (setup.Request.Then is null ? TighteningMethod.Wrench : TighteningMethod.Angle),
+            Castle = setup.Request.CastleSlots is { } slots ? Castle(slots, likely, joint, grip, friction.Likely) : null,
             Strip = setup.Tapped is { } hole ? StripAssessment.Of(setup.Thread, grade, hole, end.High) : null,
             Loosening = Torque.FromNewtonMeters(likely.LooseningNmm / 1000),
             Assumed = [.. Assumed(setup, grade, friction, bearing, grip)],
-            Quote = setup.AdjustableBearing ? null : TighteningRule.Judge(end.YieldShare),
+            Quote = setup.Request.AdjustableBearing ? null : TighteningRule.Judge(end.YieldShare),
         };
     }
 
@@ -109,12 +109,12 @@ public static class JointAssessor
             yield return new Assumption(AssumptionKind.AssemblyFriction, null, ValueStatus.Judgement) { Friction = friction };
         }
 
-        if (setup is { Then: not null, Grip: null })
+        if (setup.Request is { Then: not null, Grip: null })
         {
             yield return new Assumption(AssumptionKind.ClampedLength, Length.FromMillimeters(grip.GripMm), ValueStatus.Judgement) { Share = BoltedGrip.UsualDiameters };
         }
 
-        if (setup is { Then: not null, Clamped: null })
+        if (setup is { Request.Then: not null, Clamped: null })
         {
             yield return new Assumption(AssumptionKind.ClampsSteel);
         }
@@ -129,7 +129,7 @@ public static class JointAssessor
 
     private static double Turn(JointSetup setup)
     {
-        if (setup.Then is not { } then)
+        if (setup.Request.Then is not { } then)
         {
             return 0;
         }

@@ -1,18 +1,19 @@
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Preload;
+using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Stiffness;
 using Leverage.Threads;
 using UnitsNet;
 
 namespace Leverage.Assessments;
 
-/// <summary>A joint that is tightened, and how: what <c>tighten</c> and <c>check</c> are both asked about. Blanks are assumed and told.</summary>
-public abstract record JointSetup
+/// <summary>A joint that is tightened, and how: the request with what it names looked up. Blanks are assumed and told.</summary>
+/// <param name="Request">What was said and asked.</param>
+/// <param name="Thread">The thread.</param>
+public sealed record JointSetup(TighteningRequest Request, ScrewThread Thread)
 {
-    /// <summary>The thread.</summary>
-    public required ScrewThread Thread { get; init; }
-
     /// <summary>Strength of the bolt or stud; null for the usual one, <see cref="UsualGrade"/>.</summary>
     public Grade? Grade { get; init; }
 
@@ -21,15 +22,6 @@ public abstract record JointSetup
 
     /// <summary>The face the head or nut turns on; null for the tables' face.</summary>
     public FaceRing? Face { get; init; }
-
-    /// <summary>The turn after the first torque; null for none.</summary>
-    public Angle? Then { get; init; }
-
-    /// <summary>Whether the first torque is a snug pull by hand, which scatters far more than a wrench.</summary>
-    public bool SnugByHand { get; init; }
-
-    /// <summary>Length of what is clamped; null for three diameters.</summary>
-    public Length? Grip { get; init; }
 
     /// <summary>What is clamped; null for steel.</summary>
     public ClampedMaterial? Clamped { get; init; }
@@ -40,26 +32,20 @@ public abstract record JointSetup
     /// <summary>The tapped hole it goes into, if its thread is to be judged.</summary>
     public TappedHole? Tapped { get; init; }
 
-    /// <summary>Slots of a castle nut; null for another nut. Six when it is one and nobody counted.</summary>
-    public int? CastleSlots { get; init; }
+    /// <summary>An adapter between torque wrench and nut.</summary>
+    public AdapterFitting? Adapter { get; init; }
 
-    /// <summary>Whether the thread is left-handed.</summary>
-    public bool LeftHand { get; init; }
+    /// <summary>1.5 for torsion taken plastic, 2 elastic as the older tables took it.</summary>
+    public double TorsionFactor => Request.Torsion ?? TensionAndTorsion.Plastic;
 
-    /// <summary>Whether its collar is staked.</summary>
-    public bool Staked { get; init; }
+    /// <summary>Share of yield to tighten to at the likely friction, tension and torsion together.</summary>
+    public double YieldShare => Request.YieldShare ?? UsualValues.YieldShare;
 
-    /// <summary>Whether thread locker goes on it.</summary>
-    public bool Locker { get; init; }
+    /// <summary>A mass to hang on a level bar instead of using a torque wrench.</summary>
+    public Mass? HungMass => Request.ByWeight;
 
-    /// <summary>Whether it sets the play of an adjustable bearing: then no preload is judged.</summary>
-    public bool AdjustableBearing { get; init; }
-
-    /// <summary>Whether the thread is dirty, rusty or damaged.</summary>
-    public bool RoughThread { get; init; }
-
-    /// <summary>Whether bolt and nut are new.</summary>
-    public bool NewBolt { get; init; }
+    /// <summary>The torque as quoted, in the unit it was quoted in.</summary>
+    public Torque Quoted => Request.Torque ?? throw new InputException("torque", "is missing: the torque quoted.", TighteningFields.Quoted.Cure);
 
     /// <summary>The grade taken when none is given: 8.8, or SAE 5 for an inch thread.</summary>
     /// <param name="thread">The thread.</param>
@@ -71,3 +57,9 @@ public abstract record JointSetup
 /// <param name="WasherFace">dw, its outer diameter.</param>
 /// <param name="Hole">dh, the clearance hole.</param>
 public sealed record FaceRing(Length WasherFace, Length Hole);
+
+/// <summary>A torque wrench with an adapter that moves the nut off its square.</summary>
+/// <param name="Adapter">Wrench square to nut.</param>
+/// <param name="Wrench">Wrench square to the middle of its grip.</param>
+/// <param name="Angle">Adapter against the wrench: 0 straight out, 90° no change.</param>
+public sealed record AdapterFitting(Length Adapter, Length Wrench, Angle Angle);

@@ -45,11 +45,11 @@ public sealed record PreloadCurve
         ArgumentNullException.ThrowIfNull(assessment);
         JointAssessment result = assessment.Result;
         var (_, friction, _, joint) = JointAssessor.Basis(assessment.Setup, assessment.Setup.TorsionFactor);
-        BoltedGrip grip = BoltedGrip.Of(assessment.Setup.Thread, assessment.Setup.Grip, assessment.Setup.Clamped);
+        BoltedGrip grip = BoltedGrip.Of(assessment.Setup.Thread, assessment.Setup.Request.Grip, assessment.Setup.Clamped);
         double most = Math.Max(1.3 * result.Torque.NewtonMillimeters, 1.08 * joint.AtYieldShare(1, friction.Likely).TorqueNmm);
         double[] torques = Even(most);
         double[] turns = result.Angle is { } angle ? Even(angle.Turn.Radians) : [];
-        double snug = assessment.Setup.SnugByHand ? TurnedJoint.SnugFactor : 1;
+        double snug = assessment.Setup.Request.SnugByHand ? TurnedJoint.SnugFactor : 1;
         PreloadLine Line(double mu, double factor)
         {
             double yieldN = joint.AtYieldShare(1, mu).PreloadN;

@@ -23,7 +23,7 @@ public static class Tightening
     /// <param name="request">What is known; at least the thread.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="Reading.InputException">A value is not accepted, or two do not fit together; it names the field and the cure.</exception>
-    public static TighteningAssessment Assess(TighteningRequest request) => TighteningAssessor.Assess(TighteningDefaults.Complete(request));
+    public static TighteningAssessment Assess(TighteningRequest request) => TighteningAssessor.Assess(TighteningDefaults.Complete(request, TighteningFields.All));
 }
 
 /// <summary>Whether a quoted torque is believable.</summary>
@@ -33,7 +33,7 @@ public static class Checking
     /// <param name="request">What is known; at least torque and thread.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="Reading.InputException">A value is not accepted, or two do not fit together; it names the field and the cure.</exception>
-    public static CheckingAssessment Assess(TighteningRequest request) => CheckingAssessor.Assess(TighteningDefaults.Quoted(request));
+    public static CheckingAssessment Assess(TighteningRequest request) => CheckingAssessor.Assess(TighteningDefaults.Complete(request, TighteningFields.Check));
 }
 
 /// <summary>When a slipped-over tube comes off, and why.</summary>

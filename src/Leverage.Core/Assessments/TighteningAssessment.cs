@@ -8,7 +8,7 @@ namespace Leverage.Assessments;
 public sealed record TighteningAssessment
 {
     /// <summary>What was asked.</summary>
-    public required TighteningSetup Setup { get; init; }
+    public required JointSetup Setup { get; init; }
 
     /// <summary>What the torque aimed at makes of the joint: the one asked about, else the one set by the rule.</summary>
     public required JointAssessment Result { get; init; }

@@ -11,10 +11,10 @@ public static class TighteningAssessor
     /// <param name="setup">What is tightened and what is asked.</param>
     /// <returns>The assessment.</returns>
     /// <exception cref="InputException">The usual grade has no figures at this size, or a turn follows no torque.</exception>
-    public static TighteningAssessment Assess(TighteningSetup setup)
+    public static TighteningAssessment Assess(JointSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        if (setup is { Then: not null, Torque: null })
+        if (setup.Request is { Then: not null, Torque: null })
         {
             throw new InputException("a turn follows a first torque: give that too, such as 60Nm.");
         }
@@ -22,7 +22,7 @@ public static class TighteningAssessor
         var (_, friction, _, joint) = JointAssessor.Basis(setup, setup.TorsionFactor);
         var (setNmm, byLow) = TighteningRule.Set(joint, friction, setup.YieldShare);
         Torque set = Newton(setNmm);
-        JointAssessment result = JointAssessor.Of(setup, setup.Torque ?? set, setup.TorsionFactor);
+        JointAssessment result = JointAssessor.Of(setup, setup.Request.Torque ?? set, setup.TorsionFactor);
         double target = result.Torque.NewtonMillimeters;
         TighteningPoint point = joint.AtTorque(target, friction.Likely);
         return new TighteningAssessment

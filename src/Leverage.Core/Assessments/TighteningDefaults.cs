@@ -15,60 +15,23 @@ internal static class TighteningDefaults
     /// <summary>A ring narrower than this is none: 2.2cm and 22mm differ by rounding alone.</summary>
     private const double LeastRingMm = 1e-3;
 
-    /// <summary>What is tightened and what is asked.</summary>
-    internal static TighteningSetup Complete(TighteningRequest request)
+    /// <summary>What is tightened and what is asked of it; the fields are those of one question.</summary>
+    internal static JointSetup Complete(TighteningRequest request, IReadOnlyList<Field<TighteningRequest>> fields)
     {
         ArgumentNullException.ThrowIfNull(request);
-        TighteningFields.All.Check(request);
-        ScrewThread thread = ThreadOf(request);
-        return Joint(request, new TighteningSetup
+        fields.Check(request);
+        ScrewThread thread = request.Thread ?? throw new InputException("thread", "is needed here.", TighteningFields.Thread.Cure);
+        return new JointSetup(request, thread)
         {
-            Thread = thread,
-            YieldShare = request.YieldShare ?? UsualValues.YieldShare,
-            TorsionFactor = request.Torsion ?? TensionAndTorsion.Plastic,
-            Torque = request.Torque,
-            HungMass = request.ByWeight,
-            Adapter = Adapter(request),
-        });
-    }
-
-    /// <summary>A quoted torque and the joint it is for.</summary>
-    internal static CheckingSetup Quoted(TighteningRequest request)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        TighteningFields.Check.Check(request);
-        ScrewThread thread = ThreadOf(request);
-        return Joint(request, new CheckingSetup
-        {
-            Quoted = request.Torque ?? throw new InputException("torque", "is missing: the torque quoted.", TighteningFields.Quoted.Cure),
-            Thread = thread,
-        });
-    }
-
-    /// <summary>What both are asked of the joint.</summary>
-    private static T Joint<T>(TighteningRequest request, T setup)
-        where T : JointSetup => setup with
-        {
-            Grade = GradeOf(request, setup.Thread),
+            Grade = GradeOf(request, thread),
             Friction = FrictionOf(request),
-            Face = Face(request, setup.Thread),
-            Then = request.Then,
-            SnugByHand = request.SnugByHand,
-            Grip = request.Grip,
+            Face = Face(request, thread),
             Clamped = request.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
             With = request.With is { } method ? TighteningMethod.Named(method) : null,
             Tapped = Tapped(request),
-            CastleSlots = request.CastleSlots,
-            LeftHand = request.LeftHand,
-            Staked = request.Staked,
-            Locker = request.Locker,
-            AdjustableBearing = request.AdjustableBearing,
-            RoughThread = request.RoughThread,
-            NewBolt = request.NewBolt,
+            Adapter = Adapter(request),
         };
-
-    private static ScrewThread ThreadOf(TighteningRequest request) =>
-        request.Thread ?? throw new InputException("thread", "is needed here.", TighteningFields.Thread.Cure);
+    }
 
     private static Grade? GradeOf(TighteningRequest request, ScrewThread thread) => request.Grade is { } name
         ? InputException.About(TighteningFields.Grade.Name, () => GradeCatalog.Bolt(name, thread))

@@ -23,13 +23,13 @@ public static class JointLines
         ArgumentNullException.ThrowIfNull(units);
         JointSetup setup = result.Setup;
         var lines = new List<LabelledWords>();
-        Add(setup.AdjustableBearing, "Bearing nut", "it sets the play of a bearing: turn the wheel while tightening, back off as its maker says. No preload is judged.");
-        Add(setup.LeftHand, "Left-hand", "turn anticlockwise to tighten. The torque is the same.");
+        Add(setup.Request.AdjustableBearing, "Bearing nut", "it sets the play of a bearing: turn the wheel while tightening, back off as its maker says. No preload is judged.");
+        Add(setup.Request.LeftHand, "Left-hand", "turn anticlockwise to tighten. The torque is the same.");
         Add(result.Grade.IsStainless, "Stainless", "it galls and seizes: paste on thread and face, turn slowly, no impact wrench.");
         Add(result.Castle is not null, "Castle nut", result.Castle is { } castle ? Castle(castle, units) : "");
-        Add(setup.Staked, "Staked", "fit a new nut, tighten, then press its collar into the slot. Never stake one place twice.");
-        Add(setup.Locker, "Locker", "clean both threads of oil first. Wet locker oils the thread about like oil; tighten before it sets.");
-        Add(setup.RoughThread, "Rough thread", $"clean or recut it first. Dirty or rusty, the same torque clamps with only about {units.Preload(Rough(result))}.");
+        Add(setup.Request.Staked, "Staked", "fit a new nut, tighten, then press its collar into the slot. Never stake one place twice.");
+        Add(setup.Request.Locker, "Locker", "clean both threads of oil first. Wet locker oils the thread about like oil; tighten before it sets.");
+        Add(setup.Request.RoughThread, "Rough thread", $"clean or recut it first. Dirty or rusty, the same torque clamps with only about {units.Preload(Rough(result))}.");
         return lines;
 
         void Add(bool holds, string label, string words)

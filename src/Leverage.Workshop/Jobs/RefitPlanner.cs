@@ -3,6 +3,7 @@ using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Levers;
 using Leverage.Preload;
+using Leverage.Requests;
 using Leverage.Stiffness;
 using Leverage.Threads;
 using Leverage.Workshop.Chest;
@@ -52,7 +53,7 @@ internal sealed class RefitPlanner
 
     /// <summary>The torque that tighten would set.</summary>
     private static Torque WorkedOut(ScrewThread thread, Grade grade, FrictionRange friction) => TighteningAssessor.Assess(
-        new TighteningSetup { Thread = thread, Grade = grade, Friction = friction }).Torque;
+        new JointSetup(new TighteningRequest(), thread) { Grade = grade, Friction = friction }).Torque;
 
     private static Grade GradeOf(JobFastener fastener) => fastener.Grade is { } grade
         ? GradeCatalog.Bolt(grade, fastener.Thread!)
@@ -60,13 +61,9 @@ internal sealed class RefitPlanner
 
     private static CheckingAssessment? Check(JobFastener fastener, FrictionRange friction) =>
         fastener is { BookTorque: { } book, Thread: { } thread, Adjustable: false }
-            ? CheckingAssessor.Assess(new CheckingSetup
+            ? CheckingAssessor.Assess(new JointSetup(new TighteningRequest { Torque = book, Then = fastener.Then, Grip = fastener.Grip }, thread)
             {
-                Quoted = book,
-                Then = fastener.Then,
-                Grip = fastener.Grip,
                 Clamped = fastener.Clamped is { } clamped ? ClampedMaterial.Named(clamped) : null,
-                Thread = thread,
                 Grade = GradeOf(fastener),
                 Friction = friction,
             })

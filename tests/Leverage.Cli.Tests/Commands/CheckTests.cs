@@ -68,10 +68,8 @@ public sealed class CheckTests
     public void Every_thread_and_grade_it_would_suit_fits_when_asked()
     {
         var thread = Threads.ThreadCatalog.Named("M12x1.25");
-        var assessment = Assessments.CheckingAssessor.Assess(new Assessments.CheckingSetup
+        var assessment = Assessments.CheckingAssessor.Assess(new Assessments.JointSetup(new() { Torque = UnitsNet.Torque.FromNewtonMeters(130) }, thread)
         {
-            Quoted = UnitsNet.Torque.FromNewtonMeters(130),
-            Thread = thread,
             Grade = Grades.GradeCatalog.Bolt("10.9", thread),
         });
         Assert.NotEmpty(assessment.SuitsThreads);

@@ -32,12 +32,10 @@ public sealed class PinnedBoltTests
     [MemberData(nameof(BoltFigures))]
     public void A_fine_thread_bolt_has_the_figures_worked_out_by_hand(string figure, double expected)
     {
-        TighteningAssessment bolt = TighteningAssessor.Assess(new TighteningSetup
+        TighteningAssessment bolt = TighteningAssessor.Assess(new JointSetup(new() { ByWeight = Mass.FromKilograms(82) }, Thread)
         {
-            Thread = Thread,
             Grade = Grade,
             Friction = FrictionRange.Stated(0.12),
-            HungMass = Mass.FromKilograms(82),
             Adapter = new AdapterFitting(Length.FromMillimeters(60), Length.FromMillimeters(450), Angle.FromDegrees(45)),
         });
         Near.Equal(expected, BoltFigure(bolt, figure), Share);
@@ -46,12 +44,10 @@ public sealed class PinnedBoltTests
     [Fact]
     public void Older_tables_of_the_same_bolt_took_torsion_as_elastic()
     {
-        TighteningAssessment bolt = TighteningAssessor.Assess(new TighteningSetup
+        TighteningAssessment bolt = TighteningAssessor.Assess(new JointSetup(new() { Torsion = 2 }, Thread)
         {
-            Thread = Thread,
             Grade = Grade,
             Friction = FrictionRange.Stated(0.12),
-            TorsionFactor = 2,
         });
         Near.Equal(66_011.7, bolt.Result.End.Likely.Newtons, Share);
     }
@@ -60,10 +56,8 @@ public sealed class PinnedBoltTests
     public void A_quoted_torque_uses_the_shares_of_yield_worked_out_by_hand()
     {
         // 130 N·m on M12x1.25 10.9 at friction 0.196, 0.14 and 0.10: preload by the arm, over the preload at full yield.
-        CheckingAssessment check = CheckingAssessor.Assess(new CheckingSetup
+        CheckingAssessment check = CheckingAssessor.Assess(new JointSetup(new() { Torque = Torque.FromNewtonMeters(130) }, Thread)
         {
-            Quoted = Torque.FromNewtonMeters(130),
-            Thread = Thread,
             Grade = Grade,
         });
         Near.Equal(0.62341, check.End.YieldShare.Low, Share);

@@ -56,9 +56,9 @@ public sealed class PreloadCurveTests
     [Fact]
     public void A_snug_by_hand_spreads_where_the_turn_begins_and_a_stated_friction_has_one_line()
     {
-        TighteningSetup setup = Setup(60, 30) with { Friction = FrictionRange.Stated(0.12) };
+        JointSetup setup = Setup(60, 30) with { Friction = FrictionRange.Stated(0.12) };
         Assert.Single(PreloadCurve.Of(TighteningAssessor.Assess(setup)).Lines);
-        PreloadCurve snug = PreloadCurve.Of(TighteningAssessor.Assess(setup with { SnugByHand = true }));
+        PreloadCurve snug = PreloadCurve.Of(TighteningAssessor.Assess(setup with { Request = setup.Request with { SnugByHand = true } }));
         Near.Equal(6, snug.Lines[0].ByTurnN[0] / snug.Lines[2].ByTurnN[0]);
     }
 
@@ -76,12 +76,11 @@ public sealed class PreloadCurveTests
 
     private static bool Same(double expected, double actual) => Math.Abs(expected - actual) <= 1e-9 * Math.Abs(expected);
 
-    private static TighteningSetup Setup(double? torqueNm, double? degrees) => new()
+    private static JointSetup Setup(double? torqueNm, double? degrees) => new(
+        new() { Torque = torqueNm is { } torque ? Torque.FromNewtonMeters(torque) : null, Then = degrees is { } turn ? Angle.FromDegrees(turn) : null },
+        ThreadCatalog.Named("M12x1.25"))
     {
-        Thread = ThreadCatalog.Named("M12x1.25"),
         Grade = GradeCatalog.Bolt("10.9", ThreadCatalog.Named("M12x1.25")),
-        Torque = torqueNm is { } torque ? Torque.FromNewtonMeters(torque) : null,
-        Then = degrees is { } turn ? Angle.FromDegrees(turn) : null,
     };
 
     private static TighteningAssessment Assess(double? torqueNm, double? degrees) => TighteningAssessor.Assess(Setup(torqueNm, degrees));

@@ -110,11 +110,8 @@ public sealed class TighteningRuleTests
     {
         CheckingAssessment check = Check(ThreadCatalog.Named("M12"), null, null, Torque.FromNewtonMeters(torqueNm));
         Assert.Equal((quote, verdict), (check.Quote, check.Verdict));
-        TighteningAssessment asked = TighteningAssessor.Assess(new TighteningSetup
-        {
-            Thread = ThreadCatalog.Named("M12"),
-            Torque = Torque.FromNewtonMeters(torqueNm),
-        });
+        TighteningAssessment asked = TighteningAssessor.Assess(new JointSetup(
+            new() { Torque = Torque.FromNewtonMeters(torqueNm) }, ThreadCatalog.Named("M12")));
         Assert.Equal((quote, verdict), (asked.Result.Quote, asked.Verdict));
         Assert.Equal(check.End, asked.Result.End);
     }
@@ -128,8 +125,8 @@ public sealed class TighteningRuleTests
     }
 
     private static TighteningAssessment Assess(ScrewThread thread, Grade? grade, FrictionRange? friction) =>
-        TighteningAssessor.Assess(new TighteningSetup { Thread = thread, Grade = grade, Friction = friction });
+        TighteningAssessor.Assess(new JointSetup(new(), thread) { Grade = grade, Friction = friction });
 
     private static CheckingAssessment Check(ScrewThread thread, Grade? grade, FrictionRange? friction, Torque quoted) =>
-        CheckingAssessor.Assess(new CheckingSetup { Thread = thread, Grade = grade, Friction = friction, Quoted = quoted });
+        CheckingAssessor.Assess(new JointSetup(new() { Torque = quoted }, thread) { Grade = grade, Friction = friction });
 }

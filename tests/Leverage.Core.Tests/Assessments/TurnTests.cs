@@ -3,6 +3,7 @@ using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Reading;
+using Leverage.Requests;
 using Leverage.Stiffness;
 using Leverage.Tables;
 using Leverage.Threads;
@@ -88,26 +89,26 @@ public sealed class TurnTests
 
     [Fact]
     public void A_turn_without_a_first_torque_is_refused() => Assert.Throws<InputException>(
-        () => TighteningAssessor.Assess(new TighteningSetup { Thread = ThreadCatalog.Named("M12"), Then = Angle.FromDegrees(90) }));
+        () => TighteningAssessor.Assess(new JointSetup(new() { Then = Angle.FromDegrees(90) }, ThreadCatalog.Named("M12"))));
 
     /// <summary>A sixth of a turn on 40 mm of steel: 1.75/6 over both springs is 107 kN, more than the bolt has left.</summary>
     [Fact]
     public void The_next_slot_of_a_castle_nut_adds_its_turn_and_no_more_than_yield()
     {
-        TighteningSetup setup = Assess(20, null).Setup with { CastleSlots = 24, Grip = Length.FromMillimeters(300) };
+        JointSetup setup = With(r => r with { CastleSlots = 24, Grip = Length.FromMillimeters(300) });
         JointAssessment result = TighteningAssessor.Assess(setup).Result;
-        var grip = BoltedGrip.Of(setup.Thread, setup.Grip, null);
+        var grip = BoltedGrip.Of(setup.Thread, setup.Request.Grip, null);
         Near.Equal(1.75 / 24 / (1 / grip.BoltNPerMm + 1 / grip.ClampedNPerMm), result.Castle!.Adds.Newtons);
         Assert.Equal(15, result.Castle.Step.Degrees, 9);
-        CastleFigures short40 = TighteningAssessor.Assess(setup with { CastleSlots = 6, Grip = Length.FromMillimeters(40) }).Result.Castle!;
+        CastleFigures short40 = TighteningAssessor.Assess(With(r => r with { CastleSlots = 6, Grip = Length.FromMillimeters(40) })).Result.Castle!;
         Assert.True(short40.YieldShare > 1);
-        Assert.Throws<InputException>(() => TighteningAssessor.Assess(setup with { CastleSlots = 2 }));
+        Assert.Throws<InputException>(() => TighteningAssessor.Assess(With(r => r with { CastleSlots = 2 })));
     }
 
     [Fact]
     public void The_nut_of_an_adjustable_bearing_is_not_judged()
     {
-        JointAssessment result = TighteningAssessor.Assess(Assess(20, null).Setup with { AdjustableBearing = true }).Result;
+        JointAssessment result = TighteningAssessor.Assess(With(r => r with { AdjustableBearing = true })).Result;
         Assert.Null(result.Quote);
         Assert.Equal(Verdict.NotJudged, result.Verdict);
     }
@@ -127,21 +128,26 @@ public sealed class TurnTests
     [Fact]
     public void A_thread_is_judged_at_the_preload_of_the_low_friction()
     {
-        JointAssessment result = TighteningAssessor.Assess(new TighteningSetup
+        JointAssessment result = TighteningAssessor.Assess(new JointSetup(new(), ThreadCatalog.Named("M10"))
         {
-            Thread = ThreadCatalog.Named("M10"),
             Tapped = new TappedHole(Length.FromMillimeters(15), TappedMaterial.Named("grey-iron")),
         }).Result;
         Near.Equal(result.Strip!.StripLoad / result.End.High, result.Strip.Safety);
         Near.Equal(0.9 * 207, TappedMaterial.Named("grey-iron").Shear.Megapascals, 2e-3);
     }
 
-    private static TighteningAssessment Assess(double torqueNm, double? degrees) => TighteningAssessor.Assess(new TighteningSetup
+    private static JointSetup With(Func<TighteningRequest, TighteningRequest> more) =>
+        Assess(20, null).Setup is var setup ? setup with { Request = more(setup.Request) } : setup;
+
+    private static TighteningAssessment Assess(double torqueNm, double? degrees) => TighteningAssessor.Assess(new JointSetup(
+        new()
+        {
+            Torque = Torque.FromNewtonMeters(torqueNm),
+            Then = degrees is { } turn ? Angle.FromDegrees(turn) : null,
+            Grip = Length.FromMillimeters(40),
+        },
+        ThreadCatalog.Named("M12"))
     {
-        Thread = ThreadCatalog.Named("M12"),
         Friction = FrictionRange.Stated(0.14),
-        Torque = Torque.FromNewtonMeters(torqueNm),
-        Then = degrees is { } turn ? Angle.FromDegrees(turn) : null,
-        Grip = Length.FromMillimeters(40),
     });
 }

@@ -23,7 +23,7 @@ public sealed class TighteningDoorTests
         JointSetup set = Tightening.Assess(Read(TighteningFields.All, Torqued(TighteningFields.All), name, text)).Setup;
         JointSetup quoted = Checking.Assess(Read(TighteningFields.Check, Torqued(TighteningFields.Check), name, text)).Setup;
         Assert.Equal(Carried(set), Carried(quoted));
-        Assert.NotEqual(Carried(new TighteningSetup { Thread = set.Thread }), Carried(set));
+        Assert.NotEqual(Carried(new JointSetup(new(), set.Thread)), Carried(set));
     }
 
     [Theory]
@@ -64,5 +64,5 @@ public sealed class TighteningDoorTests
         fields.Named(name).Read(request, text);
 
     private static object Carried(JointSetup s) =>
-        (s.Then?.Degrees, s.With, s.CastleSlots, s.LeftHand, s.Staked, s.Locker, (s.AdjustableBearing, s.RoughThread));
+        (s.Request.Then?.Degrees, s.With, s.Request.CastleSlots, s.Request.LeftHand, s.Request.Staked, s.Request.Locker, (s.Request.AdjustableBearing, s.Request.RoughThread));
 }

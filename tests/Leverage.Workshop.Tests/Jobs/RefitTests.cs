@@ -63,7 +63,7 @@ public static class RefitTests
         PlannedTightening planned = Planned(Bolt);
 
         Assert.Equal((100, 90), (planned.Torque.NewtonMeters, planned.Fastener.Then!.Value.Degrees));
-        Assert.Equal((90, 45, "iron"), (planned.Check!.Setup.Then!.Value.Degrees, planned.Check.Setup.Grip!.Value.Millimeters, planned.Check.Setup.Clamped!.Name));
+        Assert.Equal((90, 45, "iron"), (planned.Check!.Setup.Request.Then!.Value.Degrees, planned.Check.Setup.Request.Grip!.Value.Millimeters, planned.Check.Setup.Clamped!.Name));
         Assert.Equal(["100 N·m", "then turn 90° more"], RefitPhrases.Torque(new RefitFit(planned, RefitStage.Full, true), UnitStyle.Metric));
         Assert.Contains(
             RefitPhrases.Torque(new RefitFit(Planned(Bolt.Replace("100Nm", "400Nm", StringComparison.Ordinal)), RefitStage.Full, true), UnitStyle.Metric),
