@@ -138,7 +138,7 @@ internal static class CommandLine
         }
 
         using var text = new StringWriter { NewLine = "\n" };
-        answer.Words(new Page(text, colour));
+        answer.Words(new TextPage(text, colour));
         return text.ToString();
     }
 
@@ -147,7 +147,7 @@ internal static class CommandLine
         CommandAnswer answer;
         try
         {
-            answer = command.Answer(new Given(result, common));
+            answer = command.Answer(new ParsedLine(result, common));
         }
         catch (InputException e) when (!e.IsPlaced)
         {

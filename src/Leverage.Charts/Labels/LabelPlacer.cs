@@ -99,7 +99,7 @@ internal sealed class LabelPlacer
                     continue;
                 }
 
-                Leader leader = Lead(box, stops);
+                Leader leader = LeaderTo(box, stops);
                 double cost = SKPoint.Distance(leader.From, leader.To) / 8 + 6 * _ink.Count(box)
                     + LeaderMindsInk * _ink.Along(leader.From, leader.To) + 500 * Cut(leader);
                 if (cost < best.Cost)
@@ -124,7 +124,7 @@ internal sealed class LabelPlacer
         return cut;
     }
 
-    private static Leader Lead(LabelBox box, List<SKPoint> stops)
+    private static Leader LeaderTo(LabelBox box, List<SKPoint> stops)
     {
         var shortest = new Leader(box.Middle, stops[0], true);
         float record = float.PositiveInfinity;

@@ -81,7 +81,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
             commands.Row(entry.Name, entry.Purpose);
         }
 
-        new Page(text, _terminal.Colour).Table(commands);
+        new TextPage(text, _terminal.Colour).Table(commands);
         text.Write($"""
 
             Examples:
@@ -102,7 +102,7 @@ internal sealed class HelpPage : SynchronousCommandLineAction
     {
         TextWriter text = _terminal.Answers;
         text.Write($"leverage {command.Name}: {command.Description}\n\nExamples:\n  leverage {string.Join("\n  leverage ", built.Examples)}\n\n");
-        var page = new Page(text, _terminal.Colour);
+        var page = new TextPage(text, _terminal.Colour);
         int width = built.Symbols.Max(symbol => Start(symbol).Length);
         foreach (Symbol symbol in built.Symbols)
         {

@@ -32,12 +32,12 @@ internal sealed class CheckCommand : LeverageCommand
         """;
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        CheckingAssessment assessment = Checking.Assess(_fields.Read(given, new TighteningRequest()));
+        CheckingAssessment assessment = Checking.Assess(_fields.Read(parsed, new TighteningRequest()));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(CheckingAnswer.Of(assessment), AnswerJson.Shared.CheckingAnswer),
-            page => new CheckWords(assessment, given.Units, given.Get(_more)).Write(page));
+            page => new CheckWords(assessment, parsed.Units, parsed.Get(_more)).Write(page));
     }
 }

@@ -40,55 +40,55 @@ internal sealed class JobCommand : LeverageCommand
             + "Begin with: leverage job --new job.toml";
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        if (given.Get(_csv) && given.Json)
+        if (parsed.Get(_csv) && parsed.Json)
         {
             throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
         }
 
-        if (given.Text(_new.Option) is not null && given.Text(_file) is not null)
+        if (parsed.Text(_new.Option) is not null && parsed.Text(_file) is not null)
         {
             throw new InputException(_new.Option.Name, "stands alone: it writes a starter file and reads none.");
         }
 
-        if (_new.Write(given, StarterJob.Text) is { } written)
+        if (_new.Write(parsed, StarterJob.Text) is { } written)
         {
             return written;
         }
 
-        string file = given.Text(_file)
+        string file = parsed.Text(_file)
             ?? throw new InputException("FILE", $"is missing: {_file.Description}. To begin one: leverage job --new job.toml.");
-        string? sheet = given.Text(_out);
+        string? sheet = parsed.Text(_out);
         if (sheet is not null)
         {
             _ = Format(sheet) ?? throw new InputException(_out.Name, $"'{sheet}' ends in neither .html nor .md.", new Cure("out", "sheet.html"));
-            WholeFile.Check(_out.Name, sheet, given.ForceWrite);
+            WholeFile.Check(_out.Name, sheet, parsed.ForceWrite);
         }
 
         JobPlan plan = JobPlanner.Plan(JobReader.Read(file));
         if (sheet is not null)
         {
-            byte[] text = Encoding.UTF8.GetBytes(Sheet(plan, Format(sheet)!, given));
-            WholeFile.Write(_out.Name, sheet, given.ForceWrite, stream => stream.Write(text));
+            byte[] text = Encoding.UTF8.GetBytes(Sheet(plan, Format(sheet)!, parsed));
+            WholeFile.Write(_out.Name, sheet, parsed.ForceWrite, stream => stream.Write(text));
         }
 
         return new CommandAnswer(
             plan.Verdict,
-            () => JobAnswers.Of(plan, given.Units).ToJson(),
-            given.Get(_csv)
-                ? page => page.Raw(text => JobCsv.Write(plan, text, given.Units))
-                : page => new JobWords(plan, given.Units, sheet).Write(page));
+            () => JobAnswers.Of(plan, parsed.Units).ToJson(),
+            parsed.Get(_csv)
+                ? page => page.Raw(text => JobCsv.Write(plan, text, parsed.Units))
+                : page => new JobWords(plan, parsed.Units, sheet).Write(page));
     }
 
-    private string Sheet(JobPlan plan, string format, Given given) => format == "md"
-        ? MarkdownSheet.Write(JobSheet.Of(plan, given.Units, []))
-        : HtmlSheet.Write(JobSheet.Of(plan, given.Units, [.. given.Get(_pictures)
-            ? plan.Hardest(Drawings).SelectMany(planned => Drawn(planned, given.Units))
-            : Asked(plan, given.Units)]));
+    private string Sheet(JobPlan plan, string format, ParsedLine parsed) => format == "md"
+        ? MarkdownSheet.Write(JobSheet.Of(plan, parsed.Units, []))
+        : HtmlSheet.Write(JobSheet.Of(plan, parsed.Units, [.. parsed.Get(_pictures)
+            ? plan.Hardest(Drawings).SelectMany(planned => Drawn(planned, parsed.Units))
+            : Requested(plan, parsed.Units)]));
 
     /// <summary>The lever from the side, where a verdict asks for it.</summary>
-    private static IEnumerable<SheetDrawing> Asked(JobPlan plan, UnitStyle units) =>
+    private static IEnumerable<SheetDrawing> Requested(JobPlan plan, UnitStyle units) =>
         plan.AsksForDrawing is { } planned ? Side(planned, units) : [];
 
     private static IEnumerable<SheetDrawing> Drawn(PlannedLoosening planned, UnitStyle units)

@@ -3,7 +3,7 @@
 //     options and arguments of a list of them. Options of the command line's own (a file to draw into) are TextOption, Flag, Picture.
 //     Symbols lists them in the order the help shows them. Answer reads a request, has Core assess it, and returns a CommandAnswer.
 //     It computes no mechanics and formats nothing.
-//  2. A file in Output/, XxxWords.cs: lays the assessment out on a Page.
+//  2. A file in Output/, XxxWords.cs: lays the assessment out on a TextPage.
 //  3. A line in CommandList.All.
 // Refusals: throw InputException("field", "what, why", cure): one line, exit 2. Options are built only for the
 // command that is asked for, so keep work out of constructors; nothing may be static that reads a table.
@@ -26,8 +26,8 @@ internal abstract class LeverageCommand
     internal virtual string Remarks => "";
 
     /// <summary>Answers.</summary>
-    /// <param name="given">What was given on the command line.</param>
+    /// <param name="parsed">What was given on the command line.</param>
     /// <returns>The answer, in words and as JSON.</returns>
     /// <exception cref="Reading.InputException">What was given cannot be used.</exception>
-    internal abstract CommandAnswer Answer(Given given);
+    internal abstract CommandAnswer Answer(ParsedLine parsed);
 }

@@ -40,45 +40,45 @@ internal sealed class LoosenCommand : LeverageCommand
     ];
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        _chart.Check(given);
-        _sketch.Check(given);
-        _whatMattersChart.Check(given);
-        LooseningAssessment assessment = Loosening.Assess(_fields.Read(given, _fields.Chest(given)));
-        CrossCheck? drawn = Drawn(assessment, given);
-        IReadOnlyList<Sensitivity>? effects = given.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
-        Draw(assessment, given);
+        _chart.Check(parsed);
+        _sketch.Check(parsed);
+        _whatMattersChart.Check(parsed);
+        LooseningAssessment assessment = Loosening.Assess(_fields.Read(parsed, _fields.Chest(parsed)));
+        CrossCheck? drawn = Drawn(assessment, parsed);
+        IReadOnlyList<Sensitivity>? effects = parsed.Get(_whatMatters) ? WhatMatters.Of(assessment) : null;
+        Draw(assessment, parsed);
         return new CommandAnswer(
             assessment.Verdict,
-            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, given.Units) with
+            () => LooseningAnswers.ToJson(LooseningAnswers.Of(assessment, parsed.Units) with
             {
                 CrossCheck = LooseningAnswers.Of(drawn),
                 WhatMatters = LooseningAnswers.Of(effects),
             }),
             page =>
             {
-                new LoosenWords(assessment, drawn, given.Units, given.Get(_more)).Write(page);
-                WhatMattersWords.Write(page, effects, given.Units);
+                new LoosenWords(assessment, drawn, parsed.Units, parsed.Get(_more)).Write(page);
+                WhatMattersWords.Write(page, effects, parsed.Units);
             });
     }
 
-    private void Draw(LooseningAssessment assessment, Given given)
+    private void Draw(LooseningAssessment assessment, ParsedLine parsed)
     {
-        string title = LooseningTitle.Of(assessment.Setup, given.Units);
-        _whatMattersChart.Write(given, () => TornadoChart.Draw(
+        string title = LooseningTitle.Of(assessment.Setup, parsed.Units);
+        _whatMattersChart.Write(parsed, () => TornadoChart.Draw(
             Tornado.OfComesLoose(assessment.Judgement.ComesLoose, WhatMatters.Of(assessment) is { Count: > 0 } effects ? effects : throw NoBar(_whatMattersChart)),
             title));
-        _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, given.Units));
-        _chart.Write(given, () => WindowChart.Draw(WindowMaker.Of(assessment), title, given.Units));
+        _sketch.Write(parsed, () => SideView.Draw(LeverSketcher.Of(assessment) ?? throw NoBar(_sketch), title, parsed.Units));
+        _chart.Write(parsed, () => WindowChart.Draw(WindowMaker.Of(assessment), title, parsed.Units));
     }
 
     private static InputException NoBar(Picture picture) =>
         new(picture.Option.Name, "needs a bar to draw.", LooseningFields.Bar.Cure);
 
-    private CrossCheck? Drawn(LooseningAssessment assessment, Given given) => given.Read(_draws, DrawCounts, 0) is var draws and > 0
-        ? CrossCheck.Of(assessment, draws, given.Read(_start, Starts, 1))
-        : given.Text(_start) is null
+    private CrossCheck? Drawn(LooseningAssessment assessment, ParsedLine parsed) => parsed.Read(_draws, DrawCounts, 0) is var draws and > 0
+        ? CrossCheck.Of(assessment, draws, parsed.Read(_start, Starts, 1))
+        : parsed.Text(_start) is null
             ? null
             : throw new InputException(_start.Name, "is of no use without draws.", new Cure("draws", "100000"));
 }

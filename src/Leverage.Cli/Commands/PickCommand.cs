@@ -33,31 +33,31 @@ internal sealed class PickCommand : LeverageCommand
     [.. _fields.Symbols, _stances, _recess, _more, _starter.Option];
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        if (_starter.Write(given, StarterChest.Text) is { } written)
+        if (_starter.Write(parsed, StarterChest.Text) is { } written)
         {
             return written;
         }
 
-        PickAssessment pick = Picker.Pick(Request(given));
+        PickAssessment pick = Picker.Pick(Request(parsed));
         return new CommandAnswer(
             pick.Verdict,
-            () => PickAnswers.Of(pick, given.Units).ToJson(),
-            page => new PickPage(pick, given.Units, given.Get(_more)).Write(page));
+            () => PickAnswers.Of(pick, parsed.Units).ToJson(),
+            page => new PickPage(pick, parsed.Units, parsed.Get(_more)).Write(page));
     }
 
-    private PickRequest Request(Given given)
+    private PickRequest Request(ParsedLine parsed)
     {
-        ToolChest chest = _fields.Chest(given)
+        ToolChest chest = _fields.Chest(parsed)
             ?? throw new InputException("chest", "is needed here; --new-chest FILE begins one.", new Cure("chest", "chest.toml"));
         ChestPerson? person = null;
-        LooseningRequest nut = _fields.Read(given, chest, (request, called) =>
+        LooseningRequest nut = _fields.Read(parsed, chest, (request, called) =>
         {
             person = called;
             return request;
         });
-        IReadOnlyList<string> stances = given.Read(_stances, Ways) ?? [];
+        IReadOnlyList<string> stances = parsed.Read(_stances, Ways) ?? [];
         bool written = nut is not { Person: null, Body: null, Force: null };
         return nut.Force is not null && stances.Count != 1
             ? throw new InputException("force", "was measured in one stance: say which, or write forces in the chest.", new Cure("stance", "stand-push"))
@@ -67,7 +67,7 @@ internal sealed class PickCommand : LeverageCommand
                 Chest = chest,
                 Stances = stances,
                 Person = person ?? (written || chest.People.Count == 0 ? null : chest.People[0]),
-                Recess = given.Read(_recess, Depths, Length.Zero),
+                Recess = parsed.Read(_recess, Depths, Length.Zero),
             };
     }
 }

@@ -40,10 +40,10 @@ internal sealed class ProveCommand : LeverageCommand
         """;
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
         ProofReport report = _report();
-        bool all = given.Get(_all);
+        bool all = parsed.Get(_all);
         return new CommandAnswer(
             Verdict.Go,
             () => ProofAnswer.Of(report, all).ToJson(),

@@ -27,17 +27,17 @@ internal sealed class SlipCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _more, _chart.Option, _sketch.Option];
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        _chart.Check(given);
-        _sketch.Check(given);
-        SlipAssessment assessment = Slip.Assess(_fields.Read(given, _fields.Chest(given)));
-        string title = SlipWords.Title(assessment, given.Units);
-        _chart.Write(given, () => SlipChart.Draw(assessment, title, given.Units));
-        _sketch.Write(given, () => SideView.Draw(LeverSketcher.Of(assessment), title, given.Units));
+        _chart.Check(parsed);
+        _sketch.Check(parsed);
+        SlipAssessment assessment = Slip.Assess(_fields.Read(parsed, _fields.Chest(parsed)));
+        string title = SlipWords.Title(assessment, parsed.Units);
+        _chart.Write(parsed, () => SlipChart.Draw(assessment, title, parsed.Units));
+        _sketch.Write(parsed, () => SideView.Draw(LeverSketcher.Of(assessment), title, parsed.Units));
         return new CommandAnswer(
             assessment.Verdict,
-            () => SlipAnswer.Of(assessment, given.Units).ToJson(),
-            page => new SlipPage(assessment, given.Units, given.Get(_more)).Write(page));
+            () => SlipAnswer.Of(assessment, parsed.Units).ToJson(),
+            page => new SlipPage(assessment, parsed.Units, parsed.Get(_more)).Write(page));
     }
 }

@@ -41,26 +41,26 @@ internal sealed class TableCommand : LeverageCommand
             + "* marks a figure recalled from memory in a row that is otherwise published.";
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        bool csv = given.Get(_csv);
-        if (csv && given.Json)
+        bool csv = parsed.Get(_csv);
+        if (csv && parsed.Json)
         {
             throw new InputException(_csv.Name, "cannot go with --json: ask for one of them.");
         }
 
-        if (given.Text(_name) is not { } name)
+        if (parsed.Text(_name) is not { } name)
         {
             return csv
                 ? throw new InputException(_csv.Name, "needs the table's name, such as leverage table friction --csv.")
                 : new CommandAnswer(Verdict.Go, TableJson.List, TableWords.List);
         }
 
-        TableChoice[] chosen = [.. Named(name).Select(table => Narrowed(table, given.Get(_filter)))];
+        TableChoice[] chosen = [.. Named(name).Select(table => Narrowed(table, parsed.Get(_filter)))];
         TableChoice[] found = [.. chosen.Where(choice => choice.Rows.Count > 0)];
         if (found.Length == 0)
         {
-            throw Nothing(chosen, given.Get(_filter));
+            throw Nothing(chosen, parsed.Get(_filter));
         }
 
         return csv
@@ -68,7 +68,7 @@ internal sealed class TableCommand : LeverageCommand
             : new CommandAnswer(
                 Verdict.Go,
                 () => TableJson.Of(found),
-                page => TableWords.Write(page, found, given.Units));
+                page => TableWords.Write(page, found, parsed.Units));
     }
 
     private CommandAnswer Csv(TableChoice[] found) => found.Length == 1

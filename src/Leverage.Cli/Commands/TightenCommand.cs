@@ -27,15 +27,15 @@ internal sealed class TightenCommand : LeverageCommand
     internal override IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _more, _chart.Option];
 
     /// <inheritdoc/>
-    internal override CommandAnswer Answer(Given given)
+    internal override CommandAnswer Answer(ParsedLine parsed)
     {
-        _chart.Check(given);
-        TighteningAssessment assessment = Tightening.Assess(_fields.Read(given, new TighteningRequest()));
-        _chart.Write(given, () => PreloadChart.Draw(
-            PreloadCurve.Of(assessment), TighteningTitle.Of(assessment), given.Units));
+        _chart.Check(parsed);
+        TighteningAssessment assessment = Tightening.Assess(_fields.Read(parsed, new TighteningRequest()));
+        _chart.Write(parsed, () => PreloadChart.Draw(
+            PreloadCurve.Of(assessment), TighteningTitle.Of(assessment), parsed.Units));
         return new CommandAnswer(
             assessment.Verdict,
             () => JsonSerializer.Serialize(TighteningAnswer.Of(assessment), AnswerJson.Shared.TighteningAnswer),
-            page => new TightenWords(assessment, given.Units, given.Get(_more)).Write(page));
+            page => new TightenWords(assessment, parsed.Units, parsed.Get(_more)).Write(page));
     }
 }

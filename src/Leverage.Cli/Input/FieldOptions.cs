@@ -20,15 +20,15 @@ internal sealed class FieldOptions<TRequest>
     internal IEnumerable<Symbol> Symbols => _entries.Select(entry => entry.Symbol);
 
     /// <summary>The request that was written.</summary>
-    /// <param name="given">What was given.</param>
+    /// <param name="parsed">What was given.</param>
     /// <param name="request">The request to begin with.</param>
     /// <param name="named">Takes a text that names a thing instead of saying a value; null where it says one.</param>
     /// <exception cref="InputException">A text cannot be read; the refusal names its field.</exception>
-    internal TRequest Read(Given given, TRequest request, Func<TRequest, Field<TRequest>, string, TRequest?>? named = null)
+    internal TRequest Read(ParsedLine parsed, TRequest request, Func<TRequest, Field<TRequest>, string, TRequest?>? named = null)
     {
         foreach (var (field, symbol) in _entries)
         {
-            if (given.Text(symbol) is { } text)
+            if (parsed.Text(symbol) is { } text)
             {
                 request = named is not null && named(request, field, text) is { } with ? with : field.Read(request, text);
             }

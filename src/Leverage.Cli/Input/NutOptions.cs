@@ -15,14 +15,14 @@ internal sealed class NutOptions(IReadOnlyList<Field<LooseningRequest>> fields, 
     internal IEnumerable<Symbol> Symbols => [.. _fields.Symbols, _chest];
 
     /// <summary>The chest, or null when none was given.</summary>
-    internal ToolChest? Chest(Given given) => given.Text(_chest) is { } path ? ToolChest.Read(path) : null;
+    internal ToolChest? Chest(ParsedLine parsed) => parsed.Text(_chest) is { } path ? ToolChest.Read(path) : null;
 
     /// <summary>The request, with what the chest says of the pieces that are called by name.</summary>
-    internal LooseningRequest Read(Given given, ToolChest? chest) => Read(given, chest, (request, person) => request.With(person));
+    internal LooseningRequest Read(ParsedLine parsed, ToolChest? chest) => Read(parsed, chest, (request, person) => request.With(person));
 
     /// <summary>The request; what is done with a person of the chest who is called by name is left to the caller.</summary>
-    internal LooseningRequest Read(Given given, ToolChest? chest, Func<LooseningRequest, ChestPerson, LooseningRequest> called) =>
-        _fields.Read(given, new LooseningRequest(), (request, field, text) =>
+    internal LooseningRequest Read(ParsedLine parsed, ToolChest? chest, Func<LooseningRequest, ChestPerson, LooseningRequest> called) =>
+        _fields.Read(parsed, new LooseningRequest(), (request, field, text) =>
             field == LooseningFields.Bar ? Piece(chest, field, text, all => all.Bars, (all, name) => all.Bar(name)) is { } bar ? request.With(bar) : null
             : field == LooseningFields.Tube ? Piece(chest, field, text, all => all.Tubes, (all, name) => all.Tube(name)) is { } tube ? request.With(tube) : null
             : field == LooseningFields.Person ? Piece(chest, field, text, all => all.People, (all, name) => all.Person(name)) is { } person ? called(request, person) : null

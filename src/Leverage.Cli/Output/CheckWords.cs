@@ -16,9 +16,9 @@ internal sealed class CheckWords
     internal CheckWords(CheckingAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
     /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
-    internal void Write(Page page) => Write(page, !_more && Page.Overflows(trial => Write(trial, brief: false)));
+    internal void Write(TextPage page) => Write(page, !_more && TextPage.Overflows(trial => Write(trial, brief: false)));
 
-    private void Write(Page page, bool brief)
+    private void Write(TextPage page, bool brief)
     {
         JointAssessment result = _a.Result;
         string then = result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";

@@ -6,7 +6,7 @@ namespace Leverage.Cli.Output;
 /// <param name="Verdict">What <c>--strict</c> looks at.</param>
 /// <param name="Json">The answer as JSON, without a line feed at its end.</param>
 /// <param name="Words">The answer in words.</param>
-internal sealed record CommandAnswer(Verdict Verdict, Func<string> Json, Action<Page> Words)
+internal sealed record CommandAnswer(Verdict Verdict, Func<string> Json, Action<TextPage> Words)
 {
     /// <summary>Whether what was asked to hold does not: the program then ends as failed, whatever the verdict.</summary>
     internal bool Failed { get; init; }

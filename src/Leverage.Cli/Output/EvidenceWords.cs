@@ -7,7 +7,7 @@ namespace Leverage.Cli.Output;
 internal static class EvidenceWords
 {
     /// <summary>Lays out one line a state that has figures.</summary>
-    internal static void Write(Page page, IReadOnlyList<ConditionEvidence> evidence)
+    internal static void Write(TextPage page, IReadOnlyList<ConditionEvidence> evidence)
     {
         if (evidence.Count == 0)
         {
@@ -33,9 +33,9 @@ internal static class EvidenceWords
     private static string Times(ConditionEvidence state) =>
         state.OverMedian is { } times ? string.Create(CultureInfo.InvariantCulture, $", figures {times:0.0} × its median") : "";
 
-    private static string Figure(MeasuredRatio ratio) => $"{ratio.Key} {Places(ratio)}";
+    private static string Figure(MeasuredRatio ratio) => $"{ratio.Key} {Percentiles(ratio)}";
 
-    private static string Places(MeasuredRatio ratio)
+    private static string Percentiles(MeasuredRatio ratio)
     {
         string[] places = [.. new[] { ratio.Low, ratio.Typical, ratio.High }.Where(figure => figure is not null).Select(figure => Place(ratio, figure))];
         return string.Join(", ", places);

@@ -17,7 +17,7 @@ internal sealed class JobWords
     internal JobWords(JobPlan plan, UnitStyle units, string? sheet) => (_plan, _units, _sheet) = (plan, units, sheet);
 
     /// <summary>Lays the answer out.</summary>
-    internal void Write(Page page)
+    internal void Write(TextPage page)
     {
         page.Title(_plan.Job.Title);
         Order(page);
@@ -32,7 +32,7 @@ internal sealed class JobWords
         page.Note("Sheet", _sheet is null ? "add --out sheet.html for a page to print, with everything and boxes to tick" : $"written to {_sheet}");
     }
 
-    private void Order(Page page)
+    private void Order(TextPage page)
     {
         foreach (PlannedTask task in _plan.Tasks)
         {
@@ -47,7 +47,7 @@ internal sealed class JobWords
         }
     }
 
-    private void Loosening(Page page)
+    private void Loosening(TextPage page)
     {
         page.Line($"Hardest first; {_units.TorqueUnit}, likely · hard:");
         foreach (var alike in _plan.Loosening.GroupBy(planned => (
@@ -69,7 +69,7 @@ internal sealed class JobWords
     private string Takes(PlannedLoosening planned) =>
         $"{_units.TorqueNumber(Nmm(planned.Assessment.Nut.LikelyNmm))} · {_units.TorqueNumber(Nmm(planned.Assessment.Nut.HighNmm))}";
 
-    private void Refit(Page page)
+    private void Refit(TextPage page)
     {
         (RefitStep Step, RefitFit Fit)[] fits = [.. _plan.RefitSteps.SelectMany(step => step.Fits.Select(fit => (step, fit)))];
         var table = new Columns("lrll").Row("refit, in order", _units.TorqueUnit, "torque wrench", "");

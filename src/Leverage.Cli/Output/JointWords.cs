@@ -9,7 +9,7 @@ namespace Leverage.Cli.Output;
 internal static class JointWords
 {
     /// <summary>What changes the way of working, each on its own line.</summary>
-    internal static void First(Page page, JointAssessment result, UnitStyle units)
+    internal static void First(TextPage page, JointAssessment result, UnitStyle units)
     {
         foreach (LabelledWords line in JointLines.First(result, units))
         {
@@ -18,7 +18,7 @@ internal static class JointWords
     }
 
     /// <summary>Friction, preload and share of yield; one column where friction is one stated figure.</summary>
-    internal static void Table(Page page, JointAssessment result, UnitStyle units)
+    internal static void Table(TextPage page, JointAssessment result, UnitStyle units)
     {
         FrictionRange friction = result.Friction;
         PreloadFigures end = result.End;
@@ -40,7 +40,7 @@ internal static class JointWords
     }
 
     /// <summary>Turn and thread; where there is room, way of tightening and settling too.</summary>
-    internal static void Rest(Page page, JointAssessment result, UnitStyle units, bool brief)
+    internal static void Rest(TextPage page, JointAssessment result, UnitStyle units, bool brief)
     {
         if (result.Angle is { } angle)
         {
@@ -63,7 +63,7 @@ internal static class JointWords
     }
 
     /// <summary>What was taken for granted.</summary>
-    internal static void Assumed(Page page, IReadOnlyList<Assumption> assumed, UnitStyle units) =>
+    internal static void Assumed(TextPage page, IReadOnlyList<Assumption> assumed, UnitStyle units) =>
         page.Note("Assumed", UnconfirmedWords.Explained(string.Join("; ", AssumedWords.Of(assumed, units))));
 
     private static string Friction(double friction) => UnitStyle.Friction(friction);

@@ -23,7 +23,7 @@ internal sealed class LoosenWords
         (_a, _drawn, _units, _more) = (assessment, drawn, units, more);
 
     /// <summary>Lays the answer out: whole with more, else as much as fits on one screen.</summary>
-    internal void Write(Page page)
+    internal void Write(TextPage page)
     {
         if (_more)
         {
@@ -31,10 +31,10 @@ internal sealed class LoosenWords
             return;
         }
 
-        Write(page, Fits.FirstOrDefault(shown => !Page.Overflows(trial => Write(trial, shown)), Fits[^1]));
+        Write(page, Fits.FirstOrDefault(shown => !TextPage.Overflows(trial => Write(trial, shown)), Fits[^1]));
     }
 
-    private void Write(Page page, (int Parts, int Figureless, bool Airy) shown)
+    private void Write(TextPage page, (int Parts, int Figureless, bool Airy) shown)
     {
         page.Headline(_a.Verdict, LooseningTitle.Of(_a.Setup, _units));
         Answers(page);
@@ -69,7 +69,7 @@ internal sealed class LoosenWords
         Close(page);
     }
 
-    private static void Figures(Page page, IReadOnlyList<FigureLine> lines)
+    private static void Figures(TextPage page, IReadOnlyList<FigureLine> lines)
     {
         foreach (FigureLine line in lines)
         {
@@ -78,7 +78,7 @@ internal sealed class LoosenWords
     }
 
     /// <summary>Will it come, and is it safe.</summary>
-    private void Answers(Page page)
+    private void Answers(TextPage page)
     {
         Ruling ruling = _a.Judgement.Ruling;
         string chances = _a.Lever is null ? Reasons.NoBar : ChanceWords.Of(_a);
@@ -87,7 +87,7 @@ internal sealed class LoosenWords
         string safe = VerdictWords.Capitals(ruling.Safe);
         string why = _more ? Reasons.AllWhy(_a, _units) : Reasons.Why(_a, _units);
         page.Note("Is it safe?", $"{safe}: {why}");
-        if (LooseningAnswers.Alike(_a) is { } alike)
+        if (LooseningAnswers.Counted(_a) is { } alike)
         {
             page.Note("All alike", $"of 100 jobs all come loose in {Range(alike.AllComeLow, alike.AllComeHigh)}, some break in {Range(alike.OneBreaksLow, alike.OneBreaksHigh)}");
         }
@@ -99,7 +99,7 @@ internal sealed class LoosenWords
         }
     }
 
-    private void Parts(Page page, int most)
+    private void Parts(TextPage page, int most)
     {
         JudgedLink[] links = [.. _a.Links.OrderBy(link => link.Limit.LimitNmm).Take(most)];
         if (links.Length > 0)
@@ -121,7 +121,7 @@ internal sealed class LoosenWords
         }
     }
 
-    private void Close(Page page)
+    private void Close(TextPage page)
     {
         IReadOnlyList<string> missing = NotJudgedWords.Of(_a);
         if (missing.Count > 0)

@@ -10,10 +10,10 @@ internal static class MoveTable
     private const int MarkWidth = 8;
     private const int ComesWidth = 15;
     private const int BreaksWidth = 8;
-    private const int Room = Page.Width - 2 - ComesWidth - BreaksWidth;
+    private const int Room = TextPage.Width - 2 - ComesWidth - BreaksWidth;
 
     /// <summary>Lays steps out: each with its number, the pull as asked as "now", what comes before that as "first", what destroys the nut as "last".</summary>
-    internal static void Write(Page page, IReadOnlyList<LadderStep> steps, UnitStyle units)
+    internal static void Write(TextPage page, IReadOnlyList<LadderStep> steps, UnitStyle units)
     {
         if (steps.Count == 0)
         {

@@ -17,17 +17,17 @@ internal sealed class NewFile
     internal TextOption Option { get; }
 
     /// <summary>Writes the file if it was asked for, and says so.</summary>
-    /// <param name="given">What was given.</param>
+    /// <param name="parsed">What was given.</param>
     /// <param name="text">What to write.</param>
     /// <returns>The answer, or null where no file was asked for.</returns>
-    internal CommandAnswer? Write(Given given, Func<string> text)
+    internal CommandAnswer? Write(ParsedLine parsed, Func<string> text)
     {
-        if (given.Text(Option) is not { } path)
+        if (parsed.Text(Option) is not { } path)
         {
             return null;
         }
 
-        WholeFile.Write(Option.Name, path, given.ForceWrite, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
+        WholeFile.Write(Option.Name, path, parsed.ForceWrite, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
         return new CommandAnswer(
             Verdict.Go,
             () => JsonSerializer.Serialize(new WrittenAnswer(path), WrittenJson.Default.WrittenAnswer),

@@ -18,10 +18,10 @@ internal sealed class PickPage
     private LooseningAssessment First => _pick.SetUps.Count > 0 ? _pick.SetUps[0].Assessment : _pick.Nut;
 
     /// <summary>Lays the answer out: whole with more, else with as many set-ups as fit on one screen.</summary>
-    internal void Write(Page page)
+    internal void Write(TextPage page)
     {
         int most = _pick.SetUps.Count;
-        while (!_more && most > 1 && Page.Overflows(trial => Write(trial, most)))
+        while (!_more && most > 1 && TextPage.Overflows(trial => Write(trial, most)))
         {
             most--;
         }
@@ -29,7 +29,7 @@ internal sealed class PickPage
         Write(page, most);
     }
 
-    private void Write(Page page, int most)
+    private void Write(TextPage page, int most)
     {
         page.Title(LooseningTitle.Of(_pick.Nut.Setup, _units));
         FigureLine takes = LooseningFigures.Takes(_pick.Nut, _units)[0];
@@ -63,7 +63,7 @@ internal sealed class PickPage
         return $"{_pick.Request.Person?.Name ?? (hands.Person == Levers.Person.Man ? "a man" : "a woman")}, {_units.Mass(hands.Body)}";
     }
 
-    private void SetUps(Page page, int most)
+    private void SetUps(TextPage page, int most)
     {
         if (_pick.SetUps.Count == 0)
         {

@@ -15,22 +15,22 @@ internal sealed class Picture
     internal TextOption Option { get; }
 
     /// <summary>Refuses a file that may not or cannot be written, before any work is done.</summary>
-    internal void Check(Given given)
+    internal void Check(ParsedLine parsed)
     {
-        if (given.Text(Option) is { } path)
+        if (parsed.Text(Option) is { } path)
         {
             InputException.About(Option.Name, () => ChartFile.FormatOf(path));
-            WholeFile.Check(Option.Name, path, given.ForceWrite);
+            WholeFile.Check(Option.Name, path, parsed.ForceWrite);
         }
     }
 
     /// <summary>Draws and writes it, if it was asked for.</summary>
-    internal void Write(Given given, Func<Chart> draw)
+    internal void Write(ParsedLine parsed, Func<Chart> draw)
     {
-        if (given.Text(Option) is { } path)
+        if (parsed.Text(Option) is { } path)
         {
             byte[] bytes = draw().Bytes(ChartFile.FormatOf(path));
-            WholeFile.Write(Option.Name, path, given.ForceWrite, stream => stream.Write(bytes));
+            WholeFile.Write(Option.Name, path, parsed.ForceWrite, stream => stream.Write(bytes));
         }
     }
 }

@@ -19,7 +19,7 @@ internal sealed class ProveWords
     internal ProveWords(ProofReport report, bool all) => (_report, _all) = (report, all);
 
     /// <summary>Lays the answer out.</summary>
-    internal void Write(Page page)
+    internal void Write(TextPage page)
     {
         page.Title("Every published check, worked out again on this machine");
         foreach (TopicProof topic in _all ? _report.Topics : [])
@@ -44,7 +44,7 @@ internal sealed class ProveWords
         return $"{result}: {kinds}";
     }
 
-    private void Topics(Page page)
+    private void Topics(TextPage page)
     {
         var table = new Columns("lrrrrrr").Row("topic", "published", "engine", "derived", "memory", "worst", "allowed");
         foreach (TopicProof topic in _report.Topics)
@@ -66,7 +66,7 @@ internal sealed class ProveWords
         }
     }
 
-    private static void Rows(Page page, TopicProof topic)
+    private static void Rows(TextPage page, TopicProof topic)
     {
         page.Line($"{topic.Topic}: {topic.Title}");
         foreach (CheckOutcome outcome in topic.Outcomes)
@@ -80,7 +80,7 @@ internal sealed class ProveWords
         page.Space();
     }
 
-    private void Failures(Page page)
+    private void Failures(TextPage page)
     {
         foreach (CheckOutcome outcome in _report.Topics.Where(t => !t.Holds).SelectMany(t => t.Outcomes).Where(o => !o.Holds))
         {
@@ -91,7 +91,7 @@ internal sealed class ProveWords
         }
     }
 
-    private void Disagreements(Page page)
+    private void Disagreements(TextPage page)
     {
         if (_report.Disagreements.Count == 0)
         {
@@ -111,7 +111,7 @@ internal sealed class ProveWords
     }
 
     /// <summary>Whole situations, judged as a mechanic would: common practice, no published figures.</summary>
-    private void Situations(Page page)
+    private void Situations(TextPage page)
     {
         if (_report.Situations.Count == 0)
         {

@@ -19,7 +19,7 @@ internal sealed class SlipPage
     internal SlipPage(SlipAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
     /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
-    internal void Write(Page page)
+    internal void Write(TextPage page)
     {
         page.Headline(_a.Verdict, SlipWords.Title(_a, _units));
         page.Note("Stays on?", $"{VerdictWords.Capitals(_a.Ruling.Safe)}: {SlipWords.Verdict(_a)}");
@@ -41,7 +41,7 @@ internal sealed class SlipPage
         page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
     }
 
-    private void Rest(Page page)
+    private void Rest(TextPage page)
     {
         page.Space();
         Listed(page, "Reasons", SlipWords.Reasons(_a, _units));
@@ -66,7 +66,7 @@ internal sealed class SlipPage
     /// <summary>The mark where the friction is the table's, not the person's own.</summary>
     private string Mark => _a.Setup.Surface.Status.IsUnconfirmed() ? UnconfirmedWords.Mark : "";
 
-    private static void Listed(Page page, string label, IReadOnlyList<string> lines)
+    private static void Listed(TextPage page, string label, IReadOnlyList<string> lines)
     {
         foreach (string line in lines)
         {
@@ -75,7 +75,7 @@ internal sealed class SlipPage
         }
     }
 
-    private void Table(Page page)
+    private void Table(TextPage page)
     {
         var table = new Columns("rrrrr").Row("overlap", "tilt", "jam", "safe to", "tube gives at");
         foreach (SlipRow row in Shown())

@@ -11,7 +11,7 @@ internal static class TableWords
     private const string Recalled = "memory_columns";
 
     /// <summary>The list of all tables.</summary>
-    internal static void List(Page page)
+    internal static void List(TextPage page)
     {
         page.Title("Tables: leverage table NAME [FILTER]");
         var list = new Columns("lrl").Row("name", "rows", "what it holds");
@@ -25,7 +25,7 @@ internal static class TableWords
     }
 
     /// <summary>Chosen rows of tables.</summary>
-    internal static void Write(Page page, IReadOnlyList<TableChoice> chosen, UnitStyle units)
+    internal static void Write(TextPage page, IReadOnlyList<TableChoice> chosen, UnitStyle units)
     {
         for (int i = 0; i < chosen.Count; i++)
         {
@@ -38,7 +38,7 @@ internal static class TableWords
         }
     }
 
-    private static void Write(Page page, TableChoice choice, UnitStyle units)
+    private static void Write(TextPage page, TableChoice choice, UnitStyle units)
     {
         page.Title($"{choice.Table.Name}: {choice.Table.Title}");
         string[] shown = [.. choice.Table.Columns.Where(column => Shown(choice, column, units))];
@@ -110,7 +110,7 @@ internal static class TableWords
         return known + 1;
     }
 
-    private static void Foot(Page page, TableChoice choice, List<string> sources)
+    private static void Foot(TextPage page, TableChoice choice, List<string> sources)
     {
         page.Space();
         for (int i = 0; i < sources.Count; i++)

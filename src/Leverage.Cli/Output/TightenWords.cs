@@ -14,14 +14,14 @@ internal sealed class TightenWords
     internal TightenWords(TighteningAssessment assessment, UnitStyle units, bool more) => (_a, _units, _more) = (assessment, units, more);
 
     /// <summary>Lays the answer out: whole with more, else what one screen holds.</summary>
-    internal void Write(Page page) => Write(page, !_more && Page.Overflows(trial => Write(trial, brief: false)));
+    internal void Write(TextPage page) => Write(page, !_more && TextPage.Overflows(trial => Write(trial, brief: false)));
 
-    private void Write(Page page, bool brief)
+    private void Write(TextPage page, bool brief)
     {
         JointAssessment result = _a.Result;
         page.Title(TighteningTitle.Of(_a));
         JointWords.First(page, result, _units);
-        Lead(page);
+        Answer(page);
         page.Space();
         JointWords.Table(page, result, _units);
         page.Space();
@@ -47,7 +47,7 @@ internal sealed class TightenWords
     }
 
     /// <summary>What was asked: the setting with an adapter, the place of a weight, the preload of a torque, else the torque.</summary>
-    private void Lead(Page page)
+    private void Answer(TextPage page)
     {
         string target = _units.Torque(_a.Target);
         if (_a is { AdapterSetting: { } setting, Setup.Adapter: { } fitting })

@@ -8,7 +8,7 @@ namespace Leverage.Cli.Output;
 internal static class WhatMattersWords
 {
     /// <summary>Writes the table, if it was asked for.</summary>
-    internal static void Write(Page page, IReadOnlyList<Sensitivity>? effects, UnitStyle units)
+    internal static void Write(TextPage page, IReadOnlyList<Sensitivity>? effects, UnitStyle units)
     {
         if (effects is null)
         {

@@ -14,7 +14,7 @@ public sealed partial class Ladder
         }
 
         var named = _name is null ? null : new LadderTool { Name = _name };
-        bool jaw = LadderCures.WantsRing(_request, _asked);
+        bool jaw = LadderCures.WantsRing(_request, _assessment);
         if (!now.IsStop && !jaw)
         {
             Pull("now", named, now);
@@ -24,10 +24,10 @@ public sealed partial class Ladder
         // Each on top of those before, and past the stop as long as it gains: a wheel that just holds may hold better.
         var waiting = new List<LadderStep>();
         bool cures = false;
-        foreach (var (key, tool, request) in LadderCures.Of(_request, _asked, _holds))
+        foreach (var (key, tool, request) in LadderCures.Of(_request, _assessment, _holds))
         {
             waiting.Add(new LadderStep(key, Named(key), tool));
-            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.Alike))
+            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.LeastGain))
             {
                 _prepared.AddRange(waiting);
                 waiting.Clear();
@@ -50,12 +50,12 @@ public sealed partial class Ladder
     /// <summary>Soaks what rust holds, unless it is all but sure to come dry: it costs little, hurts nothing, and helps a longer lever too.</summary>
     private void Soak()
     {
-        if (Best >= 1 - LadderRank.Alike || _request.Soaked || !_asked.Setup.Fastener.Condition.IsRusty || Named("soak") is not { } soak)
+        if (Best >= 1 - LadderRank.LeastGain || _request.Soaked || !_assessment.Setup.Fastener.Condition.IsRusty || Named("soak") is not { } soak)
         {
             return;
         }
 
-        _nut = NutFigures.Soaked(_asked.Setup.Fastener);
+        _nut = NutFigures.Soaked(_assessment.Setup.Fastener);
         _request = _request with { Soaked = true };
         _soak = new LadderStep(soak.Key, soak, null);
         if (_pulled.Count > 0 && TriedSetup.Of(_request, _nut) is { IsStop: false } then)
@@ -107,7 +107,7 @@ public sealed partial class Ladder
         })
         .Where(option => LeverDefaults.Swings(option.Request))
         .Select(option => (option, LadderRank.Reaches(_nut, option.Request)))
-        .Where(one => one.Item2 >= Best + LadderRank.Alike);
+        .Where(one => one.Item2 >= Best + LadderRank.LeastGain);
 
     /// <summary>Of the tools of one rung the first in rank that is safe and gains enough.</summary>
     private void Take(string key, Func<ToolOption, bool> belongs)
@@ -117,7 +117,7 @@ public sealed partial class Ladder
         for (int tries = 0; tries < Tries && left.Count > 0; tries++)
         {
             var (option, chance) = LadderRank.First(left, one => one.Chance, one => one.Option.Size);
-            LadderTool tool = option.InPlaceOf(_request, _asked.Setup.Fastener.AcrossFlats);
+            LadderTool tool = option.InPlaceOf(_request, _assessment.Setup.Fastener.AcrossFlats);
             if (Try(key, tool, option.Request, lever: true, weaker: chance < now))
             {
                 return;
@@ -138,7 +138,7 @@ public sealed partial class Ladder
     {
         if (TriedSetup.Of(request, _nut) is not { IsStop: false } then
             || lever && then.Judgement.Breaks - Breaks > LadderRank.MostHarm * (then.Judgement.ComesLoose - Best)
-            || then.Judgement.ComesLoose < (weaker ? Math.Max(VerdictOf.LikelyShare, Best + LadderRank.Alike) : Best + LadderRank.Alike))
+            || then.Judgement.ComesLoose < (weaker ? Math.Max(VerdictOf.LikelyShare, Best + LadderRank.LeastGain) : Best + LadderRank.LeastGain))
         {
             return false;
         }

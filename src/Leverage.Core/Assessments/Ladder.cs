@@ -3,7 +3,7 @@ using Leverage.Requests;
 namespace Leverage.Assessments;
 
 /// <summary>
-/// What to do about a nut, one step after another in the trade's order: special joints, the pull as asked or what clears its
+/// What to do about a nut, one step after another in the trade's order: special joints, the pull as assessment or what clears its
 /// stop, then what gains, then what helps without a figure, last what destroys it. Advice and picking share it.
 /// </summary>
 public sealed partial class Ladder
@@ -17,7 +17,7 @@ public sealed partial class Ladder
     private readonly IReadOnlyList<Move> _moves;
     private readonly IReadOnlyList<ToolOption> _tools;
     private readonly IReadOnlyList<HoldOption> _holds;
-    private readonly LooseningAssessment _asked;
+    private readonly LooseningAssessment _assessment;
     private readonly string? _name;
     private readonly List<LadderStep> _prepared = [];
     private readonly List<(LadderStep Step, TriedSetup Tried)> _pulled = [];
@@ -27,10 +27,10 @@ public sealed partial class Ladder
     private NutFigures _nut;
 
     private Ladder(
-        LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption> tools, IReadOnlyList<HoldOption> holds, string? name)
+        LooseningRequest request, LooseningAssessment assessment, IReadOnlyList<ToolOption> tools, IReadOnlyList<HoldOption> holds, string? name)
     {
-        (_start, _request, _asked, _nut, _tools, _holds, _name) = (request, request, asked, asked.Nut, tools, holds, name);
-        _moves = Move.For(asked.Setup.Place, SpecialJoints.Of(request, asked.Setup));
+        (_start, _request, _assessment, _nut, _tools, _holds, _name) = (request, request, assessment, assessment.Nut, tools, holds, name);
+        _moves = Move.For(assessment.Setup.Place, SpecialJoints.Of(request, assessment.Setup));
     }
 
     private double Best => _pulled.Count == 0 ? 0 : _pulled.Max(pull => pull.Tried.Judgement.ComesLoose);
@@ -39,17 +39,17 @@ public sealed partial class Ladder
 
     /// <summary>The steps for a nut.</summary>
     /// <param name="request">What was said.</param>
-    /// <param name="asked">What that means.</param>
+    /// <param name="assessment">What that means.</param>
     /// <param name="tools">Tools that could be taken instead; null for those a shop sells.</param>
     /// <param name="holds">What there is to hold the wheel with; null for what anybody has.</param>
     /// <param name="name">What the tools of the first pull are called; null where they have no names.</param>
     /// <returns>The steps, in order.</returns>
     public static IReadOnlyList<LadderStep> Of(
-        LooseningRequest request, LooseningAssessment asked, IReadOnlyList<ToolOption>? tools = null, IReadOnlyList<HoldOption>? holds = null, string? name = null)
+        LooseningRequest request, LooseningAssessment assessment, IReadOnlyList<ToolOption>? tools = null, IReadOnlyList<HoldOption>? holds = null, string? name = null)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(asked);
-        return new Ladder(request, asked, tools ?? [.. ShopTools.For(request)], holds ?? [], name).Climb();
+        ArgumentNullException.ThrowIfNull(assessment);
+        return new Ladder(request, assessment, tools ?? [.. ShopTools.For(request)], holds ?? [], name).Climb();
     }
 
     private List<LadderStep> Climb()
@@ -71,7 +71,7 @@ public sealed partial class Ladder
         List<LadderStep> steps = TriedSetup.Figured(_pulled);
         LadderStep? first = steps.FirstOrDefault();
         steps.AddRange(_soak is { } soak && !steps.Exists(step => step.Key == soak.Key) ? [soak] : []);
-        steps.AddRange(new FigurelessMoves(_moves, _request, _asked.Setup, _nut).After(steps, _prepared.Count));
+        steps.AddRange(new FigurelessMoves(_moves, _request, _assessment.Setup, _nut).After(steps, _prepared.Count));
         Move? last = (_request.Tool == ToolKind.Key ? Named("cut-off") : null) ?? Named("split-nut");
         return
         [

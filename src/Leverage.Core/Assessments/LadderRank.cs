@@ -8,7 +8,7 @@ namespace Leverage.Assessments;
 public static class LadderRank
 {
     /// <summary>Chances this near count as alike, and less is no gain (judgement).</summary>
-    public const double Alike = 0.05;
+    public const double LeastGain = 0.05;
 
     /// <summary>A set-up that comes less often than this never outranks one that comes more often (judgement).</summary>
     public const double LeastWorth = 0.20;
@@ -30,7 +30,7 @@ public static class LadderRank
     {
         ArgumentNullException.ThrowIfNull(candidates);
         double best = candidates.Max(chance);
-        double least = Math.Max(best - Alike, best >= LeastWorth ? LeastWorth : 0);
+        double least = Math.Max(best - LeastGain, best >= LeastWorth ? LeastWorth : 0);
         return candidates.Where(one => chance(one) >= least).MinBy(size)!;
     }
 

@@ -44,7 +44,7 @@ internal static class LeverDefaults
     private const double CrampedMm = 750;
 
     /// <summary>Room for a lever, mm: as said, else what the stance leaves.</summary>
-    internal static double RoomMm(Length? said, Stance? stance) => said?.Millimeters ?? (stance is { IsCramped: true } ? CrampedMm : double.PositiveInfinity);
+    internal static double RoomMm(Length? room, Stance? stance) => room?.Millimeters ?? (stance is { IsCramped: true } ? CrampedMm : double.PositiveInfinity);
 
     /// <summary>Whether there is room to swing the lever.</summary>
     internal static bool Swings(LooseningRequest request) => ToolMm(request) is not { } tool

@@ -74,7 +74,7 @@ public sealed record ProofAnswer(
             report.Holds,
             report.Rows,
             report.Failed,
-            Standing(report.Count),
+            CountsOf(report.Count),
             [.. report.Topics.Select(topic => Topic(topic, all))],
             [.. report.Disagreements.Select(d => new DisagreementAnswer(
                 d.Formula, d.Outcomes.Count, d.LeastPercent, d.MostPercent, d.Reason))],
@@ -88,12 +88,12 @@ public sealed record ProofAnswer(
     public string ToJson() => JsonSerializer.Serialize(this, ProofJson.Shared.ProofAnswer);
 
     private static TopicAnswer Topic(TopicProof topic, bool all) => new(
-        topic.Topic, topic.Title, topic.Outcomes.Count, Standing(topic.Count), topic.Holds, CheckAnswer.Of(topic.Worst), [.. topic.Sources])
+        topic.Topic, topic.Title, topic.Outcomes.Count, CountsOf(topic.Count), topic.Holds, CheckAnswer.Of(topic.Worst), [.. topic.Sources])
     {
         Checks = all ? [.. topic.Outcomes.Select(CheckAnswer.Of)] : null,
     };
 
-    private static ProofCounts Standing(Func<ValueStatus, int> count) => new(
+    private static ProofCounts CountsOf(Func<ValueStatus, int> count) => new(
         count(ValueStatus.Published), count(ValueStatus.Engine), count(ValueStatus.Derived), count(ValueStatus.Memory));
 }
 

@@ -77,14 +77,14 @@ public sealed record SituationProof(Situation Situation, string Verdict, IReadOn
         if (colon > 0)
         {
             string[] wanted = must[(colon + 1)..].Split('|', StringSplitOptions.TrimEntries);
-            string said = must[..colon] switch
+            string place = must[..colon] switch
             {
                 "first" => text.Moves.Count > 0 ? text.Moves[0] : "",
                 "last" => text.Moves.Count > 0 ? text.Moves[^1] : "",
                 "watch" => string.Join('\n', text.Watch),
                 _ => text.All,
             };
-            return wanted.Any(words => Says(said, words));
+            return wanted.Any(words => Says(place, words));
         }
 
         string[] parts = must.Split(' ', StringSplitOptions.RemoveEmptyEntries);

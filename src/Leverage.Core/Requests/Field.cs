@@ -90,7 +90,7 @@ internal abstract class Field<TRequest>(string name, FieldKind kind, string help
         new(name, Kinds.Flag, help, request => (get(request), true), set) { Needs = needs ?? [] };
 
     /// <summary>Whether a request says it.</summary>
-    internal abstract bool IsSaid(TRequest request);
+    internal abstract bool IsSet(TRequest request);
 
     /// <summary>What a request says of it, as a text that is read back the same; null where it says nothing.</summary>
     internal abstract string? Text(TRequest request);
@@ -110,14 +110,14 @@ internal abstract class Field<TRequest>(string name, FieldKind kind, string help
 /// <typeparam name="TRequest">The request.</typeparam>
 /// <typeparam name="T">Type of the value.</typeparam>
 internal sealed class Field<TRequest, T>(
-    string name, FieldKind<T> kind, string help, Func<TRequest, (bool Said, T Value)> get, Func<TRequest, T, TRequest> set)
+    string name, FieldKind<T> kind, string help, Func<TRequest, (bool IsSet, T Value)> get, Func<TRequest, T, TRequest> set)
     : Field<TRequest>(name, kind, help)
 {
     /// <summary>What its values are.</summary>
     internal FieldKind<T> Values { get; } = kind;
 
     /// <inheritdoc/>
-    internal override bool IsSaid(TRequest request) => get(request).Said;
+    internal override bool IsSet(TRequest request) => get(request).IsSet;
 
     /// <inheritdoc/>
     internal override string? Text(TRequest request) => get(request) is (true, var value) ? Values.Write(value) : null;
@@ -131,7 +131,7 @@ internal sealed class Field<TRequest, T>(
 
     /// <inheritdoc/>
     internal override TRequest Filled(TRequest request, TRequest from) =>
-        !IsSaid(request) && get(from) is (true, var value) ? set(request, value) : request;
+        !IsSet(request) && get(from) is (true, var value) ? set(request, value) : request;
 
     /// <inheritdoc/>
     internal override void Check(TRequest request)
@@ -150,7 +150,7 @@ internal sealed class Field<TRequest, T>(
             throw e.About(Name);
         }
 
-        if (Needs.Count > 0 && !Needs.OfType<Field<TRequest>>().Any(field => field.IsSaid(request)))
+        if (Needs.Count > 0 && !Needs.OfType<Field<TRequest>>().Any(field => field.IsSet(request)))
         {
             throw new InputException(Name, $"is of no use without {string.Join(" or ", Needs.Select(field => field.Label))}.", Needs[0].Cure);
         }

@@ -68,7 +68,7 @@ internal static partial class Kinds
     internal static FieldKind<Angle> Angle(string example, double mostDegrees) =>
         Quantity("ANGLE", example, QuantityReader.Angle, angle => angle.Degrees, AcceptedRange.UpTo(mostDegrees));
 
-    internal static FieldKind<TemperatureDelta> Warming(string example) =>
+    internal static FieldKind<TemperatureDelta> TemperatureDifference(string example) =>
         Quantity("WARMING", example, QuantityReader.Warming, warming => warming.Kelvins, AcceptedRange.Warming);
 
     /// <summary>A share of one, said in percent.</summary>

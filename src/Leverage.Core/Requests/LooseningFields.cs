@@ -49,7 +49,7 @@ internal static partial class LooseningFields
         r => r.Heat, (r, v) => r with { Heat = v }, needs: [Thread]);
 
     internal static readonly Field<LooseningRequest, TemperatureDelta> By = F.Of(
-        "by", Kinds.Warming("150C"), "how much hotter that part is than the rest: 150C",
+        "by", Kinds.TemperatureDifference("150C"), "how much hotter that part is than the rest: 150C",
         r => r.HeatedBy, (r, v) => r with { HeatedBy = v }, needs: [Heat]);
 
     internal static readonly Field<LooseningRequest, Length> Hex = F.Of(

@@ -12,7 +12,7 @@ namespace Leverage.Requests;
 internal static class TighteningFields
 {
     internal static readonly Field<TighteningRequest, TorqueAndTurn> Quoted = F.Of(
-        "torque", Kinds.TorqueAndTurn("130Nm"), "the torque quoted: 130Nm, 96ft-lb, '90Nm + 90deg'", Both, Said, inPlace: true);
+        "torque", Kinds.TorqueAndTurn("130Nm"), "the torque quoted: 130Nm, 96ft-lb, '90Nm + 90deg'", Both, Torqued, inPlace: true);
 
     internal static readonly Field<TighteningRequest, ScrewThread> Thread = F.Of(
         "thread", Kinds.Thread with { Example = "M12x1.25" }, "size: M12x1.25, M12 (coarse), 1/2-20",
@@ -46,7 +46,7 @@ internal static class TighteningFields
         r => r.Torsion, (r, v) => r with { Torsion = v }, leftOut: "plastic; older tables elastic");
 
     internal static readonly Field<TighteningRequest, TorqueAndTurn> Torque = F.Of(
-        "torque", Kinds.TorqueAndTurn("90Nm"), "what preload does this torque make?", Both, Said);
+        "torque", Kinds.TorqueAndTurn("90Nm"), "what preload does this torque make?", Both, Torqued);
 
     internal static readonly Field<TighteningRequest, Angle> Then = F.Of(
         "then", Kinds.Turn("90deg"), "turn after that torque", r => r.Then, Turned, needs: [Torque]);
@@ -132,10 +132,10 @@ internal static class TighteningFields
     private static TorqueAndTurn? Both(TighteningRequest request) =>
         request.Torque is { } torque ? new TorqueAndTurn(torque, request.Then) : null;
 
-    private static TighteningRequest Said(TighteningRequest request, TorqueAndTurn both) =>
+    private static TighteningRequest Torqued(TighteningRequest request, TorqueAndTurn both) =>
         (both.Turn is { } turn ? Turned(request, turn) : request) with { Torque = both.Torque };
 
-    private static TighteningRequest Turned(TighteningRequest request, Angle turn) => request.Then is { } said && !said.Equals(turn, AngleTolerance)
-        ? throw new InputException("then", $"the turn is said twice: {QuantityWriter.Text(said)} and {QuantityWriter.Text(turn)}. Say it once.")
+    private static TighteningRequest Turned(TighteningRequest request, Angle turn) => request.Then is { } first && !first.Equals(turn, AngleTolerance)
+        ? throw new InputException("then", $"the turn is said twice: {QuantityWriter.Text(first)} and {QuantityWriter.Text(turn)}. Say it once.")
         : request with { Then = turn };
 }

@@ -22,11 +22,11 @@ public static class HeatWords
 
     private static string Effect(HeatAssessment heat, UnitStyle style)
     {
-        string by = style.Warming(TemperatureDelta.FromKelvins(heat.Heating.ByK));
+        string by = style.TemperatureDifference(TemperatureDelta.FromKelvins(heat.Heating.ByK));
         return heat.Heating.Part switch
         {
             HeatedPart.Stud => $"The stud is {by} hotter than what it clamps: {UnitStyle.Percent(heat.PreloadShare)} of the clamp is left. "
-                + $"At {style.Warming(heat.ReleaseAt)} hotter the clamp is gone. The rust is still there.",
+                + $"At {style.TemperatureDifference(heat.ReleaseAt)} hotter the clamp is gone. The rust is still there.",
             HeatedPart.Housing => $"The clamped part is {by} hotter than the bolt: the clamp rises to {UnitStyle.Percent(heat.PreloadShare)}. "
                 + $"With a steel bolt in aluminium, both warm, the thread opens {Opening(heat.AluminiumClearance, style)}.",
             _ => $"The nut is {by} hotter: its thread opens {Opening(heat.FlankOpening, style)}, the clamp barely changes. "

@@ -91,7 +91,7 @@ public sealed record OutcomeAnswer(double ComesLoose, double StaysTight)
 public sealed record MoveAnswer(string Key, string Words, double? ComesLooseBy, double? BreaksBy);
 
 /// <summary>For several alike: the chance that one of them breaks and that all come, independent and wholly alike.</summary>
-public sealed record AlikeAnswer(int Count, double OneBreaksLow, double OneBreaksHigh, double AllComeLow, double AllComeHigh);
+public sealed record CountedAnswer(int Count, double OneBreaksLow, double OneBreaksHigh, double AllComeLow, double AllComeHigh);
 
 /// <summary>The chances drawn by Monte Carlo.</summary>
 public sealed record CrossCheckAnswer(int Draws, int StartNumber, double ComesLoose, double StaysTight, double Breaks);
@@ -124,7 +124,7 @@ public sealed record LooseningAnswer(
 {
     /// <summary>Several alike, when that was asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public AlikeAnswer? Alike { get; init; }
+    public CountedAnswer? Alike { get; init; }
 
     /// <summary>The same chances by Monte Carlo, when that was asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

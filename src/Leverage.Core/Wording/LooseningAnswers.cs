@@ -42,7 +42,7 @@ public static class LooseningAnswers
             WatchWords.Of(assessment, style),
             AssumedWords.Of(assessment.Setup.Assumed, style))
         {
-            Alike = assessment.Lever is null ? null : Alike(assessment),
+            Alike = assessment.Lever is null ? null : Counted(assessment),
         };
     }
 
@@ -70,12 +70,12 @@ public static class LooseningAnswers
     /// <summary>For several alike: independent and wholly alike are the two bounds.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <returns>The bounds; null for one.</returns>
-    public static AlikeAnswer? Alike(LooseningAssessment assessment)
+    public static CountedAnswer? Counted(LooseningAssessment assessment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         int count = assessment.Setup.Count;
         var (breaks, comes) = (assessment.Judgement.Breaks, assessment.Judgement.ComesLoose);
-        return count < 2 ? null : new AlikeAnswer(count, breaks, 1 - Math.Pow(1 - breaks, count), Math.Pow(comes, count), comes);
+        return count < 2 ? null : new CountedAnswer(count, breaks, 1 - Math.Pow(1 - breaks, count), Math.Pow(comes, count), comes);
     }
 
     /// <summary>The answer of what holds the wheel.</summary>

@@ -88,8 +88,8 @@ public sealed class UnitStyle
         inches >= 3 ? 1 : Math.Abs(16 * inches - Math.Round(16 * inches)) < 1e-6 ? 4 : inches < 1 ? 3 : 2;
 
     /// <summary>A rise of temperature: "150 °C", "270 °F".</summary>
-    public string Warming(TemperatureDelta warming) =>
-        _us ? $"{Fixed(warming.DegreesFahrenheit, 0)} °F" : $"{Fixed(warming.Kelvins, 0)} °C";
+    public string TemperatureDifference(TemperatureDelta difference) =>
+        _us ? $"{Fixed(difference.DegreesFahrenheit, 0)} °F" : $"{Fixed(difference.Kelvins, 0)} °C";
 
     /// <summary>A temperature of something near: "120 °C", "248 °F".</summary>
     public string Temperature(Temperature temperature) =>
@@ -105,7 +105,7 @@ public sealed class UnitStyle
         Mass mass => Mass(mass),
         Pressure stress => Stress(stress),
         Angle angle => Angle(angle),
-        TemperatureDelta warming => Warming(warming),
+        TemperatureDelta difference => TemperatureDifference(difference),
         _ => throw new ArgumentException("No words for this quantity.", nameof(quantity)),
     };
 

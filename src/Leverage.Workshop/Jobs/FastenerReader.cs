@@ -11,7 +11,7 @@ namespace Leverage.Workshop.Jobs;
 /// <summary>Reads a fastener out of a table of a job file, or a row of a spreadsheet's list.</summary>
 internal static class FastenerReader
 {
-    private static readonly FieldKind<int> Alike = Kinds.Count("8", new AcceptedRange(1, 200, ""));
+    private static readonly FieldKind<int> HowMany = Kinds.Count("8", new AcceptedRange(1, 200, ""));
     private static readonly FieldKind<IReadOnlyList<string>> Ways = Kinds.Rows("stances", "a stance", "stand-push");
 
     /// <summary>The fastener; its refusals are thrown one by one, or gathered where the section gathers them.</summary>
@@ -39,7 +39,7 @@ internal static class FastenerReader
             Condition = section.Named(LooseningFields.Condition),
             On = section.Named(LooseningFields.On),
             Prevailing = section.Quantity(LooseningFields.Prevailing),
-            Count = section.Quantity("count", Alike) ?? 1,
+            Count = section.Quantity("count", HowMany) ?? 1,
             NewPart = section.Text("new_part"),
             Lubricant = section.Named(TighteningFields.Lubrication),
             LeftHand = section.Flag(LooseningFields.LeftHand),
@@ -71,7 +71,7 @@ internal static class FastenerReader
         fastener = fastener with
         {
             Pattern = Pattern(section, fastener.Count),
-            NewPartCount = section.Quantity("new_part_count", Alike) ?? fastener.Count,
+            NewPartCount = section.Quantity("new_part_count", HowMany) ?? fastener.Count,
         };
         section.Done();
         Check(section, fastener);

@@ -10,7 +10,7 @@ internal static class HoldingWords
     private const int Slips = 2;
 
     /// <summary>What people say instead.</summary>
-    private static readonly (string Said, string Meant)[] Others =
+    private static readonly (string Phrase, string State)[] Others =
     [
         ("handbrake", JobStates.ParkingBrake), ("hand brake", JobStates.ParkingBrake), ("handbrake on", JobStates.ParkingBrake),
         ("parking brake on", JobStates.ParkingBrake), ("park brake", JobStates.ParkingBrake),
@@ -29,7 +29,7 @@ internal static class HoldingWords
             .Distinct(TaskRules.Names).Where(state => !known.Contains(state, TaskRules.Names));
         foreach (string state in states)
         {
-            string? meant = Others.FirstOrDefault(other => TaskRules.Names.Equals(other.Said, state)).Meant
+            string? meant = Others.FirstOrDefault(other => TaskRules.Names.Equals(other.Phrase, state)).State
                 ?? known.FirstOrDefault(one => one.Length > 5 && NearestNames.Distance(one.ToUpperInvariant(), state.ToUpperInvariant()) <= Slips);
             if (meant is not null)
             {

@@ -22,7 +22,7 @@ internal sealed class SetUpChooser
     private readonly Job _job;
     private readonly ToolChest _bare;
     private readonly IReadOnlyList<ChestPerson?> _people;
-    private readonly Dictionary<Alike, (SetUpChoice? Choice, LooseningAssessment Assessment)> _known = [];
+    private readonly Dictionary<FastenerLikeness, (SetUpChoice? Choice, LooseningAssessment Assessment)> _known = [];
 
     internal SetUpChooser(Job job)
     {
@@ -35,10 +35,10 @@ internal sealed class SetUpChooser
     /// <summary>The choice for a fastener, and what it means; with no tool for it, what the nut takes.</summary>
     internal (SetUpChoice? Choice, LooseningAssessment Assessment) For(JobFastener fastener, WheelHold? hold, NutHistory history)
     {
-        var alike = Alike.Of(fastener, hold, history);
-        if (!_known.TryGetValue(alike, out var known))
+        var likeness = FastenerLikeness.Of(fastener, hold, history);
+        if (!_known.TryGetValue(likeness, out var known))
         {
-            _known[alike] = known = Chosen(fastener, Nut(fastener, hold, history));
+            _known[likeness] = known = Chosen(fastener, Nut(fastener, hold, history));
         }
 
         return known;
@@ -76,7 +76,7 @@ internal sealed class SetUpChooser
         }
 
         double weakest = all.Min(one => First(one.Pick).Judgement.StaysTight);
-        var (bare, puller) = all.First(one => First(one.Pick).Judgement.StaysTight <= weakest + LadderRank.Alike);
+        var (bare, puller) = all.First(one => First(one.Pick).Judgement.StaysTight <= weakest + LadderRank.LeastGain);
         return First(bare).Judgement.StaysTight > StaysTightShare && WithTube(bare) is { SetUps.Count: > 0 } tubed && IsBetter(First(tubed), First(bare))
             ? (tubed, puller)
             : (bare, puller);
@@ -86,7 +86,7 @@ internal sealed class SetUpChooser
 
     /// <summary>Whether a tube is worth its trouble: safe where nothing was, or five points of chance.</summary>
     private static bool IsBetter(LooseningAssessment tubed, LooseningAssessment bare) => tubed.Verdict != Verdict.Stop
-        && (bare.Verdict == Verdict.Stop || tubed.Judgement.ComesLoose >= bare.Judgement.ComesLoose + LadderRank.Alike);
+        && (bare.Verdict == Verdict.Stop || tubed.Judgement.ComesLoose >= bare.Judgement.ComesLoose + LadderRank.LeastGain);
 
     /// <summary>The best set-ups with tubes too, in the stances that rank highest without.</summary>
     private PickAssessment WithTube(PickAssessment bare) => Picker.Pick(bare.Request with

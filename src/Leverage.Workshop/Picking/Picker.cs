@@ -46,13 +46,13 @@ public static class Picker
     {
         PickedSetUp? first = pick.SetUps.Count > 0 ? pick.SetUps[0] : null;
         LooseningRequest start = first?.Request ?? pick.Request.InStance(pick.Request.Ways()[0].Key);
-        LooseningAssessment asked = first?.Assessment ?? pick.Nut;
+        LooseningAssessment assessment = first?.Assessment ?? pick.Nut;
         IReadOnlyList<ToolOption> chest = pick.Options;
         HoldOption[] holds = Holds(pick.Request);
-        IReadOnlyList<LadderStep> own = Ladder.Of(start, asked, chest, holds, first?.Set.Name);
+        IReadOnlyList<LadderStep> own = Ladder.Of(start, assessment, chest, holds, first?.Set.Name);
         return own.Max(step => step.ComesLooseBy) >= VerdictOf.LikelyShare
             ? own
-            : Ladder.Of(start, asked, [.. chest, .. ShopTools.For(start).Select(option => option with { ToGet = true })], holds, first?.Set.Name);
+            : Ladder.Of(start, assessment, [.. chest, .. ShopTools.For(start).Select(option => option with { ToGet = true })], holds, first?.Set.Name);
     }
 
     /// <summary>What the chest has to hold the wheel with.</summary>

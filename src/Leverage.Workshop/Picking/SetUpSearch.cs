@@ -19,7 +19,7 @@ internal sealed record SetUpUse(SetOnNut Tools, Stance Stance, double OverlapMm,
     /// <summary>How it ranks among other uses of the same set: safe, chance by five points, verdict, ease, a short overlap.</summary>
     internal (bool, int, Verdict, double, double) Rank => (
         Judgement.Verdict == Verdict.Stop,
-        -(int)Math.Round(Judgement.ComesLoose / LadderRank.Alike),
+        -(int)Math.Round(Judgement.ComesLoose / LadderRank.LeastGain),
         Judgement.Verdict,
         Math.Round(Math.Max(Easy, Effort), 1),
         OverlapMm);

@@ -88,7 +88,7 @@ public static class FastenerPhrases
 
     /// <summary>Whether bolt or corners may well break: from there on it is no question of strength.</summary>
     private static bool MayBreak(LooseningAssessment assessment) =>
-        assessment.Judgement.Shares.StudTwistsOff + assessment.Judgement.Shares.CornersRound >= LadderRank.Alike;
+        assessment.Judgement.Shares.StudTwistsOff + assessment.Judgement.Shares.CornersRound >= LadderRank.LeastGain;
 
     /// <summary>The plan for what may break: what eases it, never more strength, and what to have ready if it breaks all the same.</summary>
     private static IEnumerable<string> ForTheStud(LooseningAssessment assessment, UnitStyle units)
@@ -97,7 +97,7 @@ public static class FastenerPhrases
         [
             .. assessment.Moves.Where(step => step.Move?.Effect is MoveEffect.None or MoveEffect.Grip or MoveEffect.Growth)
                 .OrderBy(step => step.Key is "soak" or "heat-nut" ? 0 : 1).Take(MostEases).OrderBy(step => step.Move!.Order).Select(step => MoveWords.Of(step, units)),
-            .. assessment.Judgement.Shares.CornersRound >= LadderRank.Alike ? ["Take a six-point ring"] : (string[])[],
+            .. assessment.Judgement.Shares.CornersRound >= LadderRank.LeastGain ? ["Take a six-point ring"] : (string[])[],
         ];
         yield return eases.Length == 0 ? "Turn it slowly, back and forth." : string.Join("; ", eases.Select((one, i) => i == 0 ? one : char.ToLowerInvariant(one[0]) + one[1..])) + ".";
         foreach (LadderStep cut in assessment.Moves.Where(step => step.Move?.Effect == MoveEffect.Cut).Take(1))

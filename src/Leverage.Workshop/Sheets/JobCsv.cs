@@ -33,13 +33,13 @@ public static class JobCsv
 
     private static void Fastener(SepWriter.Row row, JobFastener fastener, UnitStyle units)
     {
-        row["fastener"].Set(Said(fastener.Name));
-        row["place"].Set(Said(fastener.Place ?? ""));
+        row["fastener"].Set(FreeText(fastener.Name));
+        row["place"].Set(FreeText(fastener.Place ?? ""));
         row["thread"].Set(fastener.Thread?.Designation ?? "");
         row["hex"].Set(SizePhrases.Hex(fastener, units));
         row["count"].Set(Whole(fastener.Count));
         row["left_hand"].Set(fastener.LeftHand ? "yes" : "");
-        row["note"].Set(Said(fastener.Note ?? ""));
+        row["note"].Set(FreeText(fastener.Note ?? ""));
     }
 
     /// <summary>How it comes loose; of one that is loose already only that.</summary>
@@ -47,16 +47,16 @@ public static class JobCsv
     {
         bool chosen = planned?.Choice is not null;
         row["step"].Set(planned?.Task is { } task ? Whole(task.Number) : "");
-        row["task"].Set(Said(planned?.Task?.Task.Name ?? ""));
+        row["task"].Set(FreeText(planned?.Task?.Task.Name ?? ""));
         row[$"takes_likely [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.LikelyNmm, units));
         row[$"takes_hard [{units.TorqueUnit}]"].Set(planned is null ? "" : Torque(planned.Assessment.Nut.HighNmm, units));
-        row["set_up"].Set(planned?.Choice is { } choice ? Said(string.Join(" + ", JobAnswers.Pieces(choice.SetUp.Set))) : "");
-        row["person"].Set(Said(planned?.Choice?.Person ?? ""));
+        row["set_up"].Set(planned?.Choice is { } choice ? FreeText(string.Join(" + ", JobAnswers.Pieces(choice.SetUp.Set))) : "");
+        row["person"].Set(FreeText(planned?.Choice?.Person ?? ""));
         row["stance"].Set(chosen ? planned!.Assessment.Setup.Hands.Stance.Key : "");
-        row["held_by"].Set(planned is null ? "" : Said(string.Join("; ", FastenerPhrases.Held(planned, units).Skip(1))));
+        row["held_by"].Set(planned is null ? "" : FreeText(string.Join("; ", FastenerPhrases.Held(planned, units).Skip(1))));
         row["verdict"].Set(planned is null ? "loose" : VerdictWords.Word(planned.Verdict));
         row["comes_loose"].Set(chosen ? UnitStyle.Fixed(planned!.Assessment.Judgement.ComesLoose, 3) : "");
-        row["reason"].Set(planned is null ? "" : Said(FastenerPhrases.Note(planned, units)));
+        row["reason"].Set(planned is null ? "" : FreeText(FastenerPhrases.Note(planned, units)));
         row[$"held [{units.TorqueUnit}]"].Set(planned?.History.Held is { } held ? units.TorqueNumber(held) : "");
         row[$"came_loose [{units.TorqueUnit}]"].Set("");
         row["rounded"].Set(planned?.Fastener.Rounded == true ? "yes" : "");
@@ -73,15 +73,15 @@ public static class JobCsv
         row[$"stages [{units.TorqueUnit}]"].Set(planned.Stages.Count > 1 ? string.Join(' ', planned.Stages.Select(units.TorqueNumber)) : "");
         row["order"].Set(string.Join(' ', planned.Sequence.Select(Whole)));
         row["lubricant"].Set(fastener.Lubricant ?? "");
-        row["torque_wrench"].Set(Said(planned.Wrench?.Wrench.Name ?? ""));
+        row["torque_wrench"].Set(FreeText(planned.Wrench?.Wrench.Name ?? ""));
         row[$"setting [{units.TorqueUnit}]"].Set(planned.Wrench is { } choice ? units.TorqueNumber(choice.Setting) : "");
-        row["new_part"].Set(Said(fastener.NewPart ?? ""));
-        row["retorque_after"].Set(Said(fastener.RetorqueAfter ?? ""));
-        row["remember"].Set(Said(string.Join("; ", RefitPhrases.Secured(fastener).Prepend(fastener.RefitNote ?? "").Where(words => words.Length > 0))));
+        row["new_part"].Set(FreeText(fastener.NewPart ?? ""));
+        row["retorque_after"].Set(FreeText(fastener.RetorqueAfter ?? ""));
+        row["remember"].Set(FreeText(string.Join("; ", RefitPhrases.Secured(fastener).Prepend(fastener.RefitNote ?? "").Where(words => words.Length > 0))));
     }
 
     /// <summary>What a person wrote, as text: a spreadsheet would work out what begins like a formula, so an apostrophe goes first.</summary>
-    private static string Said(string text) => text is ['=' or '+' or '-' or '@', ..] ? $"'{text}" : text;
+    private static string FreeText(string text) => text is ['=' or '+' or '-' or '@', ..] ? $"'{text}" : text;
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 

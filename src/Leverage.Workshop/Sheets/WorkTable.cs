@@ -77,7 +77,7 @@ internal sealed class WorkTable
         SheetCell name = Name(fastener, fastener.Name);
         if (fastener.Sheared)
         {
-            return new SheetRow([name, Said("twisted off: drill it out"), Said("–"), Said("–"), .. Written, Said(refit)]);
+            return new SheetRow([name, Text("twisted off: drill it out"), Text("–"), Text("–"), .. Written, Text(refit)]);
         }
 
         PlannedLoosening planned = _loosening[fastener.Name];
@@ -123,7 +123,7 @@ internal sealed class WorkTable
     }
 
     /// <summary>Where to write what it came loose at or held, and to ring R for rounded off, S for sheared.</summary>
-    private static SheetCell[] Written => [new(CellKind.Blank, ""), new(CellKind.Blank, ""), Said("R\u00a0S")];
+    private static SheetCell[] Written => [new(CellKind.Blank, ""), new(CellKind.Blank, ""), Text("R\u00a0S")];
 
-    private static SheetCell Said(string words) => new(CellKind.Words, words);
+    private static SheetCell Text(string words) => new(CellKind.Words, words);
 }

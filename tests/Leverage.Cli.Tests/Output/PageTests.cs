@@ -34,10 +34,10 @@ public sealed class PageTests
         Assert.StartsWith("  It takes        395 · 630 · 1000 N·m  easy", lines[2], StringComparison.Ordinal);
     }
 
-    private static string[] Laid(Action<Page> lay)
+    private static string[] Laid(Action<TextPage> lay)
     {
         using var text = new StringWriter();
-        lay(new Page(text, colour: false));
+        lay(new TextPage(text, colour: false));
         return text.ToString().TrimEnd('\n').Split('\n');
     }
 }

@@ -145,7 +145,7 @@ public sealed class AnyAssessmentLaws
     {
         try
         {
-            return Asked.Judged(request);
+            return SampleRequests.Judged(request);
         }
         catch (InputException)
         {

@@ -20,10 +20,10 @@ public static class CrossCheckTests
     [MemberData(nameof(SetUps))]
     public static void Every_chance_drawn_is_the_one_judged(string name)
     {
-        LooseningAssessment assessment = Asked.Judged(name switch
+        LooseningAssessment assessment = SampleRequests.Judged(name switch
         {
-            "tube and hold" => Asked.AxleNut with { HeldBy = [Restraint.Brake] },
-            "short and oily" => Asked.AxleNut with
+            "tube and hold" => SampleRequests.AxleNut with { HeldBy = [Restraint.Brake] },
+            "short and oily" => SampleRequests.AxleNut with
             {
                 HeldBy = null,
                 VehicleMass = null,
@@ -33,7 +33,7 @@ public static class CrossCheckTests
                 Overlap = Length.FromMillimeters(400),
                 Surface = "oily",
             },
-            "corners" => Asked.BareBar with
+            "corners" => SampleRequests.BareBar with
             {
                 Thread = ThreadCatalog.Named("M12"),
                 AcrossFlats = Length.FromMillimeters(18),
@@ -48,7 +48,7 @@ public static class CrossCheckTests
                 Drive = "1/2",
                 Bar = Length.FromMillimeters(600),
             },
-            _ => Asked.BareBar with { Thread = ThreadCatalog.Named("M10"), Grade = "8.8", BookTorque = Torque.FromNewtonMeters(70) },
+            _ => SampleRequests.BareBar with { Thread = ThreadCatalog.Named("M10"), Grade = "8.8", BookTorque = Torque.FromNewtonMeters(70) },
         });
         CrossCheck drawn = CrossCheck.Of(assessment, Draws, 3)!;
         double[] judged = RandomPull.Ends(assessment.Judgement.Shares);
@@ -64,8 +64,8 @@ public static class CrossCheckTests
     [Fact]
     public static void A_nut_that_has_shown_something_is_not_drawn()
     {
-        LooseningAssessment held = Asked.Judged(Asked.AxleNut with { Held = Torque.FromNewtonMeters(500) });
+        LooseningAssessment held = SampleRequests.Judged(SampleRequests.AxleNut with { Held = Torque.FromNewtonMeters(500) });
         Assert.Contains("leave out", Assert.Throws<InputException>(() => CrossCheck.Of(held, 10, 1)).Message, StringComparison.Ordinal);
-        Assert.Null(CrossCheck.Of(Asked.Judged(Asked.AxleNut with { Tube = null, Overlap = null, Bar = null, BarDiameter = null }), 10, 1));
+        Assert.Null(CrossCheck.Of(SampleRequests.Judged(SampleRequests.AxleNut with { Tube = null, Overlap = null, Bar = null, BarDiameter = null }), 10, 1));
     }
 }

@@ -15,7 +15,7 @@ namespace Leverage.Tests.Assessments;
 public sealed class DefaultsTests
 {
     /// <summary>Everything said that can be said.</summary>
-    private static readonly LooseningRequest Full = Asked.AxleNut with
+    private static readonly LooseningRequest Full = SampleRequests.AxleNut with
     {
         Grade = "10.9",
         Friction = 0.12,
@@ -81,7 +81,7 @@ public sealed class DefaultsTests
     public void Without_a_bar_the_answer_is_the_length_needed()
     {
         LooseningAssessment assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(
-            Asked.AxleNut with { Bar = null, BarDiameter = null, Tube = null, Overlap = null }));
+            SampleRequests.AxleNut with { Bar = null, BarDiameter = null, Tube = null, Overlap = null }));
         Assert.Null(assessment.Lever);
         Assert.Null(assessment.Release);
         Near.Equal(630.2e3 / 484.634, assessment.NeededLikely.Millimeters, 1e-4);
@@ -90,21 +90,21 @@ public sealed class DefaultsTests
     [Fact]
     public void Without_a_drive_the_bar_s_bending_is_judged_only_when_its_diameter_is_given()
     {
-        LooseningRequest bare = Asked.BareBar with { BarDiameter = null };
+        LooseningRequest bare = SampleRequests.BareBar with { BarDiameter = null };
         Assert.Contains("bar bending not judged (its diameter is not given)", Assumed(bare));
-        Assert.Empty(Asked.Judged(bare).Links);
-        Assert.Single(Asked.Judged(Asked.BareBar).Links);
+        Assert.Empty(SampleRequests.Judged(bare).Links);
+        Assert.Single(SampleRequests.Judged(SampleRequests.BareBar).Links);
     }
 
     [Fact]
     public void A_hexagon_the_tables_do_not_know_is_left_out_and_told() => Assert.Contains(
-        "hexagon not judged (its width is not given)", Assumed(Asked.BareBar));
+        "hexagon not judged (its width is not given)", Assumed(SampleRequests.BareBar));
 
     [Fact]
     public void A_thread_whose_face_is_in_no_table_is_told()
     {
         ScrewThread odd = Threads.AnyThread.All.First(thread => !HexagonCatalog.Bearing(thread).FromTables);
-        Assert.Contains("bearing face 1.25 × diameter (not in the tables for this size)", Assumed(Asked.BareBar with { Thread = odd }));
+        Assert.Contains("bearing face 1.25 × diameter (not in the tables for this size)", Assumed(SampleRequests.BareBar with { Thread = odd }));
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public sealed class DefaultsTests
     [Fact]
     public void A_tool_a_size_over_holds_the_corners_less()
     {
-        double Corners(double? toolMm) => Asked.Judged(Asked.AxleNut with { ToolSize = toolMm is { } mm ? Length.FromMillimeters(mm) : null })
+        double Corners(double? toolMm) => SampleRequests.Judged(SampleRequests.AxleNut with { ToolSize = toolMm is { } mm ? Length.FromMillimeters(mm) : null })
             .Links.Single(link => link.Limit.Kind == LinkKind.Corners).Limit.LimitNmm;
         Assert.Equal(Corners(null), Corners(36));
         Assert.InRange(Corners(38) / Corners(36), 0.1, 0.9);
@@ -142,7 +142,7 @@ public sealed class DefaultsTests
     [InlineData(null, "used")]
     public void A_state_that_is_not_said_is_the_usual_one_of_its_place(string? on, string state)
     {
-        LooseningSetup setup = LooseningDefaults.Complete(Asked.AxleNut with { On = on, Condition = null });
+        LooseningSetup setup = LooseningDefaults.Complete(SampleRequests.AxleNut with { On = on, Condition = null });
         Assert.Equal(state, setup.Fastener.Condition.Key);
         Assert.Contains(setup.Assumed, one => one.Kind == AssumptionKind.Condition && one.Name == state);
     }

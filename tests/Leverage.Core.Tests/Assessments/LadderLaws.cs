@@ -53,7 +53,7 @@ public sealed class LadderLaws
         LadderStep[] figured = [.. Moves(nut, condition, way).Where(step => step.ComesLooseBy is not null)];
         Assert.All(figured.Zip(figured.Skip(1)), pair =>
         {
-            Assert.True(pair.Second.ComesLooseBy >= pair.First.ComesLooseBy + (pair.Second.Key == "soak" ? -1e-9 : LadderRank.Alike));
+            Assert.True(pair.Second.ComesLooseBy >= pair.First.ComesLooseBy + (pair.Second.Key == "soak" ? -1e-9 : LadderRank.LeastGain));
             Assert.True(pair.Second.BreaksBy >= pair.First.BreaksBy);
         });
         Assert.All(figured, step => Assert.InRange(step.ComesLooseBy!.Value + step.BreaksBy!.Value, 0, 1 + 1e-3));
@@ -123,7 +123,7 @@ public sealed class LadderLaws
             string[] keys = [.. assessment.Moves.Where(step => step.Move is { Joint: null }).Select(step => step.Key)];
             bool rusty = condition is "rusted" or "heat-rusted";
             LadderStep? first = assessment.Moves.FirstOrDefault(step => step.ComesLooseBy is not null);
-            Assert.Equal(rusty && !(first is { Key: not "soak" } && first.ComesLooseBy >= 1 - LadderRank.Alike && first.Setup!.Fastener.Soaked == false), keys.Contains("soak"));
+            Assert.Equal(rusty && !(first is { Key: not "soak" } && first.ComesLooseBy >= 1 - LadderRank.LeastGain && first.Setup!.Fastener.Soaked == false), keys.Contains("soak"));
             Assert.DoesNotContain(keys.TakeWhile(key => key != "soak"), key => rusty && keys.Contains("soak") && key is not ("seat-socket" or "ring"));
             Assert.All(assessment.Moves.Where(step => step.Key == "soak" && step.ComesLooseBy is not null), soak =>
                 Assert.True(soak.ComesLooseBy >= first!.ComesLooseBy));

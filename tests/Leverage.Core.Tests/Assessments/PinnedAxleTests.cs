@@ -12,7 +12,7 @@ namespace Leverage.Tests.Assessments;
 public sealed class PinnedAxleTests
 {
     private const double Share = 1e-3;
-    private static readonly LooseningAssessment Axle = Asked.Judged(Asked.AxleNut);
+    private static readonly LooseningAssessment Axle = SampleRequests.Judged(SampleRequests.AxleNut);
 
     public static TheoryData<string, double> AxleFigures => new()
     {
@@ -60,7 +60,7 @@ public sealed class PinnedAxleTests
     [InlineData(HeatedPart.Nut, 630.2)]
     [InlineData(HeatedPart.Housing, 920.40)] // 630.2 + 460·0.88316·0.71434, rise 2.4219·100/1.23901/273.64
     public void Heat_moves_the_likely_torque_by_the_clamp_it_takes_or_adds(HeatedPart part, double nm) =>
-        Near.Equal(nm, Asked.Judged(Asked.AxleNut with { Heat = part, HeatedBy = TemperatureDelta.FromKelvins(100) }).Nut.LikelyNmm / 1000, Share);
+        Near.Equal(nm, SampleRequests.Judged(SampleRequests.AxleNut with { Heat = part, HeatedBy = TemperatureDelta.FromKelvins(100) }).Nut.LikelyNmm / 1000, Share);
 
     private static double AxleFigure(string figure) => figure switch
     {

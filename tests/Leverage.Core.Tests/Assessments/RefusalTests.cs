@@ -105,7 +105,7 @@ public sealed class RefusalTests
     public void What_does_not_go_together_is_refused_with_the_cure(string line, Func<LooseningRequest, LooseningRequest> wrong)
     {
         ArgumentNullException.ThrowIfNull(wrong);
-        Assert.Equal(line, Assert.Throws<InputException>(() => Asked.Judged(wrong(Asked.AxleNut))).Line);
+        Assert.Equal(line, Assert.Throws<InputException>(() => SampleRequests.Judged(wrong(SampleRequests.AxleNut))).Line);
     }
 
     [Theory]
@@ -119,27 +119,27 @@ public sealed class RefusalTests
     {
         LooseningRequest wrong = what switch
         {
-            "condition" => Asked.AxleNut with { Condition = name },
-            "stance" => Asked.AxleNut with { Stance = name },
-            "drive" => Asked.AxleNut with { Drive = name },
-            "surface" => Asked.AxleNut with { Surface = name },
-            "grade" => Asked.AxleNut with { Grade = name },
-            _ => Asked.AxleNut with { Ground = name },
+            "condition" => SampleRequests.AxleNut with { Condition = name },
+            "stance" => SampleRequests.AxleNut with { Stance = name },
+            "drive" => SampleRequests.AxleNut with { Drive = name },
+            "surface" => SampleRequests.AxleNut with { Surface = name },
+            "grade" => SampleRequests.AxleNut with { Grade = name },
+            _ => SampleRequests.AxleNut with { Ground = name },
         };
-        Assert.Contains(near, Assert.Throws<InputException>(() => Asked.Judged(wrong)).Line, StringComparison.Ordinal);
+        Assert.Contains(near, Assert.Throws<InputException>(() => SampleRequests.Judged(wrong)).Line, StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_question_about_a_tube_needs_one() => Assert.Equal(
         "tube: this question needs a bar and a tube. Write: bar 600mm tube 33.7x3.2x1000mm",
-        Assert.Throws<InputException>(() => SlipDefaults.Complete(Asked.AxleNut with { Tube = null, Overlap = null })).Line);
+        Assert.Throws<InputException>(() => SlipDefaults.Complete(SampleRequests.AxleNut with { Tube = null, Overlap = null })).Line);
 
     [Theory]
     [InlineData("M24x1.5", "9.8")]
     [InlineData("M27", "A2-70")]
     public void A_grade_without_figures_at_the_size_is_refused(string thread, string grade) => Assert.Contains(
         $"grade {grade} has no figures at ",
-        Assert.Throws<InputException>(() => Asked.Judged(Asked.AxleNut with { Thread = ThreadCatalog.Named(thread), Grade = grade })).Line,
+        Assert.Throws<InputException>(() => SampleRequests.Judged(SampleRequests.AxleNut with { Thread = ThreadCatalog.Named(thread), Grade = grade })).Line,
         StringComparison.Ordinal);
 
     private static Length Mm(double mm) => Length.FromMillimeters(mm);

@@ -64,7 +64,7 @@ public sealed class TurnTests
     public void A_snug_pull_by_hand_scatters_by_root_six_either_way()
     {
         TighteningAssessment wrench = Assess(10, 5);
-        TighteningAssessment hand = TighteningAssessor.Assess(wrench.Setup with { SnugByHand = true });
+        TighteningAssessment hand = TighteningAssessor.Assess(wrench.Setup with { Request = wrench.Setup.Request with { SnugByHand = true } });
         double first = wrench.Result.FirstStage.Likely.Newtons;
         double turned = wrench.Result.End.Likely.Newtons - first;
         Near.Equal(first / Math.Sqrt(6) + turned, hand.Result.End.Low.Newtons);

@@ -87,9 +87,9 @@ public sealed class FieldListTests
     private static void ReadBack<TRequest>(IReadOnlyList<Field<TRequest>> fields, string name, TRequest empty)
     {
         Field<TRequest> field = fields.Named(name);
-        Assert.False(field.IsSaid(empty));
+        Assert.False(field.IsSet(empty));
         TRequest said = field.Read(empty, field.Kind.Example);
-        Assert.True(field.IsSaid(said));
+        Assert.True(field.IsSet(said));
         string text = field.Text(said)!;
         Assert.Equal(text, field.Text(field.Read(empty, text)));
         Assert.Equal(text, field.Text(field.Filled(empty, said)));

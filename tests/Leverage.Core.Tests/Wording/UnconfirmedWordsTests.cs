@@ -62,7 +62,7 @@ public sealed class UnconfirmedWordsTests
     {
         foreach (TableRow row in TableCatalog.Tables["handles"].Rows)
         {
-            var request = Asked.AxleNut with { Drive = row.Key, BarDiameter = null, Overlap = null };
+            var request = SampleRequests.AxleNut with { Drive = row.Key, BarDiameter = null, Overlap = null };
             string assumed = AssumedWords.Brief(LooseningDefaults.Complete(request with { Tube = request.Tube! with { Outside = null, Wall = null, Bore = UnitsNet.Length.FromMillimeters(60) } }).Assumed, UnitStyle.Metric);
             Assert.Contains($"bar {UnitStyle.Trim(row.Number("diameter_mm"), 1)} mm*", assumed, StringComparison.Ordinal);
             Assert.Contains("bar yield 900 MPa*", assumed, StringComparison.Ordinal);
@@ -102,7 +102,7 @@ public sealed class UnconfirmedWordsTests
     {
         try
         {
-            return Asked.Judged(request);
+            return SampleRequests.Judged(request);
         }
         catch (InputException)
         {

@@ -30,7 +30,7 @@ public sealed class PickerTests
         {
             Assert.NotEqual(Verdict.Stop, pick.Verdict);
             double best = safe.Max(one => one.Judgement.ComesLoose);
-            Assert.InRange(pick.SetUps[0].Assessment.Judgement.ComesLoose, best - 2 * LadderRank.Alike, best + 1e-9);
+            Assert.InRange(pick.SetUps[0].Assessment.Judgement.ComesLoose, best - 2 * LadderRank.LeastGain, best + 1e-9);
         }
     }
 

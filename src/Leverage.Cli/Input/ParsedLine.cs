@@ -6,13 +6,13 @@ using Leverage.Wording;
 namespace Leverage.Cli.Input;
 
 /// <summary>What was given on the command line.</summary>
-internal sealed class Given
+internal sealed class ParsedLine
 {
     private readonly ParseResult _result;
     private readonly CommonOptions _common;
 
     /// <summary>The texts of a parse without errors.</summary>
-    internal Given(ParseResult result, CommonOptions common) => (_result, _common) = (result, common);
+    internal ParsedLine(ParseResult result, CommonOptions common) => (_result, _common) = (result, common);
 
     /// <summary>Whether files may be replaced.</summary>
     internal bool ForceWrite => _common.ForceWrite.IsIn(_result);

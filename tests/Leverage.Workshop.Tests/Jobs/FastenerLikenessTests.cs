@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Leverage.Workshop.Tests.Jobs;
 
 /// <summary>Which fasteners of a job share one choice of set-up.</summary>
-public static class AlikeTests
+public static class FastenerLikenessTests
 {
     [Fact]
     public static void Fasteners_that_differ_only_in_name_and_refitting_are_alike() =>
@@ -26,7 +26,7 @@ public static class AlikeTests
         Assert.Equal(Of(100, "stand-pull", held: [Restraint.Brake]), Of(100, "stand-pull", held: [Restraint.Brake]));
     }
 
-    private static Alike Of(double torqueNm, string stance, string name = "nut", Restraint[]? held = null) => Alike.Of(
+    private static FastenerLikeness Of(double torqueNm, string stance, string name = "nut", Restraint[]? held = null) => FastenerLikeness.Of(
         new JobFastener { Name = name, BookTorque = Torque.FromNewtonMeters(torqueNm), Stances = [stance] },
         held is null ? null : new WheelHold(new LooseningRequest { HeldBy = held, VehicleMass = Mass.FromKilograms(1200) }, []), new NutHistory(null, []));
 }

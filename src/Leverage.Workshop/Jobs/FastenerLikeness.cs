@@ -3,10 +3,10 @@ using Leverage.Requests;
 namespace Leverage.Workshop.Jobs;
 
 /// <summary>Everything the choice of a set-up depends on: fasteners that agree in it, to the last digit, are alike.</summary>
-internal sealed record Alike(JobFastener Fastener, string Stances, LooseningRequest? Hold, string By, string Came)
+internal sealed record FastenerLikeness(JobFastener Fastener, string Stances, LooseningRequest? Hold, string By, string Came)
 {
     /// <summary>What a fastener's choice depends on; lists become words, which compare by what they say.</summary>
-    internal static Alike Of(JobFastener fastener, WheelHold? hold, NutHistory history) => new(
+    internal static FastenerLikeness Of(JobFastener fastener, WheelHold? hold, NutHistory history) => new(
         fastener with
         {
             Name = "",

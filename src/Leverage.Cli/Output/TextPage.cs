@@ -5,7 +5,7 @@ using Leverage.Wording;
 namespace Leverage.Cli.Output;
 
 /// <summary>An answer in words as it is laid out on a terminal: 80 columns, the same bytes wherever it goes.</summary>
-internal sealed class Page
+internal sealed class TextPage
 {
     /// <summary>Columns of the smallest usual terminal.</summary>
     internal const int Width = 80;
@@ -21,13 +21,13 @@ internal sealed class Page
     private readonly Ink _ink;
 
     /// <summary>A page on a writer.</summary>
-    internal Page(TextWriter text, bool colour) => (_text, _ink) = (text, new Ink(colour));
+    internal TextPage(TextWriter text, bool colour) => (_text, _ink) = (text, new Ink(colour));
 
     /// <summary>Whether what is written takes more than one screen.</summary>
-    internal static bool Overflows(Action<Page> write)
+    internal static bool Overflows(Action<TextPage> write)
     {
         var text = new StringWriter();
-        write(new Page(text, colour: false));
+        write(new TextPage(text, colour: false));
         return text.ToString().Count(letter => letter == '\n') > Screen;
     }
 

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Leverage.Tests.Assessments;
 
 /// <summary>Requests the tests start from.</summary>
-internal static class Asked
+internal static class SampleRequests
 {
     /// <summary>The example of the documentation: a rusted axle nut, a tube on the bar, brake and chock.</summary>
     internal static LooseningRequest AxleNut { get; } = new()
