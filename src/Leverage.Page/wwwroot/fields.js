@@ -1,9 +1,9 @@
 // Fields made from the core's list: number and unit, steppers, choices, boxes, each with its label, help and refusal.
 import { make } from "./dom.js";
+import { read, split, spoken } from "./quantities.js";
 
 /** Letters of an assumption that its field has room for. */
 const short = 12;
-const spoken = { "ft-lb": "lbf·ft", Nm: "N·m", "kgf-m": "kgf·m", deg: "°" };
 
 /** A form of fields. `changed(name, resting)` is called at every change. */
 export class Form {
@@ -97,22 +97,6 @@ export class Form {
     this.hideIdle();
     this.changed(name, resting);
   }
-}
-
-/** A quantity as it is read, not typed. */
-function read(text, units) {
-  const parts = split(text, units);
-  return parts?.unit ? `${parts.number}${/deg|%/.test(parts.unit) ? "" : " "}${spoken[parts.unit] ?? parts.unit}` : text;
-}
-
-/** Number and unit of a text, the unit one of those offered; null where the text is something else. */
-export function split(value, units) {
-  const match = /^\s*([-+]?[\d.,/ ]*\d)\s*(\D*)$/.exec(value);
-  if (!match) return null;
-  const unit = match[2].trim();
-  if (unit === "") return { number: match[1].trim(), unit: null };
-  const known = units.find(each => each.toLowerCase() === unit.toLowerCase());
-  return known ? { number: match[1].trim(), unit: known } : null;
 }
 
 function number(form, line, id, described) {

@@ -1,6 +1,7 @@
 // What goes over the bar: nothing, a tube by outside, wall and length, or a jack handle by its length.
 import { make } from "./dom.js";
-import { Form, split } from "./fields.js";
+import { Form } from "./fields.js";
+import { split } from "./quantities.js";
 
 const lengths = ["mm", "in", "cm", "m"];
 const line = (name, label, step, example, help = "") => ({ name, group: "size", label, help, kind: "number", units: lengths, choices: [], needs: [], leftOut: "", step, example });
