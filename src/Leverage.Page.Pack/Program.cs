@@ -1,6 +1,9 @@
 using System.Globalization;
+using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace Leverage.Page.Pack;
 
@@ -32,6 +35,7 @@ internal static class Program
             Directory.Delete(to, recursive: true);
         }
 
+        WriteFields(from);
         List<string> names = [.. Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories)
             .Select(path => Path.GetRelativePath(from, path).Replace('\\', '/'))
             .Where(name => !Left.Contains(Path.GetExtension(name)) && name is not ("sw.js" or "single.js"))
@@ -55,6 +59,21 @@ internal static class Program
             $"page {version}: {names.Count} files, {names.Sum(name => OverTheWire(Path.Combine(to, name))) / 1e6:0.00} MB over the wire; leverage.html {Size(single) / 1e6:0.00} MB"));
     }
 
+    /// <summary>What the page can ask never changes: it is written here once, as working it out anew would take a quarter of a start.</summary>
+    private static void WriteFields(string folder)
+    {
+        byte[] fields = JsonSerializer.SerializeToUtf8Bytes(FieldList.All(), FieldsJson.Default.PageFields);
+        string path = Path.Combine(folder, "fields.json");
+        File.WriteAllBytes(path, fields);
+        using (var packed = new BrotliStream(File.Create(path + ".br"), CompressionLevel.SmallestSize))
+        {
+            packed.Write(fields);
+        }
+
+        using var zipped = new GZipStream(File.Create(path + ".gz"), CompressionLevel.SmallestSize);
+        zipped.Write(fields);
+    }
+
     private static void Copy(string from, string to, string name)
     {
         string target = Path.Combine(to, name);
@@ -73,3 +92,8 @@ internal static class Program
 
     private static long Size(string path) => new FileInfo(path).Length;
 }
+
+/// <summary>JSON of what can be asked.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(PageFields))]
+internal sealed partial class FieldsJson : JsonSerializerContext;

@@ -6,10 +6,6 @@ namespace Leverage.Page;
 /// <summary>What the page's scripts may call: text in, JSON out, a refusal as JSON too.</summary>
 internal static partial class Door
 {
-    /// <summary>What can be asked: fields, choices and examples.</summary>
-    [JSExport]
-    internal static string Fields() => Replies.Fields();
-
     /// <summary>Will it come, is it safe, what next: the answer to a query.</summary>
     [JSExport]
     internal static string Loosen(string query) => Replies.Loosen(query);

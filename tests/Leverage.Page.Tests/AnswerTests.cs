@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Leverage.Page.Asking;
+using Leverage.Page.Pack;
 using Microsoft.Playwright;
 
 namespace Leverage.Page.Tests;

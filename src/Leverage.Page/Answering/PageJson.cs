@@ -1,7 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Leverage.Page.Asking;
 using Leverage.Page.Lesson;
 using Leverage.Page.Looking;
 using Leverage.Page.Opening;
@@ -14,7 +13,6 @@ namespace Leverage.Page.Answering;
 [JsonSerializable(typeof(PageAnswer))]
 [JsonSerializable(typeof(SketchAnswer))]
 [JsonSerializable(typeof(Refused))]
-[JsonSerializable(typeof(PageFields))]
 [JsonSerializable(typeof(OpenedPieces))]
 [JsonSerializable(typeof(OpenedText[]))]
 [JsonSerializable(typeof(LessonAnswer))]

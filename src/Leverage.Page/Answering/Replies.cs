@@ -14,9 +14,6 @@ namespace Leverage.Page.Answering;
 /// <summary>From what the page says to JSON of the answer; a refusal is JSON too, and no exception leaves here.</summary>
 internal static class Replies
 {
-    /// <summary>Fields, choices and examples.</summary>
-    internal static string Fields() => Guarded(() => Json(FieldList.All(), PageJson.Shared.PageFields));
-
     /// <summary>The answer to a loosening.</summary>
     internal static string Loosen(string query) => Guarded(() =>
     {

@@ -1,10 +1,15 @@
 // The core, compiled for the browser: every figure and every sentence of the page comes from here.
 
+const parts = globalThis.leverageParts;
 let door;
 
+/** Core and questions are under way at once, while the rest of the page is still being read. */
+export const started = start();
+export const questions = (parts ? parts.response("fields.json") : fetch("fields.json")).then(response => response.json());
+for (const each of [started, questions]) each.catch(() => {});
+
 /** Starts the core; the single file hands its parts out itself. */
-export async function startCore() {
-  const parts = globalThis.leverageParts;
+async function start() {
   const { dotnet } = await import(parts ? parts.url("_framework/dotnet.js") : "./_framework/dotnet.js");
   let host = dotnet.withDiagnosticTracing(false);
   if (parts) host = host.withResourceLoader((type, name) => type === "dotnetjs" ? parts.url(`_framework/${name}`) : parts.response(`_framework/${name}`));

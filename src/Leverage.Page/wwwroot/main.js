@@ -1,6 +1,6 @@
 // Starts the page: the core, the views, the address.
 import { $, make } from "./dom.js";
-import { startCore, ask } from "./core.js";
+import { questions, started } from "./core.js";
 import * as address from "./address.js";
 import { loosenView } from "./loosen.js";
 import { tightenView } from "./tighten.js";
@@ -73,8 +73,7 @@ function ready() {
 let lists;
 try {
   // The letters first: what is shown then stays where it is.
-  await Promise.all([startCore(), ...["1rem", "700 1rem"].map(size => document.fonts.load(`${size} "Leverage Sans"`).catch(() => null))]);
-  lists = ask("Fields");
+  [lists] = await Promise.all([questions, started, ...["1rem", "700 1rem"].map(size => document.fonts.load(`${size} "Leverage Sans"`).catch(() => null))]);
   document.addEventListener("click", follow);
   addEventListener("popstate", show);
   addEventListener("hashchange", show);

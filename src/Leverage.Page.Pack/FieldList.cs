@@ -1,7 +1,8 @@
+using Leverage.Page.Asking;
 using Leverage.Requests;
 using Leverage.Tables;
 
-namespace Leverage.Page.Asking;
+namespace Leverage.Page.Pack;
 
 /// <summary>One name that may be chosen, and what it means.</summary>
 internal sealed record Choice(string Key, string Words);
