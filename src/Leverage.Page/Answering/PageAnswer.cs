@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Leverage.Assessments;
 using Leverage.Wording;
 
@@ -74,15 +73,15 @@ internal sealed record TubeFigures(
     string OverlapWords,
     string SafeWords);
 
-/// <summary>One curve of force against length; no number where the limit does not exist.</summary>
-internal sealed record CurveLine(string Name, [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> ForceN);
+/// <summary>One curve of force against length, as the text of a list of numbers; null where the limit does not exist.</summary>
+internal sealed record CurveLine(string Name, string ForceN);
 
-/// <summary>Force of the hands against length of the lever, with the limits that come first.</summary>
+/// <summary>Force of the hands against length of the lever, with the limits that come first. Each curve is the text of a list of numbers.</summary>
 internal sealed record WindowFigures(
-    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> ReachMm,
-    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedLowN,
-    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedLikelyN,
-    [property: JsonConverter(typeof(Tenths))] IReadOnlyList<double> NeedHighN,
+    string ReachMm,
+    string NeedLowN,
+    string NeedLikelyN,
+    string NeedHighN,
     double HandLowN,
     double HandLikelyN,
     double HandHighN,

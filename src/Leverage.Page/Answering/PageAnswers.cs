@@ -10,7 +10,10 @@ namespace Leverage.Page.Answering;
 /// <summary>Lays an assessment out for the page: the answer of the command line, and words and figures of it.</summary>
 internal static class PageAnswers
 {
+    /// <summary>Every third point of those the printed chart has is drawn.</summary>
     private const int Step = 3;
+
+    /// <summary>Limits drawn at most.</summary>
     private const int Limits = 3;
 
     /// <summary>The answer.</summary>
@@ -75,14 +78,14 @@ internal static class PageAnswers
         ForceWindow w = WindowMaker.Of(a);
         double top = Ticks.Top(Math.Max(1.9 * w.HandHighN, 1.1 * a.Nut.LikelyNmm / (w.YourReachMm ?? a.NeededLikely.Millimeters)));
         return new WindowFigures(
-            Drawn(w.ReachMm),
-            Drawn(w.NeedLowN),
-            Drawn(w.NeedLikelyN),
-            Drawn(w.NeedHighN),
+            Tenths.Of(w.ReachMm, Step),
+            Tenths.Of(w.NeedLowN, Step),
+            Tenths.Of(w.NeedLikelyN, Step),
+            Tenths.Of(w.NeedHighN, Step),
             w.HandLowN,
             w.HandLikelyN,
             w.HandHighN,
-            [.. First(w, top).Select(limit => new CurveLine(PartWords.Name(limit.Link, units), Drawn(limit.ForceN)))],
+            [.. First(w, top).Select(limit => new CurveLine(PartWords.Name(limit.Link, units), Tenths.Of(limit.ForceN, Step)))],
             w.YourReachMm,
             top,
             Ticks.Of(w.ReachMm[0], w.ReachMm[^1], units.IsUs ? 25.4 : 1000),
@@ -92,18 +95,6 @@ internal static class PageAnswers
             w.NoLengthHelps is { } part ? $"No length helps: the {PartWords.Name(part, units)} breaks first."
                 : w.Works is { } works ? $"Works from {units.Reach(Length.FromMillimeters(works.FromMm))} to {units.Reach(Length.FromMillimeters(works.ToMm))}."
                 : "No length on this chart works.");
-    }
-
-    /// <summary>The points of a curve that are drawn: every third of those the printed chart has.</summary>
-    private static double[] Drawn(IReadOnlyList<double> curve)
-    {
-        double[] drawn = new double[(curve.Count + Step - 1) / Step];
-        for (int i = 0; i < drawn.Length; i++)
-        {
-            drawn[i] = curve[Step * i];
-        }
-
-        return drawn;
     }
 
     /// <summary>The limits on the chart that come first where the lever ends, or at its longest without one. Each falls with the length.</summary>

@@ -18,14 +18,14 @@ internal static class Replies
     internal static string Loosen(string query) => Guarded(() =>
     {
         var said = Said.Of(query);
-        return Json(PageAnswers.Of(said, Loosening.Assess(Address.Read(said))), PageJson.Shared.PageAnswer);
+        return Json(PageAnswers.Of(said, Loosening.Assess(Address.Read(said))), AnswerPageJson.Default.PageAnswer);
     });
 
     /// <summary>The verdict's line and the pictures in view, for the frames of a drag.</summary>
     internal static string Sketch(string query, bool chart) => Guarded(() =>
     {
         var said = Said.Of(query);
-        return Json(PageAnswers.Sketch(said, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Address.Read(said))), chart), PageJson.Shared.SketchAnswer);
+        return Json(PageAnswers.Sketch(said, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Address.Read(said))), chart), AnswerPageJson.Default.SketchAnswer);
     });
 
     /// <summary>What to set.</summary>

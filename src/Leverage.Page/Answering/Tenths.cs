@@ -1,14 +1,13 @@
 using System.Buffers.Text;
-using System.Text.Json;
-using System.Text.Json.Serialization;
+using System.Text;
 
 namespace Leverage.Page.Answering;
 
 /// <summary>
-/// Writes the numbers of a curve to a tenth, finer than a screen shows, and none as null. A curve has hundreds of them, and their
-/// shortest exact digits cost most of a frame.
+/// Numbers of a curve as the text of a list, to a tenth, finer than a screen shows. A curve has many, and their shortest exact
+/// digits would cost most of a frame.
 /// </summary>
-internal sealed class Tenths : JsonConverter<IReadOnlyList<double>>
+internal static class Tenths
 {
     /// <summary>Letters of the longest number, with its comma.</summary>
     private const int Longest = 14;
@@ -16,31 +15,30 @@ internal sealed class Tenths : JsonConverter<IReadOnlyList<double>>
     /// <summary>Past this nothing is drawn.</summary>
     private const double Most = 1e8;
 
-    /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, IReadOnlyList<double> value, JsonSerializerOptions options)
+    /// <summary>The first number of a list, and of the others one in so many.</summary>
+    /// <param name="numbers">The numbers, 0 and above; what is not finite becomes null.</param>
+    /// <param name="step">How many to go on each time, 1 and above.</param>
+    /// <returns>"[12.3,14.0,null]".</returns>
+    internal static string Of(IReadOnlyList<double> numbers, int step)
     {
-        byte[] text = new byte[2 + Longest * value.Count];
+        byte[] text = new byte[2 + Longest * numbers.Count];
         text[0] = (byte)'[';
         int at = 1;
-        foreach (double each in value)
+        for (int i = 0; i < numbers.Count; i += step)
         {
             if (at > 1)
             {
                 text[at++] = (byte)',';
             }
 
-            at += Number(text.AsSpan(at), each);
+            at += Write(text.AsSpan(at), numbers[i]);
         }
 
         text[at++] = (byte)']';
-        writer.WriteRawValue(text.AsSpan(0, at), skipInputValidation: true);
+        return Encoding.ASCII.GetString(text, 0, at);
     }
 
-    /// <inheritdoc/>
-    public override IReadOnlyList<double> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        throw new NotSupportedException("A curve goes to the page and never comes back.");
-
-    private static int Number(Span<byte> text, double number)
+    private static int Write(Span<byte> text, double number)
     {
         if (!double.IsFinite(number))
         {

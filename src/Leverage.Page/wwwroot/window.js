@@ -26,7 +26,7 @@ export function windowChart({ drag, rest }) {
 }
 
 function draw(root, words, key, reply, values, { drag, rest }) {
-  const w = reply.window;
+  const w = curves(reply.window);
   const width = drawingWidth();
   const height = width < 600 ? 330 : 340;
   const box = { left: 52, right: width - 14, top: 26, bottom: height - 46 };
@@ -65,6 +65,12 @@ function draw(root, words, key, reply, values, { drag, rest }) {
   key.replaceChildren(swatch("var(--rust)", "the nut needs"), swatch("var(--hand)", "your hands"), ...w.limits.map((limit, i) => dashed(dashes[i], `${limit.name} breaks`)));
   key.dataset.names = names;
 }
+
+/** The window with its curves as lists of numbers: they come as text. */
+const curves = w => ({
+  ...w, ...Object.fromEntries(["reachMm", "needLowN", "needLikelyN", "needHighN"].map(name => [name, JSON.parse(w[name])])),
+  limits: w.limits.map(limit => ({ ...limit, forceN: JSON.parse(limit.forceN) })),
+});
 
 const dashes = ["none", "10 5", "3 4"];
 
