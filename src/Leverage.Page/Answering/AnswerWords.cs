@@ -25,7 +25,7 @@ internal static class AnswerWords
             moves,
             WatchWords.Of(a, units),
             NotJudgedWords.Of(a),
-            [.. a.Setup.Assumed.Select(one => Assumed(one, a, units))],
+            AssumedWords.Of(a.Setup.Assumed, units),
             Cautions.Of(a));
     }
 
@@ -41,11 +41,6 @@ internal static class AnswerWords
     /// <summary>Beside the verdict's word: why not, or the chances where nothing speaks against it but the nut.</summary>
     internal static string Sentence(LooseningAssessment a, UnitStyle units) =>
         VerdictWords.Sentence(a.Verdict == Assessments.Verdict.Short && a.Lever is not null ? ChanceWords.Of(a) : Reasons.Why(a, units));
-
-    /// <summary>An assumption; the stance in its own words, as nobody types its name here.</summary>
-    private static string Assumed(Assumption one, LooseningAssessment a, UnitStyle units) => one.Kind == AssumptionKind.Stance
-        ? a.Setup.Hands.Stance.Words + UnconfirmedWords.MarkOf(one.Status)
-        : AssumedWords.Of([one], units)[0];
 
     private static LinkLine Link(LooseningAssessment a, JudgedLink link, bool weakest, UnitStyle units)
     {

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FsCheck;
 using FsCheck.Fluent;
+using Leverage.Page.Asking;
 using Leverage.Page.Pack;
 
 namespace Leverage.Hostile.Tests.Generated;
