@@ -67,6 +67,23 @@ public sealed class HandTests(Browsed browser) : IClassFixture<Browsed>, IAsyncD
     }
 
     [Fact]
+    public async Task While_a_drag_goes_on_no_old_move_or_answer_stands_beside_the_new_verdict()
+    {
+        IPage page = await browser.Open($"#loosen?{PageUnderTest.Example}");
+        LocatorBoundingBoxResult grip = await Shown(page, "[data-handle='swing of the bar'] .grip");
+        await page.Mouse.MoveAsync(grip.X + grip.Width / 2, grip.Y + grip.Height / 2);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(grip.X - 150, grip.Y + 280, new() { Steps = 5 });
+        await Assertions.Expect(Browsed.Word(page)).ToHaveTextAsync("care");
+        await Assertions.Expect(page.Locator("#next")).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator("#moves.stale, #details.stale")).ToHaveCountAsync(2);
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(page.Locator("#next")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".stale")).ToHaveCountAsync(0);
+        browser.NoComplaint();
+    }
+
+    [Fact]
     public async Task Keys_alone_answer_the_three_questions_move_the_tube_and_reach_every_view()
     {
         IPage page = await browser.Open();

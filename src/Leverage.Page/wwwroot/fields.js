@@ -3,7 +3,7 @@ import { make } from "./dom.js";
 import { read, split, spoken } from "./quantities.js";
 
 /** Letters of an assumption that its field has room for. */
-const short = 12;
+const short = 10;
 
 /** A form of fields. `changed(name, resting)` is called at every change. */
 export class Form {

@@ -73,8 +73,10 @@ export function loosenView(lists) {
   const frame = eachFrame(() => {
     if (!settle()) return;
     const reply = ask("Sketch", queryOf(), chart.inView());
-    if (reply.refusal) return;
+    if (reply.refusal) return refuse(reply.refusal);
     line(reply.words);
+    for (const each of [answer.moves, answer.details]) each.classList.add("stale");
+    for (const each of [side.element, chart.element]) each.classList.remove("stale");
     if (side.inView()) side.show(reply, form.counted());
     if (reply.window) chart.show(reply, form.counted());
   });
