@@ -31,7 +31,7 @@ internal sealed class CheckWords
             page.Space();
         }
 
-        page.Verdict(_a.Verdict, JointLines.Why(result, _units));
+        page.Verdict(_a.Verdict, JointLines.Why(result));
         page.Figure("Usual here", _units.Torque(_a.Usual), "what leverage tighten sets for this joint");
         JointWords.Rest(page, result, _units, brief);
         if (result.Angle is null)

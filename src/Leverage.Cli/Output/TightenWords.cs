@@ -25,7 +25,7 @@ internal sealed class TightenWords
         page.Space();
         JointWords.Table(page, result, _units);
         page.Space();
-        page.Verdict(_a.Verdict, JointLines.Why(result, _units));
+        page.Verdict(_a.Verdict, JointLines.Why(result));
         JointWords.Rest(page, result, _units, brief);
         if (!brief)
         {

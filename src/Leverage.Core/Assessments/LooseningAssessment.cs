@@ -94,9 +94,6 @@ public sealed record LooseningAssessment
     /// <summary>What is let loose; null with no bar.</summary>
     public ReleaseAssessment? Release { get; init; }
 
-    /// <summary>Torque at the nut that twists the bolt or stud off; null where thread or grade is not known.</summary>
-    public Torque? StudGuard { get; init; }
-
     /// <summary>What the heat does; null where nothing is heated.</summary>
     public HeatAssessment? Heat { get; init; }
 
@@ -117,9 +114,6 @@ public sealed record LooseningAssessment
 
     /// <summary>Length of a bar that gives the reach needed at the hard break-loose, square to end.</summary>
     public Length NeededBarHigh => WithGrip(NeededHigh);
-
-    /// <summary>Whether a stud may twist off before the nut moves: the hard break-loose passes what twists it off.</summary>
-    public bool StudMayTwist => StudGuard is { } guard && Nut.HighNmm > guard.NewtonMillimeters;
 
     /// <summary>The weakest link; null with none.</summary>
     public JudgedLink? Weakest => Judgement.Weakest < 0 ? null : Links[Judgement.Weakest];

@@ -2,7 +2,6 @@ using System.Runtime.InteropServices;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
-using UnitsNet;
 
 namespace Leverage.Assessments;
 
@@ -46,7 +45,6 @@ public static class LooseningAssessor
             Hold = hold is null ? null : new HoldAssessment(hold, Roll(setup)),
             Stands = Circumstances.StandsOf(setup, nut, hand, lever),
             Release = ReleaseAssessor.Assess(setup, nut, judgement.StrongPullNmm, lever),
-            StudGuard = nut.StudLimitNmm is { } limit ? Torque.FromNewtonMillimeters(limit) : null,
             Heat = HeatAssessment.Of(setup.Fastener),
         };
     }

@@ -32,9 +32,6 @@ internal abstract class Field(string name, FieldKind kind, string help)
     /// <summary>Its name in words, for a form and for refusals: <c>tube yield</c>.</summary>
     internal string Label => Name.Replace('-', ' ');
 
-    /// <summary>Its name in JSON: <c>tubeYield</c>.</summary>
-    internal string JsonName => string.Concat(Name.Split('-').Select((part, i) => i == 0 ? part : char.ToUpperInvariant(part[0]) + part[1..]));
-
     /// <summary>Help and what is taken when it is left out, as one line.</summary>
     internal string Described => LeftOut is null ? Help : $"{Help} ({LeftOut})";
 

@@ -7,29 +7,15 @@ using Kind = Leverage.Assessments.AssumptionKind;
 namespace Leverage.Wording;
 
 /// <summary>Words of what was taken for granted.</summary>
-public static class AssumedWords
+internal static class AssumedWords
 {
     /// <summary>Each assumption as a phrase.</summary>
-    /// <param name="assumed">The assumptions.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Phrases without a full stop.</returns>
-    public static IReadOnlyList<string> Of(IReadOnlyList<Assumption> assumed, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assumed);
-        ArgumentNullException.ThrowIfNull(style);
-        return [.. assumed.Select(one => Why(one) is { } why ? $"{Marked(one, style)} ({why})" : Marked(one, style))];
-    }
+    internal static IReadOnlyList<string> Of(IReadOnlyList<Assumption> assumed, UnitStyle style) =>
+        [.. assumed.Select(one => Why(one) is { } why ? $"{Marked(one, style)} ({why})" : Marked(one, style))];
 
     /// <summary>The same in short, without the why, for a terminal.</summary>
-    /// <param name="assumed">The assumptions.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One line.</returns>
-    public static string Brief(IReadOnlyList<Assumption> assumed, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assumed);
-        ArgumentNullException.ThrowIfNull(style);
-        return string.Join("; ", assumed.Select(one => Marked(one, style)));
-    }
+    internal static string Brief(IReadOnlyList<Assumption> assumed, UnitStyle style) =>
+        string.Join("; ", assumed.Select(one => Marked(one, style)));
 
     /// <summary>What was assumed and its value: "tube yield 195 MPa".</summary>
     internal static string Plain(Assumption one, UnitStyle style) => one.Value is { } value ? $"{What(one)} {style.Any(value)}" : What(one);

@@ -5,14 +5,11 @@ using Leverage.Levers;
 namespace Leverage.Wording;
 
 /// <summary>The cautions that fit a set-up; the maker's manual always comes first.</summary>
-public static class Cautions
+internal static class Cautions
 {
     /// <summary>The cautions of an assessment.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>One line.</returns>
-    public static string Of(LooseningAssessment assessment)
+    internal static string Of(LooseningAssessment assessment)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         List<string> parts = ["glasses on"];
         if (assessment.Setup.Place is null or { Turns: TurnsWith.Wheel })
         {
@@ -30,9 +27,7 @@ public static class Cautions
     }
 
     /// <summary>How to stand, by the way the hands push.</summary>
-    /// <param name="push">The way.</param>
-    /// <returns>A phrase.</returns>
-    public static string Braced(Push push) => push switch
+    internal static string Braced(Push push) => push switch
     {
         Push.Down => "one foot back, face out of the arc",
         Push.Up => "straight back, lift with the legs",

@@ -4,14 +4,11 @@ using Leverage.Outcomes;
 namespace Leverage.Wording;
 
 /// <summary>Words of chances, in hundreds that sum to 100.</summary>
-public static class ChanceWords
+internal static class ChanceWords
 {
     /// <summary>The chances of an assessment, those that are not 0: "in 100: comes loose 2, stays tight 98".</summary>
-    /// <param name="assessment">The assessment; it must have a lever.</param>
-    /// <returns>One line.</returns>
-    public static string Of(LooseningAssessment assessment)
+    internal static string Of(LooseningAssessment assessment)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         OutcomeShares shares = assessment.Judgement.Shares;
         (string Words, double Share)[] all =
         [
@@ -27,15 +24,29 @@ public static class ChanceWords
 }
 
 /// <summary>Words of what was not judged.</summary>
-public static class NotJudgedWords
+internal static class NotJudgedWords
 {
     /// <summary>What an assessment did not judge.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>Parts, and the hold.</returns>
-    public static IReadOnlyList<string> Of(LooseningAssessment assessment)
+    internal static IReadOnlyList<string> Of(LooseningAssessment assessment)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         bool turns = assessment.Setup.Place is null or { Turns: BreakLoose.TurnsWith.Wheel };
         return [.. assessment.NotJudged.Select(PartWords.Name), .. assessment.Setup.Hold is null && turns ? ["what holds the wheel"] : Array.Empty<string>()];
+    }
+}
+
+/// <summary>Whole hundredths that sum to 100: the largest remainders are rounded up.</summary>
+internal static class Shares
+{
+    /// <summary>Shares as whole hundredths.</summary>
+    internal static int[] Hundreds(IReadOnlyList<double> shares)
+    {
+        int[] whole = [.. shares.Select(share => (int)Math.Floor(100 * share + 1e-9))];
+        int left = Math.Clamp((int)Math.Round(100 * shares.Sum()) - whole.Sum(), 0, whole.Length);
+        foreach (int i in Enumerable.Range(0, whole.Length).OrderByDescending(i => 100 * shares[i] - whole[i]).Take(left))
+        {
+            whole[i]++;
+        }
+
+        return whole;
     }
 }

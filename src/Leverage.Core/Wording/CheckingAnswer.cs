@@ -48,7 +48,7 @@ public sealed record CheckingAnswer(
             result.Method.AlphaA,
             result.Quote is { } quote ? Word(quote) : null,
             assessment.ReadsBetterAs is { } unit ? UnitWord(unit) : null,
-            [.. UnconfirmedWords.Of(assessment.Grade, assessment.Friction).Select(one => one.Words)])
+            UnconfirmedWords.Of(assessment.Grade, assessment.Friction))
         {
             Strip = StripAnswer.Of(result),
         };

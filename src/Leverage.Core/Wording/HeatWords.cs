@@ -5,20 +5,13 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>Words of what heat does, what it does not, and what is near that heat harms.</summary>
-public static class HeatWords
+internal static class HeatWords
 {
     /// <summary>The words for an assessment whose joint is heated.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Lines; none where nothing is heated.</returns>
-    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
-        return assessment.Heat is { } heat
+    internal static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style) =>
+        assessment.Heat is { } heat
             ? [Effect(heat, style), Limits(heat, style), "No flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
             : [];
-    }
 
     private static string Effect(HeatAssessment heat, UnitStyle style)
     {

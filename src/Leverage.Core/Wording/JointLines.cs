@@ -6,21 +6,16 @@ namespace Leverage.Wording;
 /// <summary>A label and what is said under it.</summary>
 /// <param name="Label">The label.</param>
 /// <param name="Words">One or two sentences.</param>
-public readonly record struct LabelledWords(string Label, string Words);
+internal readonly record struct LabelledWords(string Label, string Words);
 
 /// <summary>What is said of a joint that is tightened, by <c>tighten</c> and <c>check</c> alike.</summary>
-public static class JointLines
+internal static class JointLines
 {
     private const double RoughNutFactor = 0.35;
 
     /// <summary>What changes the way of working, before any figure.</summary>
-    /// <param name="result">The assessment.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>Lines; none for an ordinary joint.</returns>
-    public static IReadOnlyList<LabelledWords> First(JointAssessment result, UnitStyle units)
+    internal static IReadOnlyList<LabelledWords> First(JointAssessment result, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(units);
         JointSetup setup = result.Setup;
         var lines = new List<LabelledWords>();
         Add(setup.Request.AdjustableBearing, "Bearing nut", "it sets the play of a bearing: turn the wheel while tightening, back off as its maker says. No preload is judged.");
@@ -42,13 +37,8 @@ public static class JointLines
     }
 
     /// <summary>The verdict in a sentence.</summary>
-    /// <param name="result">The assessment.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>The sentence, with the thread's where it strips.</returns>
-    public static string Why(JointAssessment result, UnitStyle units)
+    internal static string Why(JointAssessment result)
     {
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(units);
         string strips = result.Strip is not { } strip || strip.StripLoad >= strip.BreakLoad ? ""
             : strip.Safety < 1 ? " The thread strips before the bolt has its preload."
             : " The thread strips before the bolt breaks: too much torque ruins the hole.";
@@ -56,15 +46,8 @@ public static class JointLines
     }
 
     /// <summary>What the turn after the first torque does.</summary>
-    /// <param name="angle">The turn.</param>
-    /// <param name="result">The assessment.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>Its sentences.</returns>
-    public static string Turn(AngleFigures angle, JointAssessment result, UnitStyle units)
+    internal static string Turn(AngleFigures angle, JointAssessment result, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(angle);
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(units);
         string to = $"takes the preload from {units.Preload(result.FirstStage.Likely)} to a likely {units.Preload(angle.Preload)}";
         return angle.Yields
             ? $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}°. It stays {units.Fine(angle.Stretch)} longer, "
@@ -73,11 +56,8 @@ public static class JointLines
     }
 
     /// <summary>How far the clamp misses by the way of tightening.</summary>
-    /// <param name="method">The way.</param>
-    /// <returns>Its sentence.</returns>
-    public static string Scatter(TighteningMethod method)
+    internal static string Scatter(TighteningMethod method)
     {
-        ArgumentNullException.ThrowIfNull(method);
         string from = method.Low < method.High ? $"{UnitStyle.Fixed(100 * method.Low, 0)} to " : "up to ";
         string click = method.Name == "wrench"
             ? $" Click once: a second click adds about {UnitStyle.Percent(TighteningMethod.SecondClick)}."
@@ -87,29 +67,15 @@ public static class JointLines
     }
 
     /// <summary>What is left of the likely preload once the joint has settled.</summary>
-    /// <param name="result">The assessment.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>Its words.</returns>
-    public static string Settled(JointAssessment result, UnitStyle units)
+    internal static string Settled(JointAssessment result, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(units);
         var (least, most) = result.Settled;
         return $"{UnitStyle.Figures(units.PreloadValue(least))} to {units.Preload(most)} of the likely preload is left";
     }
 
     /// <summary>When the thread of the hole or bolt strips.</summary>
-    /// <param name="strip">The strip.</param>
-    /// <param name="hole">The hole.</param>
-    /// <param name="result">The assessment.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>Its words.</returns>
-    public static string Strip(StripAssessment strip, TappedHole hole, JointAssessment result, UnitStyle units)
+    internal static string Strip(StripAssessment strip, TappedHole hole, JointAssessment result, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(strip);
-        ArgumentNullException.ThrowIfNull(hole);
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(units);
         string other = hole.Material.Else is { } more ? $" You named no alloy: {more.Words} would shear at {units.Stress(more.Shear)}, this one shears at {units.Stress(hole.Material.Shear)}." : "";
         return $"the thread of the {(strip.HoleStrips ? "hole" : "bolt")}, {units.Length(hole.Engagement)} in {hole.Material.Words}. "
             + $"Preload goes up to {units.Preload(result.End.High)}: margin {UnitStyle.Fixed(strip.Safety, 1)}.{other}";
@@ -136,4 +102,11 @@ public static class JointLines
         result.Torque.NewtonMillimeters / (RoughNutFactor * result.Setup.Thread.DiameterMm));
 
     private static string Share(double share) => UnitStyle.Percent(share);
+}
+
+/// <summary>The case in one line: what is tightened; no torque stands before the one asked for.</summary>
+internal static class TighteningTitle
+{
+    /// <summary>The title of an assessment.</summary>
+    internal static string Of(TighteningAssessment assessment) => $"Tighten {assessment.Setup.Thread.Printed}, grade {assessment.Grade.Name}";
 }

@@ -8,19 +8,14 @@ namespace Leverage.Wording;
 /// <param name="Label">What it is.</param>
 /// <param name="Value">The figure with its unit.</param>
 /// <param name="Note">What belongs to it.</param>
-public sealed record FigureLine(string Label, string Value, string Note);
+internal sealed record FigureLine(string Label, string Value, string Note);
 
 /// <summary>The figures of a loosening answer, worded: the same for the terminal and the page.</summary>
-public static class LooseningFigures
+internal static class LooseningFigures
 {
     /// <summary>What the nut takes, what you make, what lever it needs.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>The figures.</returns>
-    public static IReadOnlyList<FigureLine> Takes(LooseningAssessment assessment, UnitStyle style)
+    internal static IReadOnlyList<FigureLine> Takes(LooseningAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         var takes = new FigureLine(
             "Nut takes",
             $"easy {Number(assessment.Nut.LowNmm, style)}, likely {Number(assessment.Nut.LikelyNmm, style)}, hard {style.Torque(Nm(assessment.Nut.HighNmm))}"
@@ -51,14 +46,8 @@ public static class LooseningFigures
     }
 
     /// <summary>The tube, with one on; none without.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>The figures.</returns>
-    public static IReadOnlyList<FigureLine> Tube(LooseningAssessment assessment, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
-        return assessment.Tube is not { } tube
+    internal static IReadOnlyList<FigureLine> Tube(LooseningAssessment assessment, UnitStyle style) =>
+        assessment.Tube is not { } tube
             ? []
             :
             [
@@ -73,16 +62,10 @@ public static class LooseningFigures
                 new("Tube bears", $"{style.Force(tube.TipReaction)} at the tip", $"{style.Force(tube.MouthReaction)} at the mouth"
                     + (tube.WillMark ? ": the mouth marks the bar" : "")),
             ];
-    }
 
     /// <summary>What holds the wheel, and what is let loose.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>The figures.</returns>
-    public static IReadOnlyList<FigureLine> Around(LooseningAssessment assessment, UnitStyle style)
+    internal static IReadOnlyList<FigureLine> Around(LooseningAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         var lines = new List<FigureLine>(2);
         if (assessment.Hold is { } hold)
         {

@@ -7,17 +7,11 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>Words of the steps against a nut that stays tight: a verb, the thing, the size one can buy.</summary>
-public static class MoveWords
+internal static class MoveWords
 {
     /// <summary>One step.</summary>
-    /// <param name="step">The step.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>"Take a 3/4 in bar 1 m, 36 mm socket, 1 m tube 34.2×4".</returns>
-    public static string Of(LadderStep step, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(step);
-        ArgumentNullException.ThrowIfNull(style);
-        return step.Key switch
+    internal static string Of(LadderStep step, UnitStyle style) =>
+        step.Key switch
         {
             "now" => Now(step, style),
             "on-its-wheels" => "Put it on its wheels",
@@ -34,17 +28,10 @@ public static class MoveWords
             "longer-lever" or "bigger-drive" => Take(step.Tool!, style),
             _ => step.Move!.Words,
         };
-    }
 
     /// <summary>The steps as an answer holds them.</summary>
-    /// <param name="steps">The steps.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One answer each.</returns>
-    public static IReadOnlyList<MoveAnswer> Answers(IReadOnlyList<LadderStep> steps, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(steps);
-        return [.. steps.Select(step => new MoveAnswer(step.Key, Of(step, style), step.ComesLooseBy, step.BreaksBy))];
-    }
+    internal static IReadOnlyList<MoveAnswer> Answers(IReadOnlyList<LadderStep> steps, UnitStyle style) =>
+        [.. steps.Select(step => new MoveAnswer(step.Key, Of(step, style), step.ComesLooseBy, step.BreaksBy))];
 
     /// <summary>What stands before each step: the pull as asked is "now", what destroys the nut "last", the others are counted.</summary>
     internal static IReadOnlyList<string> Marks(IReadOnlyList<LadderStep> steps)

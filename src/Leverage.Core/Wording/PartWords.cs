@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>Names of the parts of a load path, how each breaks, and where its limit comes from.</summary>
-public static class PartWords
+internal static class PartWords
 {
     /// <summary>How far an inch size may be from a thirty-second of an inch, mm.</summary>
     private const double SameMm = 0.02;
@@ -13,13 +13,8 @@ public static class PartWords
     private const int Parts = 32;
 
     /// <summary>A part by its name.</summary>
-    /// <param name="link">The part.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>"36 mm socket", "1-1/8 in socket", "1/2 in square", "15.5 mm bar".</returns>
-    public static string Name(LinkLimit link, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(style);
-        return link.Kind switch
+    internal static string Name(LinkLimit link, UnitStyle style) =>
+        link.Kind switch
         {
             LinkKind.Socket => $"{Hexagon(link.SizeMm, style)} socket",
             LinkKind.Ring => $"{Hexagon(link.SizeMm, style)} ring spanner",
@@ -34,12 +29,9 @@ public static class PartWords
             LinkKind.Stud => $"{link.Name} bolt or stud",
             _ => Name(link.Kind),
         };
-    }
 
     /// <summary>A kind of part, its size not known.</summary>
-    /// <param name="kind">The kind.</param>
-    /// <returns>"socket", "drive square", "tube at its mouth".</returns>
-    public static string Name(LinkKind kind) => kind switch
+    internal static string Name(LinkKind kind) => kind switch
     {
         LinkKind.Socket => "socket",
         LinkKind.Ring => "ring spanner",
@@ -58,9 +50,7 @@ public static class PartWords
     };
 
     /// <summary>How a part breaks.</summary>
-    /// <param name="kind">The part.</param>
-    /// <returns>"folds", "twists off", "dents".</returns>
-    public static string Breaks(LinkKind kind) => kind switch
+    internal static string Breaks(LinkKind kind) => kind switch
     {
         LinkKind.Socket or LinkKind.Ring or LinkKind.Open => "cracks",
         LinkKind.Bar or LinkKind.TubeBending => "folds",
@@ -71,10 +61,7 @@ public static class PartWords
     };
 
     /// <summary>A part and how it breaks, with where on a tube: the front of a sentence.</summary>
-    /// <param name="link">The part.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>"15.5 mm bar folds", "tube dents at its mouth".</returns>
-    public static string Fails(LinkLimit link, UnitStyle style) => link.Kind switch
+    internal static string Fails(LinkLimit link, UnitStyle style) => link.Kind switch
     {
         LinkKind.TubeDentTip => "tube dents at the bar's tip",
         LinkKind.TubeDentMouth => "tube dents at its mouth",
@@ -82,9 +69,7 @@ public static class PartWords
     };
 
     /// <summary>Where a limit comes from.</summary>
-    /// <param name="link">The part.</param>
-    /// <returns>A phrase.</returns>
-    public static string Source(LinkLimit link) => link.Source switch
+    internal static string Source(LinkLimit link) => link.Source switch
     {
         LimitSource.CornerSolids => "our own finite elements",
         LimitSource.TestTorque => $"{Standard(link.Kind)} test torque",
@@ -106,22 +91,12 @@ public static class PartWords
     private static string Standard(LinkKind kind) => kind == LinkKind.Key ? "ISO 2936" : "ISO 1711-1";
 
     /// <summary>A width across flats.</summary>
-    /// <param name="flats">The width.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>"36 mm", "1-1/8 in".</returns>
-    public static string Flats(Length flats, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(style);
-        return Hexagon(flats.Millimeters, style);
-    }
+    internal static string Flats(Length flats, UnitStyle style) =>
+        Hexagon(flats.Millimeters, style);
 
     /// <summary>The size of the other measure that goes on: in metric units a whole millimetre on an inch hexagon, in US units a sixteenth on a metric one.</summary>
-    /// <param name="flats">Width across flats.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>"24 mm", "7/8 in"; null where it is of these units, or none goes on.</returns>
-    public static string? OtherMeasure(Length flats, UnitStyle style)
+    internal static string? OtherMeasure(Length flats, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(style);
         double mm = flats.Millimeters;
         double step = style.IsUs ? 25.4 / 16 : 1;
         if (Flats(flats, style).EndsWith(style.IsUs ? " in" : " mm", StringComparison.Ordinal))

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>Sentences for what speaks for care or stop: a part, what it does, the figures.</summary>
-public static class Reasons
+internal static class Reasons
 {
     /// <summary>A limit is above the strong pull where the two are printed apart.</summary>
     private const double Above = 1.001;
@@ -15,15 +15,8 @@ public static class Reasons
     private const double Told = 0.005;
 
     /// <summary>One sentence for each rule, the stops first, and why it falls short.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>The sentences; none for a clean go.</returns>
-    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
-        return [.. Safety(assessment, style), .. Short(assessment, style)];
-    }
+    internal static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style) =>
+        [.. Safety(assessment, style), .. Short(assessment, style)];
 
     /// <summary>One sentence for each rule that speaks for care or stop.</summary>
     internal static IEnumerable<string> Safety(LooseningAssessment a, UnitStyle style) =>

@@ -3,12 +3,10 @@ using Leverage.Assessments;
 namespace Leverage.Wording;
 
 /// <summary>Names of the inputs nobody knows exactly, and how to learn them better.</summary>
-public static class SensitivityWords
+internal static class SensitivityWords
 {
     /// <summary>An input by its name.</summary>
-    /// <param name="input">The input.</param>
-    /// <returns>"torque it was tightened to".</returns>
-    public static string Input(UncertainInput input) => input switch
+    internal static string Input(UncertainInput input) => input switch
     {
         UncertainInput.Growth => "what rust and time have added",
         UncertainInput.StartTorque => "torque it was tightened to",
@@ -20,9 +18,7 @@ public static class SensitivityWords
     };
 
     /// <summary>How to learn an input better.</summary>
-    /// <param name="input">The input.</param>
-    /// <returns>What to do, as a phrase.</returns>
-    public static string Learn(UncertainInput input) => input switch
+    internal static string Learn(UncertainInput input) => input switch
     {
         UncertainInput.Growth => "clean it, soak it, try it with a short bar first",
         UncertainInput.StartTorque => "look it up in the maker's manual",

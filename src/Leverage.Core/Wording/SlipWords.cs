@@ -6,27 +6,19 @@ using UnitsNet;
 namespace Leverage.Wording;
 
 /// <summary>The words that teach why a slipped-over tube comes off, with this set-up's own figures.</summary>
-public static class SlipWords
+internal static class SlipWords
 {
     /// <summary>The case in one line.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Bore, overlap, bar and surface.</returns>
-    public static string Title(SlipAssessment assessment, UnitStyle style)
+    internal static string Title(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         SlipSetup setup = assessment.Setup;
         return $"Tube of {style.Length(setup.Tube.Bore)} bore, {style.Length(setup.Overlap)} on a "
             + $"{style.Length(setup.Bar.Diameter!.Value)} bar, surface {setup.Surface.Words}";
     }
 
     /// <summary>The judgement in one sentence.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>A sentence whose subject is the tube.</returns>
-    public static string Verdict(SlipAssessment assessment)
+    internal static string Verdict(SlipAssessment assessment)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         VerdictRules why = assessment.Ruling.Stops != VerdictRules.None ? assessment.Ruling.Stops : assessment.Ruling.Cares;
         return why switch
         {
@@ -40,13 +32,8 @@ public static class SlipWords
     }
 
     /// <summary>What speaks for care or stop.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One sentence for each rule, the stops first.</returns>
-    public static IReadOnlyList<string> Reasons(SlipAssessment assessment, UnitStyle style)
+    internal static IReadOnlyList<string> Reasons(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         Ruling ruling = assessment.Ruling;
         return [.. Wording.Reasons.Rules(ruling.Stops).Concat(Wording.Reasons.Rules(ruling.Cares)).Select(rule => rule switch
         {
@@ -58,27 +45,18 @@ public static class SlipWords
     }
 
     /// <summary>What happens first: what speaks for care or stop, else that nothing of the tube does.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One or two sentences.</returns>
-    public static string First(SlipAssessment assessment, UnitStyle style) => Reasons(assessment, style) is [var reason, ..]
+    internal static string First(SlipAssessment assessment, UnitStyle style) => Reasons(assessment, style) is [var reason, ..]
         ? reason
         : $"{(assessment.Setup.Fastener is null ? "Your strength ends" : "The nut turns or your strength ends")}. "
             + $"A strong pull is {Newtons(assessment.StrongN, style)}; the {PartWords.Fails(assessment.WeakestAt(assessment.Here), style)} at {Newtons(assessment.Here.GivesAtN, style)}.";
 
     /// <summary>Why a tube comes off at all, in one sentence.</summary>
-    /// <param name="push">Way the hands push.</param>
-    /// <returns>A sentence.</returns>
-    public static string Cause(Push push) =>
+    internal static string Cause(Push push) =>
         $"The further the bar {push switch { Push.Down => "sinks", Push.Up => "rises", _ => "swings" }} past square, the more of your push drags the tube outward.";
 
     /// <summary>The shortest overlap that will do, and why no shorter one does.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>A sentence.</returns>
-    public static string Least(SlipAssessment assessment, UnitStyle style)
+    internal static string Least(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         bool Slides(SlipRow row) => row.Checked.HeldRad <= assessment.Setup.StartPastSquare.Radians;
         if (assessment.Least is not { } least)
         {
@@ -91,29 +69,20 @@ public static class SlipWords
     }
 
     /// <summary>The overlap of widest safe angle, and what it bears.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>A phrase: "245 mm: it holds to 48° below level, and takes a strong pull".</returns>
-    public static string Best(SlipAssessment assessment, UnitStyle style)
+    internal static string Best(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         SlipRow best = assessment.Best;
         return $"{Length(best.OverlapMm, style)}: the tube stays on to {Angle(assessment, best.Checked.HeldRad)}, "
             + (best.TakesStrongPull ? "and takes a strong pull." : $"but breaks at {Newtons(best.GivesAtN, style)} of your hands, as at any overlap.");
     }
 
     /// <summary>The last safe angles in one line.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>A line.</returns>
-    public static string Safe(SlipAssessment assessment) => $"{Angle(assessment, assessment.Here.Checked.HeldRad)} while the nut holds, "
+    internal static string Safe(SlipAssessment assessment) => $"{Angle(assessment, assessment.Here.Checked.HeldRad)} while the nut holds, "
         + $"{Angle(assessment, assessment.Here.Checked.EndRad)} as the nut turns. If something snaps, nothing grips the tube: it can fly off.";
 
     /// <summary>The three states, in order: while the nut holds, at the end of the swing, if something snaps.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>State, last safe angle, what happens.</returns>
-    public static IReadOnlyList<(string State, string Angle, string What)> States(SlipAssessment assessment)
+    internal static IReadOnlyList<(string State, string Angle, string What)> States(SlipAssessment assessment)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
         SlipAngles angles = assessment.Here.Checked;
         string turn = UnitStyle.Angle(UnitsNet.Angle.FromRadians(assessment.Setup.TurnRad));
         string clamp = assessment.ClampGone
@@ -128,13 +97,8 @@ public static class SlipWords
     }
 
     /// <summary>What makes it worse, in the order it matters here.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Phrases.</returns>
-    public static IReadOnlyList<string> Worse(SlipAssessment assessment, UnitStyle style)
+    internal static IReadOnlyList<string> Worse(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         int here = Nearest(assessment, assessment.Here.OverlapMm);
         var (shortest, longest) = (assessment.Rows[0], assessment.Rows[^1]);
         string Holds(double rad) => rad > 0 ? $"holds to {Angle(assessment, rad)}" : "slides off even at a square pull";
@@ -152,13 +116,8 @@ public static class SlipWords
     }
 
     /// <summary>What helps, best first.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>Phrases.</returns>
-    public static IReadOnlyList<string> Helps(SlipAssessment assessment, UnitStyle style)
+    internal static IReadOnlyList<string> Helps(SlipAssessment assessment, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
         var lines = new List<string>
         {
             $"push the tube on {Best(assessment, style)}",
@@ -175,9 +134,7 @@ public static class SlipWords
     }
 
     /// <summary>Where to start the pull and where to stop.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <returns>A phrase.</returns>
-    public static string Swing(SlipAssessment assessment) =>
+    internal static string Swing(SlipAssessment assessment) =>
         $"start {Before(assessment.Setup.Hands.Stance.Push)}, and stop at {Angle(assessment, assessment.Here.Checked.EndRad)}";
 
     private static string Before(Push push) => push switch

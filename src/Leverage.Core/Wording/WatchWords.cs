@@ -6,18 +6,11 @@ using Leverage.LoadPath;
 namespace Leverage.Wording;
 
 /// <summary>What to watch: sentences that are warnings and no moves.</summary>
-public static class WatchWords
+internal static class WatchWords
 {
     /// <summary>The warnings of an assessment, the weightiest first.</summary>
-    /// <param name="assessment">The assessment.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One sentence each.</returns>
-    public static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style)
-    {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(style);
-        return [.. Stop(assessment, style), .. Joint(assessment, style), .. Lever(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
-    }
+    internal static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style) =>
+        [.. Stop(assessment, style), .. Joint(assessment, style), .. Lever(assessment, style), .. Wheel(assessment), .. Tube(assessment), .. HeatWords.Of(assessment, style)];
 
     /// <summary>Where to stop a pull that may break the work.</summary>
     internal static IEnumerable<string> Stop(LooseningAssessment a, UnitStyle style)

@@ -29,7 +29,7 @@ internal static class SetReplies
         CheckingAssessment a = Checking.Assess(Read(TighteningFields.Check, said));
         var answer = CheckingAnswer.Of(a);
         string better = answer.ReadsBetterAs is { } unit ? $" The same number in {unit} would fit." : "";
-        FigureLine[] figures = [new(said.Units.Torque(a.Setup.Quoted), answer.Verdict ?? "not judged", JointLines.Why(a.Result, said.Units) + better)];
+        FigureLine[] figures = [new(said.Units.Torque(a.Setup.Quoted), answer.Verdict ?? "not judged", JointLines.Why(a.Result) + better)];
         return Whole(JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.CheckingAnswer), a.Setup.Thread.Printed, figures, answer.Unconfirmed);
     }
 
@@ -53,7 +53,7 @@ internal static class SetReplies
         }
 
         PreloadFigures end = a.Result.End;
-        lines.Add(new("Torque", units.Torque(a.Target), JointLines.Why(a.Result, units)));
+        lines.Add(new("Torque", units.Torque(a.Target), JointLines.Why(a.Result)));
         lines.Add(new("Preload", units.Preload(end.Likely), $"likely; {UnitStyle.Figures(units.PreloadValue(end.Low))} to {units.Preload(end.High)} over the friction"));
         return [.. lines];
     }

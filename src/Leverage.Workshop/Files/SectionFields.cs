@@ -37,10 +37,6 @@ internal static class SectionFields
     /// <summary>Whether a key says yes.</summary>
     internal static bool Flag(this TomlSection section, string key) => section.Quantity(key, Kinds.Flag) ?? false;
 
-    /// <summary>A text that must be there and not be blank.</summary>
-    internal static string NeedText(this TomlSection section, string key, string example) =>
-        section.Value(key, NotBlank) ?? throw section.Missing(key, example);
-
     /// <summary>A text, or null.</summary>
     internal static string? Text(this TomlSection section, string key) => section.Value(key, NotBlank);
 

@@ -59,7 +59,7 @@ public sealed class FieldListTests
         Assert.All(LooseningFields.All, field => Assert.Matches("^[a-z]+(-[a-z]+)*$", field.Name));
         Assert.Equal(LooseningFields.All.Count, LooseningFields.All.DistinctBy(field => field.Name).Count());
         Assert.Equal(TighteningFields.All.Count, TighteningFields.All.DistinctBy(field => field.Name).Count());
-        Assert.Equal(("tube_yield", "tubeYield", "tube yield"), (LooseningFields.TubeYield.Key, LooseningFields.TubeYield.JsonName, LooseningFields.TubeYield.Label));
+        Assert.Equal(("tube_yield", "tube yield"), (LooseningFields.TubeYield.Key, LooseningFields.TubeYield.Label));
     }
 
     [Fact]

@@ -77,7 +77,7 @@ public sealed class UnconfirmedWordsTests
         {
             foreach (Grade grade in GradeCatalog.BoltsFor(thread))
             {
-                string told = string.Join('\n', UnconfirmedWords.Of(grade, new(0.1, 0.14, 0.2)).Select(one => one.Words));
+                string told = string.Join('\n', UnconfirmedWords.Of(grade, new(0.1, 0.14, 0.2)));
                 Assert.Equal(grade.Status.IsUnconfirmed(), told.Contains($"grade {grade.Name}", StringComparison.Ordinal));
                 Assert.Contains("friction 0.1 to 0.2 (judgement)", told, StringComparison.Ordinal);
             }
@@ -89,7 +89,7 @@ public sealed class UnconfirmedWordsTests
     {
         ScrewThread thread = ThreadCatalog.Named("M12");
         Grade recalled = GradeCatalog.Bolt("8.8", thread) with { Status = ValueStatus.Memory };
-        Assert.Contains("grade 8.8 (memory)", UnconfirmedWords.Of(recalled, new(0.1, 0.14, 0.2)).Select(one => one.Words));
+        Assert.Contains("grade 8.8 (memory)", UnconfirmedWords.Of(recalled, new(0.1, 0.14, 0.2)));
     }
 
     private static void Marked(string figure, string table, string key)
