@@ -57,7 +57,7 @@ public sealed class JointAssembly
     private readonly Fastener _fastener;
     private readonly Joint _joint;
     private readonly double _stressDiameterMm;
-    private readonly double _complianceRatio = 1;
+    private readonly double _complianceRatio;
     private readonly BoltedGrip _grip;
     private readonly BoltedJoint? _turned;
 
@@ -134,7 +134,7 @@ public sealed class JointAssembly
             stress,
             Math.Max(least, loosening),
             JointTorque.Tightening(preload, _joint, JointFriction.Same(Math.Max(WornFriction, friction))),
-            Math.Clamp(inThread / Math.Max(least, loosening), LeastShare, 1),
+            Math.Max(LeastShare, inThread / Math.Max(least, loosening)),
             _fastener.Heating?.PreloadShare(stress, _complianceRatio) ?? 1)
         {
             TurnedPastYield = turned?.Yields ?? false,

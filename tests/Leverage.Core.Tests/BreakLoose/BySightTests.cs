@@ -92,6 +92,8 @@ public sealed class BySightTests
     public void A_plug_is_judged_by_other_plugs_whatever_turns_it()
     {
         StartTorque large = BySight.Start(Place.Named("drain-plug"), 30, null)!;
+        Assert.All(large.Rows, row => Assert.True(row.Fits(30)));
+        Assert.Empty(BySight.Start(Place.Named("hub"), 10, null, recessed: true)!.Rows);
         Assert.Equal(StartSource.Table, large.From);
         Assert.InRange(large.HighNmm / 1000, 40, 100);
         StartTorque recessed = BySight.Start(Place.Named("drain-plug"), 10, null, recessed: true)!;

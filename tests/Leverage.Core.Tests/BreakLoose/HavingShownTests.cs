@@ -89,6 +89,38 @@ public sealed class HavingShownTests
         Assert.InRange(Nut(two, held: 600e3, sigma: 0.1).Quantile(0.01), 600e3, 800e3);
     }
 
+    [Fact]
+    public void What_holds_besides_the_joint_is_taken_off_what_like_nuts_showed()
+    {
+        var alone = Nut(Rusted, came: [700e3, 520e3], alike: [600e3]);
+        var with = Nut(Rusted, extra: 40e3, came: [740e3, 560e3], alike: [640e3]);
+        Assert.All((double[])[0.1, 0.5, 0.9], share => Assert.Equal(alone.Quantile(share) + 40e3, with.Quantile(share), 1));
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(500e3, 0)]
+    [InlineData(500e3, 700e3)]
+    public void The_parts_of_a_mixture_are_one_together_whatever_was_shown(double came, double alike)
+    {
+        var shown = Nut([300e3, 500e3, 900e3], came: came > 0 ? [came] : [], alike: alike > 0 ? [alike] : []);
+        Assert.Equal(1, shown.Survival(1), 1e-12);
+        Assert.Equal(0.5, shown.Survival(shown.Quantile(0.5)), 1e-9);
+    }
+
+    /// <summary>Where heat takes off nearly all, a hundredth is left: T = 0.01·s, and below the bend a torque holds what a hundredfold would.</summary>
+    [Theory]
+    [InlineData(5e3, 500e3)]
+    [InlineData(3e3, 300e3)]
+    [InlineData(40e3, 660e3)]
+    public void The_least_share_that_heat_leaves_is_the_nut_s_own_growth_a_hundredfold_down(double torque, double scaled)
+    {
+        BreakLooseTorque heated = Nut(Rusted, extra: -620e3);
+        Assert.Equal(Nut(Rusted).Survival(scaled), heated.Survival(torque), 1e-9);
+        double u = Math.Log(torque);
+        Near.Equal((heated.At(u - 1e-4).Survival - heated.At(u + 1e-4).Survival) / 2e-4, heated.At(u).Density, 1e-4);
+    }
+
     [Theory]
     [InlineData(-1, 0, 0, 0.5)]
     [InlineData(double.NaN, 0, 0, 0.5)]

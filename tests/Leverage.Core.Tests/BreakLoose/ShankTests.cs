@@ -24,6 +24,45 @@ public sealed class ShankTests
         Assert.True(Shank.Torque(t * more.Log(1.001, 3), tl, s, w, e) > Shank.Torque(t, tl, s, w, e));
     }
 
+    /// <summary>Below the extra, in the clean joint and in the rust: the slope of one logarithm over the other.</summary>
+    [Theory]
+    [InlineData(30e3)]
+    [InlineData(90e3)]
+    [InlineData(400e3)]
+    public void The_slope_is_the_shank_s_torque_over_the_nut_s(double torque)
+    {
+        var state = new ShankState(100e3, 0.4, 0.7, 50e3, 0.8);
+        double slope = (Math.Log(state.Torque(torque * 1.0001)) - Math.Log(state.Torque(torque / 1.0001))) / (2 * Math.Log(1.0001));
+        Near.Equal(slope, state.LogSlope(torque, state.Torque(torque)), 1e-6);
+    }
+
+    [Theory]
+    [InlineData(1.01, 0.5)]
+    [InlineData(0.5, 1.01)]
+    [InlineData(0, 0.5)]
+    [InlineData(0.5, 0)]
+    public void A_share_is_above_nothing_and_no_more_than_the_whole(double thread, double grown) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Shank.LimitAtNut(1e5, 1e5, thread, grown, 0));
+
+    /// <summary>A hotter stud lengthens: clamp and clean joint fall by the same share.</summary>
+    [Fact]
+    public void Heat_takes_off_the_clean_joint_of_the_shank_what_it_takes_off_the_preload()
+    {
+        Fastener cold = Nuts.Of("used", 120, "M12x1.5", 0.14, "10.9");
+        Fastener hot = cold with { Heating = new Heating(HeatedPart.Stud, 60) };
+        double left = BreakLooseSpread.Joint(hot).PreloadShare;
+        Assert.InRange(left, 0.3, 0.95);
+        Near.Equal(left * BreakLooseSpread.ShankOf(cold).LooseningNmm, BreakLooseSpread.ShankOf(hot).LooseningNmm, 1e-12);
+        Assert.True(BreakLooseSpread.ShankOf(hot).StandsShare > BreakLooseSpread.ShankOf(cold).StandsShare);
+    }
+
+    [Fact]
+    public void Of_a_joint_without_a_thread_no_preload_and_no_stretch_is_claimed()
+    {
+        AssembledJoint joint = BreakLooseSpread.Joint(Nuts.Of("used", 120, null));
+        Assert.Equal((false, 0.0, 0.0, 1.0), (joint.FrictionRaised, joint.PreloadN, joint.StressMpa, joint.PreloadShare));
+    }
+
     /// <summary>Tension and torsion on one circle: (σ/Rm)² + (T'/T_p)² = 1.</summary>
     [Property]
     public void Tension_and_torsion_lie_on_one_circle(Sized plastic, Sized share, Sized tensile)

@@ -61,6 +61,20 @@ public sealed class CompetingRisksTests
         Assert.Equal(sum / Nut1(held), CompetingRisks.Split(Nut("rusted").HavingHeld(held), hand, [], null, []).ComesLoose, 2e-6);
     }
 
+    /// <summary>What stays on at the start needs more than 0.15, what stays to the end more than 0.25: shares of one normal of the logarithm.</summary>
+    [Fact]
+    public void A_tube_that_needs_more_friction_as_it_turns_slides_by_what_lies_between()
+    {
+        var tube = new Sliding(new SplitLogNormal(0.2, 0.2, 0.2), 0.15, _ => 0.25);
+        OutcomeShares shares = CompetingRisks.Split(Nut("rusted"), new Strength(1e12, 0.1), [], tube, []);
+        double start = Normal.CDF(0, 1, Math.Log(0.15 / 0.2) / 0.2);
+        double end = Normal.CDF(0, 1, Math.Log(0.25 / 0.2) / 0.2);
+        Assert.Equal(start, shares.SlidesOff, 1e-9);
+        Assert.Equal(1 - start, shares.ComesLoose, 1e-6);
+        Assert.Equal((end - start) / (1 - start), shares.SlidesAsItTurns, 1e-6);
+        Assert.Equal(0, CompetingRisks.Split(Nut("rusted"), new Strength(1e3, 0.1), [], tube, []).SlidesAsItTurns);
+    }
+
     [Fact]
     public void What_does_not_fit_together_is_refused()
     {

@@ -34,6 +34,10 @@ public static class MonteCarloTests
     public static void One_draw_at_least_and_ten_million_at_most(int samples) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => MonteCarlo.Split(new BreakLooseSampler(Nut), Giant, [], null, samples, 1, []));
 
+    [Fact]
+    public static void One_draw_is_one_case() =>
+        Assert.Equal(1, MonteCarlo.Split(new BreakLooseSampler(Nut), Giant, [], null, 1, 1, []).ComesLoose);
+
     private static OutcomeShares Drawn(Strength hand, Sliding? tube, params Risk[] risks)
     {
         double[] each = new double[risks.Length];

@@ -29,6 +29,31 @@ public sealed class PullSequenceLaws
         Assert.Equal(states[0].Breaks, states[2].Breaks, 1e-9);
     }
 
+    /// <summary>Each case is split in two alike, or has held as much: what follows must not depend on how the same nut is written.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(250e3)]
+    public void A_nut_of_twice_as_many_cases_is_the_same_nut(double held)
+    {
+        (double Weight, double Nmm)[] parts = [(0.3, 300e3), (0.5, 600e3), (0.2, 1500e3)];
+        BreakLooseTorque few = Nut(parts);
+        BreakLooseTorque many = Nut([.. parts.SelectMany(part => Enumerable.Repeat((part.Weight / 2, part.Nmm), 2))]);
+        (string, Risk)[] risks = [("square", new Risk(RiskKind.ToolGives, new Strength(800e3, 0.1)))];
+        ByThen[] Of(BreakLooseTorque first, BreakLooseTorque second) =>
+            [.. PullSequence.Run([new Pull(first, new Strength(400e3, 0.2), risks), new Pull(second, new Strength(900e3, 0.2), risks)])];
+        ByThen alike = Of(few, few)[1];
+        Assert.InRange(alike.ComesLoose, 0.5, 0.9);
+        Assert.InRange(alike.Breaks, 0.05, 0.4);
+        foreach (ByThen other in (ByThen[])[Of(few, many)[1], Of(many, few)[1], Of(many, many)[1]])
+        {
+            Assert.Equal(alike.ComesLoose, other.ComesLoose, 1e-6);
+            Assert.Equal(alike.Breaks, other.Breaks, 1e-6);
+        }
+
+        BreakLooseTorque Nut((double Weight, double Nmm)[] cases) =>
+            new BreakLooseTorque([.. cases.Select(one => new NutCase(one.Weight, Math.Log(one.Nmm), 0, default))], new GrowthCurve(new Growth(1, 0.15))).HavingHeld(held);
+    }
+
     [Property]
     public void One_pull_is_the_integral(Sized seed)
     {
