@@ -4,27 +4,19 @@ using Leverage.Wording;
 namespace Leverage.Workshop.Picking;
 
 /// <summary>Words of a picking: what to take, and how it stands.</summary>
-public static class PickWords
+internal static class PickWords
 {
     /// <summary>What to take, from the hands to the nut: "long bar + fence pipe 240 mm on + hub nut socket".</summary>
-    /// <param name="setUp">The set-up.</param>
-    /// <param name="style">Units.</param>
-    /// <returns>One line.</returns>
-    public static string Tools(PickedSetUp setUp, UnitStyle style)
+    internal static string Tools(PickedSetUp setUp, UnitStyle style)
     {
-        ArgumentNullException.ThrowIfNull(setUp);
-        ArgumentNullException.ThrowIfNull(style);
         string tube = setUp.Set.Tube is { } over ? $"{over.Name} {style.Length(setUp.Assessment.Setup.Overlap)} over " : "";
         string[] bar = setUp.Set.Bar is { } one ? [one.Name] : [];
         return tube + string.Join(" + ", [.. bar, .. setUp.Set.Adapters.Select(adapter => adapter.Name), Tool(setUp, style)]);
     }
 
     /// <summary>How it stands: chance, margin, effort, stance.</summary>
-    /// <param name="setUp">The set-up.</param>
-    /// <returns>One line.</returns>
-    public static string Figures(PickedSetUp setUp)
+    internal static string Figures(PickedSetUp setUp)
     {
-        ArgumentNullException.ThrowIfNull(setUp);
         Judgement judged = setUp.Assessment.Judgement;
         var parts = new List<string> { $"comes loose {UnitStyle.InHundred(judged.ComesLoose)}", $"breaks {UnitStyle.InHundred(judged.Breaks)}" };
         if (double.IsFinite(judged.Margin))

@@ -10,19 +10,17 @@ using UnitsNet;
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>A fastener, how it comes loose and how it goes back, in words.</summary>
-public static class FastenerPhrases
+internal static class FastenerPhrases
 {
     /// <summary>Force of the hands above which a pull on a vehicle on stands is a strong one, N (judgement).</summary>
-    public const double StrongPullN = 250;
+    internal const double StrongPullN = 250;
 
     /// <summary>Most steps that ease a nut told on paper.</summary>
     private const int MostEases = 2;
 
     /// <summary>What goes together, and the reach of it.</summary>
-    public static IReadOnlyList<string> Tools(PlannedLoosening planned, UnitStyle units)
+    internal static IReadOnlyList<string> Tools(PlannedLoosening planned, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(units);
         if (planned.Choice is not { } choice)
         {
             return ["nothing in the chest fits", Missing(planned, units)];
@@ -37,10 +35,8 @@ public static class FastenerPhrases
     }
 
     /// <summary>What it takes: the likely torque, the verdict in capitals, the hard torque, and where it is no go the chance.</summary>
-    public static IReadOnlyList<string> Takes(PlannedLoosening planned, UnitStyle units)
+    internal static IReadOnlyList<string> Takes(PlannedLoosening planned, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(units);
         NutFigures nut = planned.Assessment.Nut;
         var lines = new List<string>
         {
@@ -58,10 +54,8 @@ public static class FastenerPhrases
     }
 
     /// <summary>Why it is no clean go, and what to change first; empty where it is one.</summary>
-    public static string Note(PlannedLoosening planned, UnitStyle units)
+    internal static string Note(PlannedLoosening planned, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(units);
         var sentences = new List<string>();
         bool unsure = planned is { Choice: not null, Verdict: not Assessments.Verdict.Go };
         bool breaks = unsure && MayBreak(planned.Assessment);
@@ -128,10 +122,8 @@ public static class FastenerPhrases
             && nut.LikelyNmm / lever.ReachMm > StrongPullN;
 
     /// <summary>Who pulls how, and what holds the other end.</summary>
-    public static IReadOnlyList<string> Held(PlannedLoosening planned, UnitStyle units)
+    internal static IReadOnlyList<string> Held(PlannedLoosening planned, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(units);
         string stance = planned.Assessment.Setup.Hands.Stance.Short;
         var lines = new List<string> { planned.Choice is null ? "–" : planned.Choice.Person is { } person ? $"{person}: {stance}" : stance };
         if (planned.Hold is not { } hold)
@@ -154,7 +146,7 @@ public static class FastenerPhrases
     }
 
     /// <summary>A restraint in words.</summary>
-    public static string Words(Restraint restraint) => restraint switch
+    internal static string Words(Restraint restraint) => restraint switch
     {
         Restraint.Brake => "parking brake",
         Restraint.OldBrake => "old parking brake",
@@ -165,7 +157,7 @@ public static class FastenerPhrases
     };
 
     /// <summary>Names of one kind as one: "wheel nuts, left and right"; others side by side.</summary>
-    public static string Together(IReadOnlyList<string> names) => string.Join("; ", Pairs(names));
+    internal static string Together(IReadOnlyList<string> names) => string.Join("; ", Pairs(names));
 
     /// <summary>Names, those that differ only behind the last comma told as one.</summary>
     internal static IEnumerable<string> Pairs(IEnumerable<string> names) => names

@@ -6,16 +6,11 @@ using Leverage.Workshop.Jobs;
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>What to see to before the work begins, in words: what to soak, get, lay out and photograph.</summary>
-public static class Preparation
+internal static class Preparation
 {
     /// <summary>The lines, those with nothing to say left out.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>The lines.</returns>
-    public static IReadOnlyList<SheetLine> Lines(JobPlan plan, UnitStyle units)
+    internal static IReadOnlyList<SheetLine> Lines(JobPlan plan, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(units);
         string done = plan.LooseAlready > 0 || plan.Tasks.Count < plan.Job.Tasks.Count
             ? string.Create(System.Globalization.CultureInfo.InvariantCulture,
                 $"{plan.Job.Tasks.Count - plan.Tasks.Count} of {plan.Job.Tasks.Count} tasks done, {plan.LooseAlready} of {plan.Job.Fasteners.Count} fasteners loose")
@@ -37,13 +32,8 @@ public static class Preparation
     }
 
     /// <summary>What the chest lacks, a phrase each: "sockets missing: 13, 16, 18 mm".</summary>
-    /// <param name="gaps">What is lacking.</param>
-    /// <param name="units">Units.</param>
-    /// <returns>The phrases.</returns>
-    public static IEnumerable<string> Missing(JobGaps gaps, UnitStyle units)
+    internal static IEnumerable<string> Missing(JobGaps gaps, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(gaps);
-        ArgumentNullException.ThrowIfNull(units);
         foreach (MissingSizes missing in gaps.Sizes)
         {
             yield return $"{Word(missing.Tool)} missing: {SizePhrases.Several(missing.Sizes)}";

@@ -6,16 +6,14 @@ using Leverage.Workshop.Jobs;
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>How a fastener goes back, in words.</summary>
-public static class RefitPhrases
+internal static class RefitPhrases
 {
     /// <summary>Most numbers of an order that are spelt out.</summary>
     private const int LongestOrder = 12;
 
     /// <summary>The torque, where it comes from where that is no book, and the rounds of a group.</summary>
-    public static IReadOnlyList<string> Torque(RefitFit fit, UnitStyle units)
+    internal static IReadOnlyList<string> Torque(RefitFit fit, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(fit);
-        ArgumentNullException.ThrowIfNull(units);
         PlannedTightening planned = fit.Tightening;
         if (fit.Stage == RefitStage.Snug)
         {
@@ -47,10 +45,8 @@ public static class RefitPhrases
     }
 
     /// <summary>The torque wrench and what to set; where none fits, where to hang a mass instead, or what is wanted.</summary>
-    public static IReadOnlyList<string> Wrench(RefitFit fit, UnitStyle units)
+    internal static IReadOnlyList<string> Wrench(RefitFit fit, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(fit);
-        ArgumentNullException.ThrowIfNull(units);
         PlannedTightening planned = fit.Tightening;
         string size = SizePhrases.Hex(planned.Fastener, units);
         string[] hex = size.Length > 0 ? [size] : [];
@@ -72,10 +68,8 @@ public static class RefitPhrases
     }
 
     /// <summary>What is new, what goes on it, and what to remember.</summary>
-    public static SheetCell Remember(RefitFit fit, UnitStyle units)
+    internal static SheetCell Remember(RefitFit fit)
     {
-        ArgumentNullException.ThrowIfNull(fit);
-        ArgumentNullException.ThrowIfNull(units);
         JobFastener fastener = fit.Tightening.Fastener;
         var lines = new List<string>();
         if (fit.IsFitted)
@@ -137,9 +131,8 @@ public static class RefitPhrases
     }
 
     /// <summary>A part to buy: "8 × locknut".</summary>
-    public static string Part(PartToBuy part)
+    internal static string Part(PartToBuy part)
     {
-        ArgumentNullException.ThrowIfNull(part);
         return string.Create(CultureInfo.InvariantCulture, $"{part.Count} × {part.Part}");
     }
 }

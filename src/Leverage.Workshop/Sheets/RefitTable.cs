@@ -34,7 +34,7 @@ internal sealed class RefitTable
     [
         new(CellKind.Figure, RefitPhrases.Torque(fit, _units)),
         new(CellKind.Words, RefitPhrases.Wrench(fit, _units)),
-        RefitPhrases.Remember(fit, _units),
+        RefitPhrases.Remember(fit),
     ];
 
     /// <summary>A fit that stands for several alike: its new parts are all of theirs.</summary>

@@ -6,13 +6,11 @@ using UnitsNet;
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>Sizes of fasteners and of what turns them, in words.</summary>
-public static class SizePhrases
+internal static class SizePhrases
 {
     /// <summary>What it is: "M10, 17 mm hex".</summary>
-    public static string Kind(JobFastener fastener, UnitStyle units)
+    internal static string Kind(JobFastener fastener, UnitStyle units)
     {
-        ArgumentNullException.ThrowIfNull(fastener);
-        ArgumentNullException.ThrowIfNull(units);
         return string.Join(", ", ((string[])[fastener.Thread?.Printed ?? "", Hex(fastener, units)]).Where(words => words.Length > 0));
     }
 

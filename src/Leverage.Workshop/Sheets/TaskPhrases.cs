@@ -4,16 +4,11 @@ using Leverage.Workshop.Ordering;
 namespace Leverage.Workshop.Sheets;
 
 /// <summary>A task in words.</summary>
-public static class TaskPhrases
+internal static class TaskPhrases
 {
     /// <summary>What goes with a task, a line each: what must hold and before which tasks, what to photograph, what to mind.</summary>
-    /// <param name="planned">The task.</param>
-    /// <param name="number">Numbers of the tasks in the order of work, by name.</param>
-    /// <returns>The lines in the order one needs them.</returns>
-    public static IReadOnlyList<string> Lines(PlannedTask planned, IReadOnlyDictionary<string, int> number)
+    internal static IReadOnlyList<string> Lines(PlannedTask planned, IReadOnlyDictionary<string, int> number)
     {
-        ArgumentNullException.ThrowIfNull(planned);
-        ArgumentNullException.ThrowIfNull(number);
         string before = string.Join(", ", planned.Before.Select(name => number[name]).Order().Select(FastenerPhrases.Whole));
         return
         [
@@ -24,9 +19,8 @@ public static class TaskPhrases
     }
 
     /// <summary>What must hold while it is done, and before which tasks: "on the ground, in gear; and before 'Lift it'".</summary>
-    public static string Must(PlannedTask planned)
+    internal static string Must(PlannedTask planned)
     {
-        ArgumentNullException.ThrowIfNull(planned);
         if (planned.Task.Rules.Needs.Count == 0)
         {
             return "";

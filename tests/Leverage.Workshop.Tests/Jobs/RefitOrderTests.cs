@@ -76,10 +76,10 @@ public static class RefitOrderTests
         RefitFit[] bush = [.. plan.RefitSteps.SelectMany(step => step.Fits).Where(fit => fit.Tightening.Fastener.Name == "bush bolt")];
         RefitFit cover = plan.RefitSteps[0].Fits[0];
 
-        Assert.Equal(["new: bolt M12", "oiled", "head to the rear"], RefitPhrases.Remember(bush[0], UnitStyle.Metric).Lines);
-        Assert.Equal(["–"], RefitPhrases.Remember(bush[1], UnitStyle.Metric).Lines);
-        Assert.Equal(["LEFT-HAND: tighten anticlockwise"], RefitPhrases.Remember(cover, UnitStyle.Metric).Loud);
-        Assert.Contains("castle nut: on to the next slot, never back; split pin", RefitPhrases.Remember(cover, UnitStyle.Metric).Lines);
+        Assert.Equal(["new: bolt M12", "oiled", "head to the rear"], RefitPhrases.Remember(bush[0]).Lines);
+        Assert.Equal(["–"], RefitPhrases.Remember(bush[1]).Lines);
+        Assert.Equal(["LEFT-HAND: tighten anticlockwise"], RefitPhrases.Remember(cover).Loud);
+        Assert.Contains("castle nut: on to the next slot, never back; split pin", RefitPhrases.Remember(cover).Lines);
     }
 
     [Fact]
@@ -91,8 +91,8 @@ public static class RefitOrderTests
 
         Assert.Equal((RefitStage.Full, true), (hub.Stage, hub.IsFitted));
         Assert.Null(hub.Tightening.Check);
-        Assert.Contains("sets a bearing: turn the wheel as you tighten, then back off as its maker says; split pin", RefitPhrases.Remember(hub, UnitStyle.Metric).Lines);
-        Assert.DoesNotContain(RefitPhrases.Remember(hub, UnitStyle.Metric).Lines, line => line.Contains("next slot", StringComparison.Ordinal));
+        Assert.Contains("sets a bearing: turn the wheel as you tighten, then back off as its maker says; split pin", RefitPhrases.Remember(hub).Lines);
+        Assert.DoesNotContain(RefitPhrases.Remember(hub).Lines, line => line.Contains("next slot", StringComparison.Ordinal));
     }
 
     [Fact]
