@@ -32,7 +32,32 @@ public readonly record struct Risk(RiskKind Kind, Strength Strength, Func<double
 /// <param name="Friction">Scatter of the friction of tube on bar.</param>
 /// <param name="LeastToStay">Friction at which it just stays on while the nut holds: the same at any torque.</param>
 /// <param name="LeastAsItTurns">Friction at which it just stays on to the end of the swing, by the torque that broke the nut loose, N·mm; null where that is not judged.</param>
-public sealed record Sliding(SplitLogNormal Friction, double LeastToStay, Func<double, double>? LeastAsItTurns = null);
+public sealed record Sliding(SplitLogNormal Friction, double LeastToStay, Func<double, double>? LeastAsItTurns = null)
+{
+    /// <summary>Deviates of the friction between which the chance to slide as the nut turns is smooth.</summary>
+    private static readonly double[] Deviates = [5, 1.5, -1.5, -5];
+
+    /// <summary>Log torques at which the friction needed as the nut turns passes those deviates: the more it took to move, the less is needed after.</summary>
+    internal IEnumerable<double> Bends(double low, double high)
+    {
+        if (LeastAsItTurns is not { } least)
+        {
+            yield break;
+        }
+
+        foreach (double friction in Deviates.Select(Friction.At).Where(one => least(Math.Exp(low)) > one && least(Math.Exp(high)) < one))
+        {
+            var (more, less) = (low, high);
+            for (int i = 0; i < 40; i++)
+            {
+                double middle = (more + less) / 2;
+                (more, less) = least(Math.Exp(middle)) > friction ? (middle, less) : (more, middle);
+            }
+
+            yield return less;
+        }
+    }
+}
 
 /// <summary>Chances of what happens first; they sum to 1.</summary>
 /// <param name="ComesLoose">The nut turns.</param>

@@ -20,6 +20,7 @@ internal ref struct RiskIntegral
     private readonly ReadOnlySpan<RiskCurve> _links;
     private readonly StudCurve? _stud;
     private readonly Sliding? _tube;
+    private readonly IReadOnlyList<double> _breaks;
     private readonly Span<double> _gives;
     private readonly Span<double> _survivals;
     private readonly Span<double> _densities;
@@ -36,6 +37,7 @@ internal ref struct RiskIntegral
         _survivals = scratch[..n];
         _densities = scratch[n..(2 * n)];
         _before = scratch[(2 * n)..];
+        _breaks = [.. (stud?.Breaks ?? nut.Breaks).Concat(tube?.Bends(nut.LogLow, nut.LogHigh) ?? []).Order()];
         SlidesOff = tube?.Friction.Below(tube.LeastToStay) ?? 0;
     }
 
@@ -95,7 +97,7 @@ internal ref struct RiskIntegral
         Stretch(Math.Max(turns, border), high, Math.Min(turning, scatter), linked: true);
         if (!double.IsPositiveInfinity(_logCap))
         {
-            // A capped hand stops dead at its cap: all that is left there stays tight.
+            // A capped hand stops dead there: all that is left stays tight.
             StaysTight += _hand.At(_logCap).Survival * Links(_logCap) * Sum(_logCap, linked: true).Holds;
         }
     }
@@ -107,7 +109,7 @@ internal ref struct RiskIntegral
             return;
         }
 
-        foreach (double jump in _stud?.Breaks ?? _nut.Breaks)
+        foreach (double jump in _breaks)
         {
             if (jump > from && jump < to)
             {

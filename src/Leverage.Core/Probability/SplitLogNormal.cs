@@ -31,9 +31,8 @@ public readonly record struct SplitLogNormal(double Median, double SigmaBelow, d
 
     /// <summary>One value, drawn.</summary>
     /// <param name="random">Where chance comes from.</param>
-    internal double Draw(Random random)
-    {
-        double deviate = Normal.Sample(random, 0, 1);
-        return Median * Math.Exp(deviate * (deviate < 0 ? SigmaBelow : SigmaAbove));
-    }
+    internal double Draw(Random random) => At(Normal.Sample(random, 0, 1));
+
+    /// <summary>The value at a normal deviate.</summary>
+    internal double At(double deviate) => Median * Math.Exp(deviate * (deviate < 0 ? SigmaBelow : SigmaAbove));
 }

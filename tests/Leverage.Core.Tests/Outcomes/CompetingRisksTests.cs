@@ -75,6 +75,26 @@ public sealed class CompetingRisksTests
         Assert.Equal(0, CompetingRisks.Split(Nut("rusted"), new Strength(1e3, 0.1), [], tube, []).SlidesAsItTurns);
     }
 
+    /// <summary>Past a bend the need falls from all to little within a hundredth of the nut's scatter: the share is what lies below the bend.</summary>
+    [Fact]
+    public void A_need_that_falls_off_at_one_torque_is_found_however_far_the_nut_scatters()
+    {
+        var condition = Condition.Named("rusted");
+        double bend = 460e3 * condition.Growth.Median * 1.1;
+        var tube = new Sliding(new SplitLogNormal(0.2, 0.2, 0.2), 0.01, torque => 0.01 * bend / Math.Max(1e-9, torque - bend));
+        double expected = 0;
+        const double Step = 1e-5;
+        for (double z = -6 + Step / 2; z < 6; z += Step)
+        {
+            double need = tube.LeastAsItTurns!(460e3 * condition.Growth.Median * Math.Exp(condition.Growth.Sigma * z));
+            expected += Step * Normal.PDF(0, 1, z) * tube.Friction.Below(need);
+        }
+
+        OutcomeShares shares = CompetingRisks.Split(Nut("rusted"), new Strength(1e12, 0.1), [], tube, []);
+        Assert.InRange(expected, 0.5, 0.7);
+        Assert.Equal(expected, shares.SlidesAsItTurns, 1e-5);
+    }
+
     [Fact]
     public void What_does_not_fit_together_is_refused()
     {
