@@ -62,19 +62,24 @@ public sealed record NutFigures(
         };
     }
 
-    /// <summary>The figures once it is soaked. What it held, it held before; like nuts came dry, each as far from the median of its own state.</summary>
+    /// <summary>
+    /// The figures once it is soaked. It stays as tight among its kind as it has shown itself dry: past that share of all soaked nuts it
+    /// is still fast. Like nuts came dry, each as far from the median of its own state.
+    /// </summary>
     internal static NutFigures Soaked(Fastener dry)
     {
         Fastener wet = dry with { Soaked = true, HeldNmm = 0 };
-        if (dry.CameNmm.Count == 0)
+        if (dry.CameNmm.Count > 0)
         {
-            return Of(wet);
+            BreakLooseTorque before = BreakLooseSpread.Torque(dry);
+            double besides = before.BesidesNmm;
+            double left = (BreakLooseSpread.Torque(wet).Quantile(0.5) - besides) / (before.Quantile(0.5) - besides);
+            wet = wet with { CameNmm = [.. dry.CameNmm.Select(came => besides + left * (came - besides))] };
         }
 
-        BreakLooseTorque before = BreakLooseSpread.Torque(dry);
-        double besides = before.BesidesNmm;
-        double left = (BreakLooseSpread.Torque(wet).Quantile(0.5) - besides) / (before.Quantile(0.5) - besides);
-        return Of(wet with { CameNmm = [.. dry.CameNmm.Select(came => besides + left * (came - besides))] });
+        NutFigures soaked = Of(wet);
+        double share = 1 - Shown(dry with { HeldNmm = 0 }).Survival(dry.HeldNmm);
+        return share > LeastHeld ? Of(wet with { HeldNmm = soaked.Spread.Quantile(share) }) : soaked;
     }
 
     /// <summary>What it takes after what it and like nuts have shown; what none of its kind could show is refused.</summary>
