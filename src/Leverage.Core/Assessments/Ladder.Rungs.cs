@@ -58,7 +58,7 @@ public sealed partial class Ladder
         _nut = NutFigures.Soaked(_assessment.Setup.Fastener);
         _request = _request with { Soaked = true };
         _soak = new LadderStep(soak.Key, soak, null);
-        if (_pulled.Count > 0 && TriedSetup.Of(_request, _nut) is { IsStop: false } then)
+        if (TriedSetup.Of(_request, _nut) is { IsStop: false } then)
         {
             Pull(soak.Key, null, then);
         }
