@@ -22,7 +22,7 @@ internal static class MoveWords
             "brake" => "Pull the parking brake",
             "clean-bar" => "Clean bar and tube of oil and grease",
             "best-overlap" => $"Push the tube on {style.Length(step.Tool!.Overlap!.Value)}",
-            "ring" => $"Take a {Width(step.Tool!, style)} ring spanner {Long(step.Tool!.Bar!.Value, style)}",
+            "ring" => $"Take a ring spanner of {Width(step.Tool!, style)}, {Long(step.Tool!.Bar!.Value, style)} long",
             "start-square" => "Begin the pull with the bar square, not past it",
             "better-stance" => $"Change your stance: {Stance.Named(step.Tool!.Stance!).Short}",
             "longer-lever" or "bigger-drive" => Take(step.Tool!, style),

@@ -193,4 +193,10 @@ public sealed class LoosenTests : IDisposable
         Assert.Contains("stays tight 56. The nut likely needs", answers[0], StringComparison.Ordinal);
         Assert.DoesNotContain("likely needs", answers[1], StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_ring_is_named_with_its_width_and_length_whatever_the_number() => Assert.Contains(
+        "Take a ring spanner of 18 mm, 265 mm long",
+        Ran.Here(Ran.Words("loosen 60Nm --thread M12 --condition rusted --hex 18mm --tool open --bar 400mm --worn rounded --engaged 0.4")).Answer,
+        StringComparison.Ordinal);
 }
