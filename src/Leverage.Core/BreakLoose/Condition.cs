@@ -18,6 +18,8 @@ public enum LubricantNow
 /// <summary>State of a joint now, from the table <c>conditions</c>.</summary>
 /// <param name="Key">Its name: <c>rusted</c>.</param>
 /// <param name="Words">The state in words.</param>
+/// <param name="Short">The same in few words.</param>
+/// <param name="IsRusty">Whether rust holds it: its corners are worn, and a penetrant has something to do.</param>
 /// <param name="Basis">What the growth multiplies.</param>
 /// <param name="Growth">The lognormal growth.</param>
 /// <param name="LockerNm">Break torque of the thread locker on 3/8-16, N·m; 0 for none.</param>
@@ -29,6 +31,8 @@ public enum LubricantNow
 public sealed record Condition(
     string Key,
     string Words,
+    string Short,
+    bool IsRusty,
     GrowthBasis Basis,
     Growth Growth,
     double LockerNm,
@@ -38,14 +42,8 @@ public sealed record Condition(
     string Source,
     ValueStatus Status)
 {
-    /// <summary>Whether rust holds it: its corners are worn, and a penetrant has something to do.</summary>
-    public bool IsRusty => Key is "rusted" or "salted" or "heat-rusted";
-
     /// <summary>The state taken where none is said.</summary>
     internal const string Usual = "used";
-
-    /// <summary>The state in few words: what its table says before the first comma or colon.</summary>
-    public string Short { get; init; } = Words;
 
     /// <summary>The condition of a name.</summary>
     /// <param name="name">Its key.</param>
@@ -57,6 +55,8 @@ public sealed record Condition(
         return new Condition(
             row.Key,
             row.Text("words"),
+            row.Text("short"),
+            row.Says("rust", "yes"),
             row.Text("basis") switch
             {
                 "book" => GrowthBasis.Book,
@@ -75,10 +75,7 @@ public sealed record Condition(
                 _ => throw row.Error("lubricant", "gone, paste or stays"),
             },
             row.Source,
-            row.Status)
-        {
-            Short = row.Text("words").Split(',', ':')[0],
-        };
+            row.Status);
     }
 
     private static double Locker(TableRow row) => row.Text("thread_lock") switch

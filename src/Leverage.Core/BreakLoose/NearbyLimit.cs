@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Leverage.BreakLoose;
 
 /// <summary>What may stand near a joint that is heated, from the table <c>nearby-limits</c>.</summary>
-/// <param name="Short">What it is, in few words: what its table says before the first comma or semicolon.</param>
+/// <param name="Short">What it is, in few words.</param>
 /// <param name="Limit">The temperature it stands.</param>
 /// <param name="Status">How far that may be trusted.</param>
 public sealed record NearbyLimit(string Short, Temperature Limit, ValueStatus Status)
@@ -16,6 +16,6 @@ public sealed record NearbyLimit(string Short, Temperature Limit, ValueStatus St
     public static NearbyLimit Named(string name)
     {
         TableRow row = RowLookup.Named("nearby-limits", name, "a thing near the heat");
-        return new NearbyLimit(row.Text("words").Split(';', ',')[0], Temperature.FromDegreesCelsius(row.Number("limit_c")), row.Status);
+        return new NearbyLimit(row.Text("short"), Temperature.FromDegreesCelsius(row.Number("limit_c")), row.Status);
     }
 }

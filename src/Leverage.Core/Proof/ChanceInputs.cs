@@ -93,7 +93,8 @@ internal static class ChanceInputs
             BookTorque = Torque.FromNewtonMillimeters(inputs["book"]),
             BookTorqueSigma = inputs.Find("bookSigma") ?? 0,
             Condition = new Condition(
-                "check", "a check's own", basis, growth, 0, 1, inputs.Find("grownShare") ?? 1, LubricantNow.Gone, "the row", ValueStatus.Derived),
+                "check", "a check's own", "a check's own", false, basis, growth, 0, 1, inputs.Find("grownShare") ?? 1, LubricantNow.Gone,
+                "the row", ValueStatus.Derived),
             Friction = FrictionRange.About(inputs.Find("friction") ?? FrictionRange.Default),
             Thread = thread,
             Grade = inputs.Find("tensile") is { } tensile
