@@ -65,11 +65,11 @@ Used Read(string package)
     string[] parts = package.Split('/');
     string folder = Path.Combine(cache, parts[0].ToLowerInvariant(), parts[1]);
     XElement about = XDocument.Load(Path.Combine(folder, $"{parts[0].ToLowerInvariant()}.nuspec")).Root!.Elements().First();
-    string Said(string name) => about.Elements().FirstOrDefault(element => element.Name.LocalName == name)?.Value.Trim() ?? "";
-    string licence = Said("license");
-    string said = Said("copyright");
+    string Value(string name) => about.Elements().FirstOrDefault(element => element.Name.LocalName == name)?.Value.Trim() ?? "";
+    string licence = Value("license");
+    string said = Value("copyright");
     bool isOwner = said.StartsWith("Copyright", StringComparison.Ordinal) || said.StartsWith('©');
-    string owner = isOwner ? said : $"Copyright {Said("authors")}";
+    string owner = isOwner ? said : $"Copyright {Value("authors")}";
     string[] own = [.. Directory.EnumerateFiles(folder, "*.txt", SearchOption.AllDirectories)
         .Where(file => Path.GetFileName(file).StartsWith("LICENSE", StringComparison.OrdinalIgnoreCase)
             || Path.GetFileName(file).StartsWith("NOTICE", StringComparison.OrdinalIgnoreCase))

@@ -43,7 +43,7 @@ internal static class FieldList
         ["MASS"] = (["kg", "lb"], 5),
         ["STRESS"] = (["MPa", "ksi"], 10),
         ["ANGLE"] = (["deg"], 5),
-        ["WARMING"] = (["C", "F"], 10),
+        ["RISE"] = (["C", "F"], 10),
         ["SHARE"] = (["%"], 5),
         ["NUMBER"] = ([], 0.01),
     };

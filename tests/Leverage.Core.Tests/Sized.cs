@@ -27,8 +27,8 @@ public readonly record struct Sized(double Share)
     public bool Upper(double share) => Share > 1 - share;
 }
 
-/// <summary>As many places as a whole set-up needs, read in order.</summary>
-public sealed record Places(IReadOnlyList<Sized> All)
+/// <summary>As many draws as a whole set-up needs, read in order.</summary>
+public sealed record Draws(IReadOnlyList<Sized> All)
 {
     /// <summary>How many there are.</summary>
     public const int Count = 96;
@@ -44,7 +44,7 @@ public sealed record Places(IReadOnlyList<Sized> All)
     public override string ToString() => string.Join(" ", All.Select(place => place.Share.ToString("R", null)));
 }
 
-/// <summary>Draws places; named in the <c>Properties</c> attribute of a class of laws.</summary>
+/// <summary>Makes draws; named in the <c>Properties</c> attribute of a class of laws.</summary>
 public static class SizedValues
 {
     private static readonly Gen<Sized> Place = Gen.Frequency(
@@ -53,9 +53,9 @@ public static class SizedValues
 
     public static Arbitrary<Sized> Sized() => Arb.From(Place, Simpler);
 
-    public static Arbitrary<Places> Places() => Arb.From(
-        Gen.ArrayOf(Place, Tests.Places.Count).Select(all => new Places(all)),
-        places => places.All.SelectMany((place, i) => Simpler(place).Select(simple => With(places, i, simple))));
+    public static Arbitrary<Draws> Draws() => Arb.From(
+        Gen.ArrayOf(Place, Tests.Draws.Count).Select(all => new Draws(all)),
+        draws => draws.All.SelectMany((place, i) => Simpler(place).Select(simple => With(draws, i, simple))));
 
     private static IEnumerable<Sized> Simpler(Sized place) => Enumerable.Range(0, 6)
         .Select(decimals => new Sized(Math.Round(place.Share, decimals)))
@@ -63,6 +63,6 @@ public static class SizedValues
         .Where(simple => simple != place && place.Share != 0)
         .Distinct();
 
-    private static Places With(Places places, int at, Sized simple) =>
-        new([.. places.All.Select((place, i) => i == at ? simple : place)]);
+    private static Draws With(Draws draws, int at, Sized simple) =>
+        new([.. draws.All.Select((place, i) => i == at ? simple : place)]);
 }

@@ -49,7 +49,7 @@ internal static class Program
             2 => QuantityReader.Force(rest).Newtons,
             3 => QuantityReader.Mass(rest).Kilograms,
             4 => QuantityReader.Stress(rest).Megapascals,
-            5 => QuantityReader.Warming(rest).Kelvins,
+            5 => QuantityReader.TemperatureRise(rest).Kelvins,
             6 => QuantityReader.Share(rest),
             _ => TubeReader.Read(rest).Length.Millimeters,
         } is var value && double.IsFinite(value) && value > 0 ? value : throw new InvalidOperationException("no finite number above 0");

@@ -58,7 +58,7 @@ public static class HeatedJoint
 
     /// <summary>Steel bolt in aluminium, both warm: clearance opens by (α_al − α_st)·d2·ΔT.</summary>
     /// <param name="pitchDiameterMm">d2, pitch diameter, mm, above 0.</param>
-    /// <param name="warmingK">ΔT, warming of both, K, 0 or more.</param>
+    /// <param name="riseK">ΔT, rise of both, K, 0 or more.</param>
     /// <returns>Clearance gained in diameter, mm.</returns>
     /// <remarks>
     /// Valid for: bolt and housing at the same temperature.
@@ -66,7 +66,7 @@ public static class HeatedJoint
     /// Checked by: shared/checks/heat.csv.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static double AluminiumClearance(double pitchDiameterMm, double warmingK) =>
+    public static double AluminiumClearance(double pitchDiameterMm, double riseK) =>
         (AluminiumExpansion - SteelExpansion) * Require.Positive(pitchDiameterMm, nameof(pitchDiameterMm))
-            * Require.NotNegative(warmingK, nameof(warmingK));
+            * Require.NotNegative(riseK, nameof(riseK));
 }

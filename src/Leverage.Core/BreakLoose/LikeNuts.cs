@@ -46,8 +46,8 @@ internal static class LikeNuts
             double middle = median + common * gap / total;
             double weight = Math.Log(prior[i].Weight) + evidence;
             parts.AddRange(heldLog.Count == 0 ? [(i, middle, weight)]
-                : Places(left).Select(place => (i, middle + place.From, weight + place.LogWeight
-                    + heldLog.Sum(log => NormalTail.Log((log - middle - place.From) / Math.Sqrt(own))))));
+                : Grid(left).Select(node => (i, middle + node.From, weight + node.LogWeight
+                    + heldLog.Sum(log => NormalTail.Log((log - middle - node.From) / Math.Sqrt(own))))));
         }
 
         double most = parts.Max(part => part.LogWeight);
@@ -58,14 +58,14 @@ internal static class LikeNuts
             heldLog.Count == 0 ? Math.Sqrt(left * left + own) : Math.Sqrt(own));
     }
 
-    /// <summary>Places over a normal of this σ about 0, and the logarithm of the weight of each.</summary>
-    private static IEnumerable<(double From, double LogWeight)> Places(double sigma)
+    /// <summary>Even nodes over a normal of this σ about 0, and the logarithm of the weight of each, up to what is the same for all.</summary>
+    private static IEnumerable<(double From, double LogWeight)> Grid(double sigma)
     {
         const double Step = 2 * Reach / (Nodes - 1);
         for (int i = 0; i < Nodes; i++)
         {
             double deviate = i * Step - Reach;
-            yield return (sigma * deviate, Math.Log(Step / Math.Sqrt(2 * Math.PI)) - deviate * deviate / 2);
+            yield return (sigma * deviate, -deviate * deviate / 2);
         }
     }
 }

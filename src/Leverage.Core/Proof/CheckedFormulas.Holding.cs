@@ -26,7 +26,7 @@ public static partial class CheckedFormulas
         new("HeatedJoint.PreloadRise", "MPa", i => HeatedJoint.PreloadRise(i["difference"], i["complianceRatio"])),
         new("HeatedJoint.DiametralGrowth", "mm", i => HeatedJoint.DiametralGrowth(i["pitchDiameter"], i["difference"])),
         new("HeatedJoint.AluminiumClearance", "mm", i => HeatedJoint.AluminiumClearance(
-            i["pitchDiameter"], i["warming"])),
+            i["pitchDiameter"], i["rise"])),
         new("ThreadLocker.Torque", "Nmm", i => ThreadLocker.Torque(i["measured"], i["diameter"])),
         new("AssemblyFriction.Believed", "", i => AssemblyFriction.Believed(
             i["torque"], i.Joint, i["stressDiameter"], i["yield"], i["friction"])),

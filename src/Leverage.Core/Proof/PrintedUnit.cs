@@ -80,7 +80,7 @@ public static class PrintedUnit
             QuantityKind.Mass => ("mass", Mass.From(1, (MassUnit)found).Kilograms),
             QuantityKind.Stress => ("stress", Pressure.From(1, (PressureUnit)found).Megapascals),
             QuantityKind.Angle => ("angle", Angle.From(1, (AngleUnit)found).Radians),
-            QuantityKind.Warming => ("warming", TemperatureDelta.From(1, (TemperatureDeltaUnit)found).Kelvins),
+            QuantityKind.TemperatureRise => ("rise", TemperatureDelta.From(1, (TemperatureDeltaUnit)found).Kelvins),
             _ => ("number", Ratio.From(1, (RatioUnit)found).DecimalFractions),
         };
 }

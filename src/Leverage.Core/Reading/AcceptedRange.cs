@@ -15,7 +15,7 @@ internal readonly record struct AcceptedRange(double Least, double Most, string 
     internal static readonly AcceptedRange Body = new(1, 250, "kg");
     internal static readonly AcceptedRange Vehicle = new(1, 60_000, "kg");
     internal static readonly AcceptedRange Stress = new(1, 5000, "MPa");
-    internal static readonly AcceptedRange Warming = new(1, 1000, "K");
+    internal static readonly AcceptedRange TemperatureRise = new(1, 1000, "K");
     internal static readonly AcceptedRange Share = new(0.1, 100, "%");
     internal static readonly AcceptedRange JointFriction = new(0.02, 1, "");
     internal static readonly AcceptedRange SurfaceFriction = new(0.01, 1, "");

@@ -22,7 +22,7 @@ public enum QuantityKind
     Angle,
 
     /// <summary>Difference of temperature.</summary>
-    Warming,
+    TemperatureRise,
 
     /// <summary>A share of one, in percent.</summary>
     Share,

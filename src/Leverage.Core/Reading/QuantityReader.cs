@@ -69,9 +69,9 @@ internal static class QuantityReader
     }
 
     /// <summary>A rise of temperature, such as <c>150C</c>, <c>150K</c>, <c>270F</c>.</summary>
-    internal static TemperatureDelta Warming(string text)
+    internal static TemperatureDelta TemperatureRise(string text)
     {
-        var (value, unit) = Read(text, QuantityKind.Warming);
+        var (value, unit) = Read(text, QuantityKind.TemperatureRise);
         return TemperatureDelta.From(value, (TemperatureDeltaUnit)unit);
     }
 

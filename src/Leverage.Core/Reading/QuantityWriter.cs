@@ -22,7 +22,7 @@ internal static class QuantityWriter
         Mass => QuantityKind.Mass,
         Pressure => QuantityKind.Stress,
         Angle => QuantityKind.Angle,
-        TemperatureDelta => QuantityKind.Warming,
+        TemperatureDelta => QuantityKind.TemperatureRise,
         _ => throw new ArgumentException("No text for this quantity.", nameof(quantity)),
     };
 }

@@ -14,7 +14,7 @@ internal static class UnitAdvice
         QuantityKind.Mass => "a mass",
         QuantityKind.Stress => "a stress",
         QuantityKind.Angle => "an angle",
-        QuantityKind.Warming => "a rise of temperature",
+        QuantityKind.TemperatureRise => "a rise of temperature",
         _ => "a share",
     };
 
@@ -46,7 +46,7 @@ internal static class UnitAdvice
         QuantityKind.Mass => "Write: 82kg or 180lb",
         QuantityKind.Stress => "Write: 640MPa or 93ksi",
         QuantityKind.Angle => "Write: 30deg",
-        QuantityKind.Warming => "Write: 150K",
+        QuantityKind.TemperatureRise => "Write: 150K",
         _ => "Write: 75%",
     };
 
@@ -58,7 +58,7 @@ internal static class UnitAdvice
         QuantityKind.Force => Two(text, "N", "lbf", value, 4.4482, "N"),
         QuantityKind.Mass => Two(text, "kg", "lb", value, 0.45359, "kg"),
         QuantityKind.Stress => Two(text, "MPa", "ksi", value, 6.8948, "MPa"),
-        QuantityKind.Warming => Two(text, "K", "F", value, 1 / 1.8, "K"),
+        QuantityKind.TemperatureRise => Two(text, "K", "F", value, 1 / 1.8, "K"),
         _ => $"Write {text}deg.",
     };
 

@@ -82,9 +82,9 @@ internal static class UnitNames
         Add(names, QuantityKind.Stress, (int)PressureUnit.KilogramForcePerSquareMillimeter, "kgf/mm2", "kgf/mm²");
         Add(names, QuantityKind.Angle, (int)AngleUnit.Degree, "deg", "°");
         Add(names, QuantityKind.Angle, (int)AngleUnit.Radian, "rad");
-        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.Kelvin, "K");
-        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.DegreeCelsius, "C", "°C", "degC");
-        Add(names, QuantityKind.Warming, (int)TemperatureDeltaUnit.DegreeFahrenheit, "F", "°F", "degF");
+        Add(names, QuantityKind.TemperatureRise, (int)TemperatureDeltaUnit.Kelvin, "K");
+        Add(names, QuantityKind.TemperatureRise, (int)TemperatureDeltaUnit.DegreeCelsius, "C", "°C", "degC");
+        Add(names, QuantityKind.TemperatureRise, (int)TemperatureDeltaUnit.DegreeFahrenheit, "F", "°F", "degF");
         Add(names, QuantityKind.Share, (int)RatioUnit.Percent, "%");
         return names;
     }

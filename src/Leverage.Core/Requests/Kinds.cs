@@ -69,7 +69,7 @@ internal static partial class Kinds
         Quantity("ANGLE", example, QuantityReader.Angle, angle => angle.Degrees, AcceptedRange.UpTo(mostDegrees));
 
     internal static FieldKind<TemperatureDelta> TemperatureDifference(string example) =>
-        Quantity("WARMING", example, QuantityReader.Warming, warming => warming.Kelvins, AcceptedRange.Warming);
+        Quantity("RISE", example, QuantityReader.TemperatureRise, rise => rise.Kelvins, AcceptedRange.TemperatureRise);
 
     /// <summary>A share of one, said in percent.</summary>
     internal static FieldKind<double> Share(string example, AcceptedRange? range = null) =>

@@ -124,7 +124,7 @@ public sealed record LooseningAnswer(
 {
     /// <summary>Several alike, when that was asked.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public CountedAnswer? Alike { get; init; }
+    public CountedAnswer? Counted { get; init; }
 
     /// <summary>The same chances by Monte Carlo, when that was asked for.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -42,7 +42,7 @@ public static class LooseningAnswers
             WatchWords.Of(assessment, style),
             AssumedWords.Of(assessment.Setup.Assumed, style))
         {
-            Alike = assessment.Lever is null ? null : Counted(assessment),
+            Counted = assessment.Lever is null ? null : Counted(assessment),
         };
     }
 

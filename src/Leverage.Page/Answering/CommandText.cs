@@ -8,10 +8,10 @@ namespace Leverage.Page.Answering;
 internal static class CommandText
 {
     /// <summary>The command.</summary>
-    internal static string Of(Said said)
+    internal static string Of(Query asked)
     {
         var text = new StringBuilder("leverage loosen");
-        foreach (var (name, value) in said.All())
+        foreach (var (name, value) in asked.All())
         {
             Field<LooseningRequest> field = LooseningFields.All.Named(name);
             if (field.Kind.IsFlag)
@@ -23,7 +23,7 @@ internal static class CommandText
             text.Append(field.InPlace ? " " : $" --{name} ").Append(Quoted(value));
         }
 
-        return text.Append(said.Units.IsUs ? " --units us" : "").ToString();
+        return text.Append(asked.Units.IsUs ? " --units us" : "").ToString();
     }
 
     private static string Quoted(string value) =>

@@ -17,19 +17,19 @@ internal static class PageAnswers
     private const int Limits = 3;
 
     /// <summary>The answer.</summary>
-    internal static PageAnswer Of(Said said, LooseningAssessment assessment) => new(
-        LooseningAnswers.Of(assessment, said.Units),
-        AnswerWords.Of(assessment, said.Units),
-        Side(assessment, said.Units),
-        Window(assessment, said.Units),
-        Assumed(assessment, said),
-        CommandText.Of(said));
+    internal static PageAnswer Of(Query asked, LooseningAssessment assessment) => new(
+        LooseningAnswers.Of(assessment, asked.Units),
+        AnswerWords.Of(assessment, asked.Units),
+        Side(assessment, asked.Units),
+        Window(assessment, asked.Units),
+        Assumed(assessment, asked),
+        CommandText.Of(asked));
 
     /// <summary>What changes at every frame of a drag.</summary>
-    internal static SketchAnswer Sketch(Said said, LooseningAssessment assessment, bool chart) => new(
-        new(AnswerWords.Verdict(assessment), AnswerWords.Sentence(assessment, said.Units)),
-        Side(assessment, said.Units),
-        chart ? Window(assessment, said.Units) : null);
+    internal static SketchAnswer Sketch(Query asked, LooseningAssessment assessment, bool chart) => new(
+        new(AnswerWords.Verdict(assessment), AnswerWords.Sentence(assessment, asked.Units)),
+        Side(assessment, asked.Units),
+        chart ? Window(assessment, asked.Units) : null);
 
     private static SideFigures? Side(LooseningAssessment a, UnitStyle units) => LeverSketcher.Of(a) is not { } sketch ? null : new(
         sketch.BarMm,
@@ -108,21 +108,21 @@ internal static class PageAnswers
         at < limit.ForceN.Count && double.IsFinite(limit.ForceN[at]) ? limit.ForceN[at] : limit.ForceN.First(double.IsFinite);
 
     /// <summary>What stands in for a field left empty, as text for the field itself.</summary>
-    private static Dictionary<string, string> Assumed(LooseningAssessment a, Said said)
+    private static Dictionary<string, string> Assumed(LooseningAssessment a, Query asked)
     {
         LooseningSetup setup = a.Setup;
         (string Field, string Text)[] all =
         [
             ("condition", setup.Fastener.Condition.Words),
-            ("hex", setup.Fastener.AcrossFlats is { } flats ? said.Units.Length(flats) : ""),
+            ("hex", setup.Fastener.AcrossFlats is { } flats ? asked.Units.Length(flats) : ""),
             ("stance", setup.Hands.Stance.Words),
-            ("body", said.Units.Mass(setup.Hands.Body)),
-            ("bar-diameter", setup.Bar?.Diameter is { } diameter ? said.Units.Length(diameter) : ""),
-            ("overlap", setup.Tube is null ? "" : said.Units.Length(setup.Overlap)),
+            ("body", asked.Units.Mass(setup.Hands.Body)),
+            ("bar-diameter", setup.Bar?.Diameter is { } diameter ? asked.Units.Length(diameter) : ""),
+            ("overlap", setup.Tube is null ? "" : asked.Units.Length(setup.Overlap)),
             ("surface", setup.Tube is null ? "" : setup.Surface.Words),
             ("past-square", UnitStyle.Angle(setup.PastSquare)),
         ];
-        return all.Where(each => each.Text.Length > 0 && said.Text(each.Field) is null)
+        return all.Where(each => each.Text.Length > 0 && asked.Text(each.Field) is null)
             .ToDictionary(each => each.Field, each => each.Text, StringComparer.Ordinal);
     }
 }

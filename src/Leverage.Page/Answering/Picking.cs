@@ -13,18 +13,18 @@ internal sealed record PickReply(JsonElement Answer, string Person, IReadOnlyLis
 internal static class Picking
 {
     /// <summary>The picking; the nut and what holds it are the query's, the tools and people the chest's.</summary>
-    internal static PickReply Of(string chest, Said said)
+    internal static PickReply Of(string chest, Query asked)
     {
         var tools = ToolChest.Parse("chest.toml", chest);
         var pick = Picker.Pick(new PickRequest
         {
-            Nut = Address.Read(said) with { Bar = null, BarDiameter = null, Drive = null, Tube = null, Overlap = null },
+            Nut = asked.Loosening() with { Bar = null, BarDiameter = null, Drive = null, Tube = null, Overlap = null },
             Chest = tools,
-            Stances = said.Text("stance") is { } stance ? [stance] : [],
-            Person = tools.People.Count > 0 && said.Text("body") is null ? tools.People[0] : null,
+            Stances = asked.Text("stance") is { } stance ? [stance] : [],
+            Person = tools.People.Count > 0 && asked.Text("body") is null ? tools.People[0] : null,
             Recess = Length.Zero,
         });
-        using var answer = JsonDocument.Parse(PickAnswers.Of(pick, said.Units).ToJson());
-        return new PickReply(answer.RootElement.Clone(), pick.Request.Person?.Name ?? "", MoveLine.Of(pick.Moves, said.Units));
+        using var answer = JsonDocument.Parse(PickAnswers.Of(pick, asked.Units).ToJson());
+        return new PickReply(answer.RootElement.Clone(), pick.Request.Person?.Name ?? "", MoveLine.Of(pick.Moves, asked.Units));
     }
 }

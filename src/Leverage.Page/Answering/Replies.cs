@@ -17,15 +17,15 @@ internal static class Replies
     /// <summary>The answer to a loosening.</summary>
     internal static string Loosen(string query) => Guarded(() =>
     {
-        var said = Said.Of(query);
-        return Json(PageAnswers.Of(said, Loosening.Assess(Address.Read(said))), AnswerPageJson.Default.PageAnswer);
+        var asked = Query.Of(query);
+        return Json(PageAnswers.Of(asked, Loosening.Assess(asked.Loosening())), AnswerPageJson.Default.PageAnswer);
     });
 
     /// <summary>The verdict's line and the pictures in view, for the frames of a drag.</summary>
     internal static string Sketch(string query, bool chart) => Guarded(() =>
     {
-        var said = Said.Of(query);
-        return Json(PageAnswers.Sketch(said, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Address.Read(said))), chart), AnswerPageJson.Default.SketchAnswer);
+        var asked = Query.Of(query);
+        return Json(PageAnswers.Sketch(asked, LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(asked.Loosening())), chart), AnswerPageJson.Default.SketchAnswer);
     });
 
     /// <summary>What to set.</summary>
@@ -41,18 +41,18 @@ internal static class Replies
     internal static string Open(string files) => Guarded(() => Json(OpenedFile.Read(Texts(files)), PageJson.Shared.OpenedPieces));
 
     /// <summary>The best set-up of a chest.</summary>
-    internal static string Pick(string chest, string query) => Guarded(() => Json(Picking.Of(chest, Said.Of(query)), PageJson.Shared.PickReply));
+    internal static string Pick(string chest, string query) => Guarded(() => Json(Picking.Of(chest, Query.Of(query)), PageJson.Shared.PickReply));
 
     /// <summary>The job in its order.</summary>
     internal static string Job(string files, string query) => Guarded(() =>
-        Json(JobReply.Of(OpenedFile.Named(Texts(files)), Said.Of(query).Units), PageJson.Shared.JobReply));
+        Json(JobReply.Of(OpenedFile.Named(Texts(files)), Query.Of(query).Units), PageJson.Shared.JobReply));
 
     /// <summary>The files of a job with something that happened written in.</summary>
     internal static string Mark(string files, string mark) => Guarded(() => Json(
         JobReply.Marked(OpenedFile.Named(Texts(files)), Read(mark, PageJson.Shared.JobMark)), PageJson.Shared.OpenedTextArray));
 
     /// <summary>The lesson.</summary>
-    internal static string Lesson(string query) => Guarded(() => Json(LessonText.Of(Said.Of(query)), PageJson.Shared.LessonAnswer));
+    internal static string Lesson(string query) => Guarded(() => Json(LessonText.Of(Query.Of(query)), PageJson.Shared.LessonAnswer));
 
     /// <summary>A QR code.</summary>
     internal static string Code(string text) => Guarded(() => Json(ScanCode.Rows(text), PageJson.Shared.StringArray));

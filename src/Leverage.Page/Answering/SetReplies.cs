@@ -15,26 +15,23 @@ internal static class SetReplies
     /// <summary>What to set.</summary>
     internal static string Set(string query)
     {
-        Said said = Said.Of(query, [.. TighteningFields.All.Select(field => field.Name)]);
-        TighteningAssessment a = Tightening.Assess(Read(TighteningFields.All, said));
+        Query asked = Query.Of(query, TighteningFields.All);
+        TighteningAssessment a = Tightening.Assess(asked.Read(TighteningFields.All, new TighteningRequest()));
         var answer = TighteningAnswer.Of(a);
         return Whole(
-            JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.TighteningAnswer), TighteningTitle.Of(a), Figures(a, said.Units), answer.Unconfirmed);
+            JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.TighteningAnswer), TighteningTitle.Of(a), Figures(a, asked.Units), answer.Unconfirmed);
     }
 
     /// <summary>Whether a quoted torque is believable.</summary>
     internal static string Check(string query)
     {
-        Said said = Said.Of(query, [.. TighteningFields.Check.Select(field => field.Name)]);
-        CheckingAssessment a = Checking.Assess(Read(TighteningFields.Check, said));
+        Query asked = Query.Of(query, TighteningFields.Check);
+        CheckingAssessment a = Checking.Assess(asked.Read(TighteningFields.Check, new TighteningRequest()));
         var answer = CheckingAnswer.Of(a);
         string better = answer.ReadsBetterAs is { } unit ? $" The same number in {unit} would fit." : "";
-        FigureLine[] figures = [new(said.Units.Torque(a.Setup.Quoted), answer.Verdict ?? "not judged", JointLines.Why(a.Result) + better)];
+        FigureLine[] figures = [new(asked.Units.Torque(a.Setup.Quoted), answer.Verdict ?? "not judged", JointLines.Why(a.Result) + better)];
         return Whole(JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.CheckingAnswer), a.Setup.Thread.Printed, figures, answer.Unconfirmed);
     }
-
-    private static TighteningRequest Read(IReadOnlyList<Field<TighteningRequest>> fields, Said said) => fields.Aggregate(
-        new TighteningRequest(), (request, field) => said.Text(field.Name) is { } text ? field.Read(request, text) : request);
 
     private static string Whole(JsonElement answer, string title, IReadOnlyList<FigureLine> figures, IReadOnlyList<string> assumed) =>
         JsonSerializer.Serialize(new SetReply(answer, title, figures, assumed), PageJson.Shared.SetReply);

@@ -14,12 +14,12 @@ internal static class LessonText
 
     /// <summary>The six steps for what an address says.</summary>
     /// <exception cref="InputException">The set-up cannot be, or has no tube.</exception>
-    internal static LessonAnswer Of(Said said)
+    internal static LessonAnswer Of(Query asked)
     {
-        LooseningRequest request = Address.Read(said);
+        LooseningRequest request = asked.Loosening();
         SlipAssessment slip = SlipAssessor.Assess(SlipDefaults.Complete(request));
         LooseningAssessment loosening = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(request));
-        var numbers = new LessonNumbers(loosening, slip, said.Units);
+        var numbers = new LessonNumbers(loosening, slip, asked.Units);
         return new LessonAnswer(
             Title,
             Given(numbers),

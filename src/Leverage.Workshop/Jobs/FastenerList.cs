@@ -42,7 +42,7 @@ internal sealed class FastenerList
             CultureInfo = CultureInfo.InvariantCulture,
         }).FromText(text);
         ListColumn?[]? columns = null;
-        var rows = new List<(FilePlace Place, string[] Cells, FilePlace[] Places)>();
+        var rows = new List<(FilePlace Place, string[] Cells, FilePlace[] CellPlaces)>();
         bool first = true;
         foreach (SepReader.Row row in reader)
         {
@@ -65,7 +65,7 @@ internal sealed class FastenerList
 
         return columns is null
             ? throw new FilePlace(_path, 1, 1).Error("is empty: a line of column names is wanted.")
-            : [.. rows.Select(row => Section(row.Place, row.Cells, row.Places, columns))];
+            : [.. rows.Select(row => Section(row.Place, row.Cells, row.CellPlaces, columns))];
     }
 
     private ListColumn?[] Columns(SepReader.Row row, int line)

@@ -16,9 +16,9 @@ namespace Leverage.Tests.Assessments;
 public sealed class AnyAssessmentLaws
 {
     [Property]
-    public void The_verdict_is_what_the_documented_rules_make_of_the_answer_s_own_figures(Places places)
+    public void The_verdict_is_what_the_documented_rules_make_of_the_answer_s_own_figures(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { } assessment)
+        if (Judged(AnyRequest.From(draws)) is not { } assessment)
         {
             return;
         }
@@ -42,9 +42,9 @@ public sealed class AnyAssessmentLaws
     }
 
     [Property]
-    public void Every_reason_names_a_part_or_what_moves_and_every_stop_has_one(Places places)
+    public void Every_reason_names_a_part_or_what_moves_and_every_stop_has_one(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { } a)
+        if (Judged(AnyRequest.From(draws)) is not { } a)
         {
             return;
         }
@@ -61,9 +61,9 @@ public sealed class AnyAssessmentLaws
     }
 
     [Property]
-    public void A_title_names_no_book_unless_to_say_that_none_gave_the_torque(Places places)
+    public void A_title_names_no_book_unless_to_say_that_none_gave_the_torque(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is { } a)
+        if (Judged(AnyRequest.From(draws)) is { } a)
         {
             string title = LooseningTitle.Of(a.Setup, UnitStyle.Metric);
             Assert.DoesNotContain("in the book", title, StringComparison.Ordinal);
@@ -72,9 +72,9 @@ public sealed class AnyAssessmentLaws
     }
 
     [Property]
-    public void The_strong_pull_is_no_more_than_a_hard_nut_takes_or_a_strong_hand_gives(Places places)
+    public void The_strong_pull_is_no_more_than_a_hard_nut_takes_or_a_strong_hand_gives(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { } a)
+        if (Judged(AnyRequest.From(draws)) is not { } a)
         {
             return;
         }
@@ -88,9 +88,9 @@ public sealed class AnyAssessmentLaws
     }
 
     [Property]
-    public void The_chances_present_sum_to_one_and_each_part_s_to_its_own(Places places)
+    public void The_chances_present_sum_to_one_and_each_part_s_to_its_own(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { Lever: not null } a)
+        if (Judged(AnyRequest.From(draws)) is not { Lever: not null } a)
         {
             return;
         }
@@ -112,9 +112,9 @@ public sealed class AnyAssessmentLaws
 
     /// <summary>Where the tube stays on; what holds the wheel is left out, for a lift takes less load off it the longer the lever.</summary>
     [Property]
-    public void More_reach_never_lowers_the_hand_s_share(Places places, Sized more)
+    public void More_reach_never_lowers_the_hand_s_share(Draws draws, Sized more)
     {
-        LooseningRequest request = AnyRequest.From(places);
+        LooseningRequest request = AnyRequest.From(draws);
         if (Judged(request) is not { Lever: not null } judged || request.Bar is not { } bar)
         {
             return;
@@ -132,9 +132,9 @@ public sealed class AnyAssessmentLaws
     }
 
     [Property]
-    public void Nothing_is_assumed_twice(Places places)
+    public void Nothing_is_assumed_twice(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is { } a)
+        if (Judged(AnyRequest.From(draws)) is { } a)
         {
             var words = AssumedWords.Of(a.Setup.Assumed, UnitStyle.Metric);
             Assert.Equal(words.Count, words.Distinct(StringComparer.Ordinal).Count());

@@ -21,10 +21,10 @@ internal static class AnyRequest
 
     private static readonly Restraint[] Restraints = Enum.GetValues<Restraint>();
 
-    internal static LooseningRequest From(Places places)
+    internal static LooseningRequest From(Draws draws)
     {
-        ArgumentNullException.ThrowIfNull(places);
-        Func<Sized> next = places.Reader();
+        ArgumentNullException.ThrowIfNull(draws);
+        Func<Sized> next = draws.Reader();
         LooseningRequest request = Hands(Tube(Bar(Nut(next), next), next), next);
         return next().Upper(0.5) ? Hold(request, next) : request;
     }

@@ -10,12 +10,12 @@ namespace Leverage.Tests.Assessments;
 public sealed class AnyRequestTests
 {
     [Property(MaxTest = 300)]
-    public void Any_request_is_answered_in_finite_numbers_or_refused_in_one_line(Places places)
+    public void Any_request_is_answered_in_finite_numbers_or_refused_in_one_line(Draws draws)
     {
         LooseningAssessment assessment;
         try
         {
-            assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(AnyRequest.From(places)));
+            assessment = LooseningAssessor.Assess(LooseningDefaults.Complete(AnyRequest.From(draws)));
         }
         catch (InputException refusal)
         {

@@ -14,17 +14,17 @@ public sealed class JudgementLaws
     private const double Rounding = 2e-6;
 
     [Property]
-    public void The_chances_of_a_judged_pull_sum_to_one(Places places)
+    public void The_chances_of_a_judged_pull_sum_to_one(Draws draws)
     {
-        var (nut, hand, reach, links, around) = Any(places);
+        var (nut, hand, reach, links, around) = Any(draws);
         Judgement judged = Judged(nut, hand, reach, links, around);
         Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Breaks, Rounding);
     }
 
     [Property]
-    public void Raising_a_limit_never_raises_the_chance_that_anything_breaks(Places places, Sized which, Sized by)
+    public void Raising_a_limit_never_raises_the_chance_that_anything_breaks(Draws draws, Sized which, Sized by)
     {
-        var (nut, hand, reach, links, around) = Any(places);
+        var (nut, hand, reach, links, around) = Any(draws);
         LinkLimit[] stronger = [.. links];
         int i = which.Of(Enumerable.Range(0, links.Length).ToArray());
         stronger[i] = links[i] with { LimitNmm = links[i].LimitNmm * by.Even(1, 5) };
@@ -32,18 +32,18 @@ public sealed class JudgementLaws
     }
 
     [Property]
-    public void Raising_the_hold_never_raises_the_chance_that_anything_breaks(Places places, Sized by)
+    public void Raising_the_hold_never_raises_the_chance_that_anything_breaks(Draws draws, Sized by)
     {
-        var (nut, hand, reach, links, around) = Any(places);
+        var (nut, hand, reach, links, around) = Any(draws);
         Strength hold = around.Hold!.Value;
         Circumstances firmer = around with { Hold = hold with { MedianNmm = hold.MedianNmm * by.Even(1, 5) } };
         Assert.True(Judged(nut, hand, reach, links, firmer).Breaks <= Judged(nut, hand, reach, links, around).Breaks + Rounding);
     }
 
     [Property]
-    public void More_friction_of_the_tube_never_raises_the_chance_that_anything_breaks(Places places, Sized by)
+    public void More_friction_of_the_tube_never_raises_the_chance_that_anything_breaks(Draws draws, Sized by)
     {
-        var (nut, hand, reach, links, around) = Any(places);
+        var (nut, hand, reach, links, around) = Any(draws);
         SplitLogNormal friction = around.Sliding!.Friction;
         Circumstances rougher = around with
         {
@@ -56,9 +56,9 @@ public sealed class JudgementLaws
     }
 
     [Property]
-    public void A_strong_pull_is_passed_by_one_in_ten(Places places)
+    public void A_strong_pull_is_passed_by_one_in_ten(Draws draws)
     {
-        var (nut, hand, reach, _, _) = Any(places);
+        var (nut, hand, reach, _, _) = Any(draws);
         double strong = Judgement.StrongPull(nut, hand, reach);
         Strength reached = hand.Torque(reach);
         Assert.True(strong <= Math.Min(nut.HighNmm, reached.Quantile(0.9)) * (1 + 1e-9));
@@ -73,9 +73,9 @@ public sealed class JudgementLaws
     private static Judgement Judged(NutFigures nut, HandFigures hand, double reach, LinkLimit[] links, Circumstances around) =>
         Judgement.Of(nut, hand, reach, links, around, new double[links.Length]);
 
-    private static (NutFigures Nut, HandFigures Hand, double ReachMm, LinkLimit[] Links, Circumstances Around) Any(Places places)
+    private static (NutFigures Nut, HandFigures Hand, double ReachMm, LinkLimit[] Links, Circumstances Around) Any(Draws draws)
     {
-        Func<Sized> next = places.Reader();
+        Func<Sized> next = draws.Reader();
         NutFigures nut = NutFigures.Of(Nuts.Of(next().Of(Nuts.Conditions), 200, "M16"));
         double reach = nut.LikelyNmm / 480 * next().Log(0.4, 4);
         var hand = new HandFigures(new Spread(480, next().Log(0.05, 0.4)), next().Upper(0.5) ? 800 : double.PositiveInfinity);

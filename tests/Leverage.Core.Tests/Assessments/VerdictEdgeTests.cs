@@ -58,9 +58,9 @@ public sealed class VerdictEdgeTests
     }
 
     [Property]
-    public void No_chance_of_harm_that_rises_makes_it_safer(Places places, Sized which, Sized by)
+    public void No_chance_of_harm_that_rises_makes_it_safer(Draws draws, Sized which, Sized by)
     {
-        Func<Sized> next = places.Reader();
+        Func<Sized> next = draws.Reader();
         double Small() => next().Even(0, 0.2);
         VerdictFacts facts = Calm with
         {

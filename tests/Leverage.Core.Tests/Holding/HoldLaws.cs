@@ -10,24 +10,24 @@ public sealed class HoldLaws
     private static readonly Restraint[] All = Enum.GetValues<Restraint>();
 
     [Property]
-    public void Another_restraint_never_holds_less_together(Places places, Sized another)
+    public void Another_restraint_never_holds_less_together(Draws draws, Sized another)
     {
-        Hold hold = Any(places);
+        Hold hold = Any(draws);
         Hold more = hold with { By = [.. hold.By, another.Of(All)] };
         Assert.True(HoldCapacity.Of(more, 0).TotalNmm >= HoldCapacity.Of(hold, 0).TotalNmm - 1e-6);
     }
 
     [Property]
-    public void Naming_a_restraint_twice_changes_nothing(Places places)
+    public void Naming_a_restraint_twice_changes_nothing(Draws draws)
     {
-        Hold hold = Any(places);
+        Hold hold = Any(draws);
         Assert.Equal(HoldCapacity.Of(hold, 0).TotalNmm, HoldCapacity.Of(hold with { By = [.. hold.By, .. hold.By] }, 0).TotalNmm);
     }
 
     [Property]
-    public void More_load_and_better_ground_never_hold_less_and_a_lift_never_more(Places places, Sized more, Sized lift)
+    public void More_load_and_better_ground_never_hold_less_and_a_lift_never_more(Draws draws, Sized more, Sized lift)
     {
-        Hold hold = Any(places);
+        Hold hold = Any(draws);
         double total = HoldCapacity.Of(hold, 0).TotalNmm;
         double k = more.Log(1.01, 2);
         Assert.True(HoldCapacity.Of(hold with { WheelLoad = k * hold.WheelLoad }, 0).TotalNmm >= total);
@@ -36,9 +36,9 @@ public sealed class HoldLaws
     }
 
     [Property]
-    public void Every_route_through_the_ground_is_bounded_by_the_grip(Places places)
+    public void Every_route_through_the_ground_is_bounded_by_the_grip(Draws draws)
     {
-        Hold hold = Any(places) with { By = [Restraint.Chock] };
+        Hold hold = Any(draws) with { By = [Restraint.Chock] };
         HoldCapacity chock = HoldCapacity.Of(hold, 0);
         Assert.True(chock.TotalNmm <= chock.GripNmm);
         Near.Equal(hold.GroundFriction * hold.WheelLoad.Newtons * hold.TyreRadius.Millimeters, chock.GripNmm);
@@ -51,16 +51,16 @@ public sealed class HoldLaws
     }
 
     [Property]
-    public void With_a_half_shaft_out_gear_holds_nothing(Places places)
+    public void With_a_half_shaft_out_gear_holds_nothing(Draws draws)
     {
-        Hold hold = Any(places) with { By = [Restraint.Gear], HalfShafts = HalfShafts.One };
+        Hold hold = Any(draws) with { By = [Restraint.Gear], HalfShafts = HalfShafts.One };
         Assert.Equal(0, HoldCapacity.Of(hold, 0).TotalNmm);
     }
 
     [Property]
-    public void Off_the_ground_only_brake_and_bar_hold(Places places)
+    public void Off_the_ground_only_brake_and_bar_hold(Draws draws)
     {
-        Hold hold = Any(places) with { By = [Restraint.Gear, Restraint.Chock], OnStands = true };
+        Hold hold = Any(draws) with { By = [Restraint.Gear, Restraint.Chock], OnStands = true };
         Assert.Equal(0, HoldCapacity.Of(hold, 0).TotalNmm);
         Hold brake = hold with { By = All };
         double expected = HoldCapacity.Of(brake with { By = [Restraint.Brake], OnStands = false }, 0).TotalNmm
@@ -142,9 +142,9 @@ public sealed class HoldLaws
         Near.Equal(nmm, 2500 * LoadShift.Force(nmm, 2500));
     }
 
-    private static Hold Any(Places places)
+    private static Hold Any(Draws draws)
     {
-        Func<Sized> next = places.Reader();
+        Func<Sized> next = draws.Reader();
         double radius = next().Log(150, 600);
         return new Hold
         {

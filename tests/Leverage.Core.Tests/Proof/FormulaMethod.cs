@@ -16,7 +16,7 @@ internal sealed record FormulaMethod(MethodInfo Method)
     [
         ("NPerMm", "N/mm", "stiffness"), ("PerMm", "mm²/mm", "number"), ("Nmm2", "N·mm²", "bending stiffness"), ("Nmm", "N·mm", "torque"),
         ("Mpa", "MPa", "stress"), ("Rad", "rad", "angle"), ("Mm2", "mm²", "area"), ("Mm", "mm", "length"),
-        ("Kg", "kg", "mass"), ("N", "N", "force"), ("K", "K", "warming"), ("J", "J", "torque"),
+        ("Kg", "kg", "mass"), ("N", "N", "force"), ("K", "K", "rise"), ("J", "J", "torque"),
     ];
 
     public string Name => $"{Method.DeclaringType!.Name}.{Method.Name}";

@@ -39,7 +39,7 @@ public sealed class UnitSpellingsTests
         "kg" => QuantityReader.Mass(text).Kilograms,
         "MPa" => QuantityReader.Stress(text).Megapascals,
         "rad" => QuantityReader.Angle(text).Radians,
-        "K" => QuantityReader.Warming(text).Kelvins,
+        "K" => QuantityReader.TemperatureRise(text).Kelvins,
         _ => QuantityReader.Share(text),
     };
 }

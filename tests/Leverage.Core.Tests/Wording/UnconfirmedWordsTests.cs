@@ -17,9 +17,9 @@ namespace Leverage.Tests.Wording;
 public sealed class UnconfirmedWordsTests
 {
     [Property]
-    public void A_figure_out_of_an_unconfirmed_row_is_marked_and_only_there(Places places)
+    public void A_figure_out_of_an_unconfirmed_row_is_marked_and_only_there(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { } a)
+        if (Judged(AnyRequest.From(draws)) is not { } a)
         {
             return;
         }
@@ -32,9 +32,9 @@ public sealed class UnconfirmedWordsTests
     }
 
     [Property]
-    public void A_link_out_of_a_recalled_row_or_an_assumed_bar_is_marked(Places places)
+    public void A_link_out_of_a_recalled_row_or_an_assumed_bar_is_marked(Draws draws)
     {
-        if (Judged(AnyRequest.From(places)) is not { } a)
+        if (Judged(AnyRequest.From(draws)) is not { } a)
         {
             return;
         }

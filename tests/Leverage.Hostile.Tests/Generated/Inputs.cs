@@ -12,7 +12,7 @@ internal static class Inputs
     private static readonly Gen<HostileInput> Readers = Gen.OneOf(
         Read("torque", Values.Torque), Read("length", Values.Length), Read("thread", Values.Thread), Read("tube", Values.Tube),
         Read("grade", Values.Grade), Read("force", Values.Of("FORCE")!), Read("mass", Values.Of("MASS")!), Read("stress", Values.Of("STRESS")!),
-        Read("angle", Values.Of("ANGLE")!), Read("share", Values.Of("SHARE")!), Read("number", Values.Of("NUMBER")!), Read("warming", Values.Of("WARMING")!));
+        Read("angle", Values.Of("ANGLE")!), Read("share", Values.Of("SHARE")!), Read("number", Values.Of("NUMBER")!), Read("rise", Values.Of("RISE")!));
 
     private static readonly Gen<HostileInput> Files = Gen.Frequency(
         (4, FileTexts.Chest(3).Select(text => new HostileInput(Door.File, ["chest"], text))),

@@ -3,6 +3,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using Leverage.Page.Asking;
 using Leverage.Page.Pack;
+using Leverage.Requests;
 
 namespace Leverage.Hostile.Tests.Generated;
 
@@ -24,7 +25,7 @@ internal static class PageRequests
     internal static Gen<HostileInput> Refused { get; } =
         from path in Gen.Frequency((6, Gen.Constant("loosen")), (2, Gen.Elements("lesson", "tighten", "check", "code", "table")))
         from good in Gen.Choose(0, 3).SelectMany(n => Gen.ArrayOf(Field, n))
-        from bad in from name in Gen.OneOf(Gen.Elements<string>([.. Address.Names]), AnyText.Any) from text in AnyText.Any select (name, text)
+        from bad in from name in Gen.OneOf(Gen.Elements<string>([.. LooseningFields.All.Select(field => field.Name)]), AnyText.Any) from text in AnyText.Any select (name, text)
         select Get(path, [.. good, bad]);
 
     /// <summary>Files sent to be opened.</summary>
@@ -50,7 +51,7 @@ internal static class PageRequests
     private static string Marked(string key, params string[] values) => JsonSerializer.Serialize(new { table = "fasteners", name = "wheel nuts, left", key, values });
 
     private static Gen<(string Name, string Text)> Field { get; } =
-        from name in Gen.Elements<string>([.. Address.Names])
+        from name in Gen.Elements<string>([.. LooseningFields.All.Select(field => field.Name)])
         from text in Gen.Frequency((4, Value(name)), (1, AnyText.Any))
         select (name, text);
 
@@ -61,7 +62,7 @@ internal static class PageRequests
         "grade" => Values.Grade,
         "tube" => Values.Tube,
         "friction" or "surface-friction" => Values.Of("NUMBER")!,
-        "by" => Values.Of("WARMING")!,
+        "by" => Values.Of("RISE")!,
         "bar-yield" or "tube-yield" => Values.Of("STRESS")!,
         "past-square" or "bar-taper" => Values.Of("ANGLE")!,
         "body" or "mass" => Values.Of("MASS")!,

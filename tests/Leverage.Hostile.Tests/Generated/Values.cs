@@ -50,7 +50,7 @@ internal static class Values
         "MASS" => Quantity(1, 3000, "kg", "kg", "lb", "t"),
         "STRESS" => Quantity(1, 5000, "MPa", "MPa", "ksi", "N/mm2", "psi"),
         "ANGLE" => Quantity(1, 90, "deg", "deg", "°", "rad"),
-        "WARMING" => Quantity(1, 1000, "K", "K", "C", "F"),
+        "RISE" => Quantity(1, 1000, "K", "K", "C", "F"),
         "SHARE" => Mostly(Gen.OneOf(Plain(1, 100).Select(n => $"{n}%"), Gen.Elements("0.5", "0.9", "1", "100%"))),
         "NUMBER" => Mostly(Gen.Elements("0.02", "0.05", "0.08", "0.1", "0.12", "0.14", "0.2", "0.35", "0.6", "1", "1.0", "2", "100")),
         "SIZE" => Thread,

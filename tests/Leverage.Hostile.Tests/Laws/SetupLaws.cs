@@ -31,17 +31,17 @@ public sealed class SetupLaws
     {
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
         Amount amount = Amount.Of("LAWS", 3_000);
-        Check.One(amount.Config, Prop.ForAll(SizedValues.Places(), SizedValues.Sized(), (places, by) => All(places, by)));
+        Check.One(amount.Config, Prop.ForAll(SizedValues.Draws(), SizedValues.Sized(), (draws, by) => All(draws, by)));
         Assert.True(_judged > amount.Count / 4, "Most of the set-ups drawn are refused: the laws are hardly tried.");
         TestContext.Current.SendDiagnosticMessage(string.Create(
             CultureInfo.InvariantCulture,
             $"seed {amount.Seed}, {_drawn} set-ups drawn, {_judged} judged"));
     }
 
-    private void All(Places places, Sized by)
+    private void All(Draws draws, Sized by)
     {
         _drawn++;
-        LooseningRequest request = AnyRequest.From(places);
+        LooseningRequest request = AnyRequest.From(draws);
         if (Setup(request) is not { } setup || Judged(setup) is not { } assessment)
         {
             return;

@@ -20,7 +20,7 @@ internal static class Units
     /// <summary>How the answer in US units differs from the metric one; null for not at all.</summary>
     internal static string? Differ(LooseningRequest metric, LooseningAssessment assessment)
     {
-        LooseningAssessment other = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Said(metric)));
+        LooseningAssessment other = LooseningAssessor.WithoutAdvice(LooseningDefaults.Complete(Printed(metric)));
         return Differ(Json(assessment), Json(other), "$");
     }
 
@@ -42,7 +42,7 @@ internal static class Units
 
     private static bool Near(double a, double b, double apart) => Math.Abs(a - b) <= Allowed * Math.Max(Math.Abs(a), Math.Abs(b)) + apart;
 
-    private static LooseningRequest Said(LooseningRequest r) => r with
+    private static LooseningRequest Printed(LooseningRequest r) => r with
     {
         BookTorque = Of(r.BookTorque, x => x.PoundForceFeet, "ft-lb", LooseningFields.Held.Value),
         Prevailing = Of(r.Prevailing, x => x.PoundForceInches, "in-lb", LooseningFields.Prevailing.Value),

@@ -3,8 +3,8 @@ using Leverage.Hostile.Tests.Generated;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Threads;
-using Leverage.Workshop.Chest;
 using Leverage.Wording;
+using Leverage.Workshop.Chest;
 using Leverage.Workshop.Jobs;
 using Leverage.Workshop.Sheets;
 
@@ -40,7 +40,7 @@ internal static class ReaderTrial
         "angle" => LooseningFields.PastSquare.Value(text).Degrees,
         "share" => TighteningFields.YieldShare.Value(text),
         "number" => LooseningFields.Friction.Value(text),
-        "warming" => LooseningFields.By.Value(text).Kelvins,
+        "rise" => LooseningFields.By.Value(text).Kelvins,
         "tube" => LooseningFields.Tube.Value(text).Length.Millimeters,
         "grade" => GradeCatalog.Bolt(text, text.StartsWith('S') ? Unified : Metric).YieldMpa,
         _ => ThreadCatalog.Named(text).DiameterMm,

@@ -55,8 +55,8 @@ internal static class Trial
 internal sealed class Watchdog : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
-    private static volatile HostileInput? running;
-    private static long since;
+    private static volatile HostileInput? Running;
+    private static long Since;
     private static readonly Timer Bark = new(_ => Look(), null, Patience, TimeSpan.FromSeconds(5));
 
     private static readonly Watchdog Only = new();
@@ -64,17 +64,17 @@ internal sealed class Watchdog : IDisposable
     internal static Watchdog Over(HostileInput input)
     {
         GC.KeepAlive(Bark);
-        Volatile.Write(ref since, Stopwatch.GetTimestamp());
-        running = input;
+        Volatile.Write(ref Since, Stopwatch.GetTimestamp());
+        Running = input;
         return Only;
     }
 
     /// <inheritdoc/>
-    public void Dispose() => running = null;
+    public void Dispose() => Running = null;
 
     private static void Look()
     {
-        if (running is { } input && Stopwatch.GetElapsedTime(Volatile.Read(ref since)) > Patience)
+        if (Running is { } input && Stopwatch.GetElapsedTime(Volatile.Read(ref Since)) > Patience)
         {
             Console.Error.WriteLine($"a hang: {input.ToString()}");
             Environment.Exit(70);

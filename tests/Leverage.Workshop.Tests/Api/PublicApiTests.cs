@@ -40,8 +40,8 @@ public sealed class PublicApiTests
         string[] before = approved.Split('\n');
         string[] now = found.Split('\n');
         int line = before.Zip(now).TakeWhile(pair => pair.First == pair.Second).Count();
-        string Said(string[] lines) => line < lines.Length ? lines[line].Trim() : "(nothing)";
-        return FormattableString.Invariant($"line {line + 1}, approved: {Said(before)}\nline {line + 1}, found:    {Said(now)}");
+        string Line(string[] lines) => line < lines.Length ? lines[line].Trim() : "(nothing)";
+        return FormattableString.Invariant($"line {line + 1}, approved: {Line(before)}\nline {line + 1}, found:    {Line(now)}");
     }
 
     private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
