@@ -1,6 +1,7 @@
 using Leverage.Preload;
 using Leverage.Reading;
 using Leverage.Threads;
+using MathNet.Numerics.RootFinding;
 
 namespace Leverage.BreakLoose;
 
@@ -26,25 +27,18 @@ public static class AssemblyFriction
     /// <exception cref="InputException">No friction up to 1 explains the torque.</exception>
     public static double Believed(double torqueNmm, Joint joint, double stressDiameterMm, double yieldMpa, double friction)
     {
-        double low = Require.Between(friction, 0, Most, nameof(friction));
-        if (Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, low) >= 0)
+        double least = Require.Between(friction, 0, Most, nameof(friction));
+        if (Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, least) >= 0)
         {
-            return low;
+            return least;
         }
 
-        double high = Most;
-        if (Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, high) < 0)
+        if (Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, Most) < 0)
         {
             throw new InputException("no bolt of this thread and grade takes that torque: even at a friction of 1 it would have yielded. Look the torque up again.");
         }
 
-        for (int i = 0; i < 50; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, middle) < 0 ? (middle, high) : (low, middle);
-        }
-
-        return high;
+        return Brent.FindRoot(tried => Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, tried), least, Most, 1e-12);
     }
 
     /// <summary>Preload at yield less the preload the torque buys, N.</summary>

@@ -20,9 +20,8 @@ public sealed class BreakLooseSampler
     {
         ArgumentNullException.ThrowIfNull(fastener);
         (_fastener, _assembly, _extraNmm, _heldNmm) = (fastener, new JointAssembly(fastener), BreakLooseSpread.Extra(fastener), heldNmm);
-        AssembledJoint joint = BreakLooseSpread.Joint(fastener);
-        _given = fastener.BookTorqueSigma > 0 ? null : joint;
-        _growth = BreakLooseSpread.GrowthOf(fastener, joint);
+        _given = fastener.BookTorqueSigma > 0 ? null : BreakLooseSpread.Joint(fastener);
+        _growth = BreakLooseSpread.GrowthOf(fastener);
     }
 
     /// <summary>One nut.</summary>

@@ -34,7 +34,7 @@ public static class BreakLooseSpread
         ArgumentNullException.ThrowIfNull(fastener);
         var assembly = new JointAssembly(fastener);
         double extra = Extra(fastener);
-        Growth growth = GrowthOf(fastener, assembly.At(Median(fastener, assembly)));
+        Growth growth = GrowthOf(fastener);
         bool onBook = fastener.Condition.Basis == GrowthBasis.Book;
         bool studJudged = Stud(fastener) is not null;
         // What preload is lost then shows in nothing: one case stands for all.
@@ -103,19 +103,9 @@ public static class BreakLooseSpread
     }
 
     /// <summary>G of a fastener, after its soak if there was one.</summary>
-    internal static Growth GrowthOf(Fastener fastener, AssembledJoint joint)
-    {
-        if (!fastener.Soaked)
-        {
-            return fastener.Condition.Growth;
-        }
-
-        // "Clean" is brought to the condition's own basis first.
-        Growth clean = Condition.Named("clean").Growth;
-        return fastener.Condition.Growth.Soaked(fastener.Condition.Basis == GrowthBasis.Book
-            ? clean with { Median = clean.Median * joint.LooseningNmm * (1 - MostPreloadLost / 2) / joint.BookNmm }
-            : clean);
-    }
+    /// <remarks>On the basis of the book torque a clean joint lies lower still: there it never is the bound.</remarks>
+    internal static Growth GrowthOf(Fastener fastener) =>
+        fastener.Soaked ? fastener.Condition.Growth.Soaked(Condition.Named("clean").Growth) : fastener.Condition.Growth;
 
     /// <summary>Torque that heat takes off (below 0) or puts on: the clean joint's part follows the preload, rust does not.</summary>
     internal static double HeatShift(AssembledJoint joint) => joint.LooseningNmm * (joint.PreloadShare - 1);

@@ -31,7 +31,7 @@ public sealed class BreakLooseTorque
         {
             double least = Math.Exp(one.LogScale + growth.LogLow);
             low = Math.Min(low, Math.Log(Shifted(least, one.ShiftNmm)));
-            high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.HighAbove(Math.Log(heldNmm - one.ShiftNmm) - one.LogScale)), one.ShiftNmm)));
+            high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.HighAbove(Math.Log(Math.Max(0, heldNmm - one.ShiftNmm)) - one.LogScale)), one.ShiftNmm)));
             narrowest = Math.Min(narrowest, growth.Sigma * least / Math.Max(least, least + one.ShiftNmm));
             if (one.ShiftNmm < 0)
             {
@@ -44,7 +44,7 @@ public sealed class BreakLooseTorque
             breaks.Add(_logHeld);
         }
 
-        (LogLow, LogHigh, Narrowest) = (Math.Max(low, _logHeld), Math.Max(high, _logHeld + narrowest), narrowest);
+        (LogLow, LogHigh, Narrowest) = (Math.Max(low, _logHeld), high, narrowest);
         Breaks = [.. breaks.Distinct().Order()];
     }
 
@@ -78,7 +78,7 @@ public sealed class BreakLooseTorque
     public double Quantile(double share)
     {
         Require.Between(share, 1e-6, 1 - 1e-6, nameof(share));
-        return Math.Exp(Brent.FindRoot(u => 1 - share - At(u).Survival, LogLow - 1, LogHigh + 1, 1e-12, 200));
+        return Math.Exp(Brent.FindRoot(u => 1 - share - At(u).Survival, LogLow, LogHigh, 1e-12));
     }
 
     /// <summary>The same nut after it has held a torque: what lies below is cut off, and cases that would have come weigh less.</summary>

@@ -31,7 +31,7 @@ internal sealed class GrowthCurve
     internal double HighAbove(double logFloor)
     {
         double from = Math.Max(0, (logFloor - LogMedian) / Sigma);
-        return LogMedian + Sigma * Math.Sqrt(Reach * Reach + (double.IsNaN(from) ? 0 : from * from));
+        return LogMedian + Sigma * Math.Sqrt(Reach * Reach + from * from);
     }
 
     /// <summary>Chance of more than g, and density over ln g.</summary>

@@ -36,7 +36,7 @@ internal sealed class PreparedPull
             double before = stayed.GetValueOrDefault(pull.TubeKey, 1);
             double now = Math.Min(before, pull.Tube is { } tube ? 1 - tube.Friction.Below(tube.LeastToStay) : 1);
             stayed[pull.TubeKey] = now;
-            prepared[i] = new PreparedPull(pull, risks, Counterparts(pulls[0].Nut, pull.Nut), before > 0 ? now / before : 0);
+            prepared[i] = new PreparedPull(pull, risks, Counterparts(pulls[0].Nut, pull.Nut), now / before);
         }
 
         return (keys.Count, prepared);
@@ -55,21 +55,6 @@ internal sealed class PreparedPull
     /// <summary>Torque a person of some strength reaches.</summary>
     /// <param name="deviate">Normal deviate of the person's strength.</param>
     internal Reach Reaches(double deviate) => Reach.Of(Math.Min(_hand.CapNmm, _hand.MedianNmm * Math.Exp(_hand.Sigma * deviate)));
-
-    /// <summary>Whether anything could break at a torque that has not stood as much before.</summary>
-    internal bool IsLoaded(int which, in Reach torque, ReadOnlySpan<Stood> stood)
-    {
-        foreach (ref readonly PreparedRisk risk in _risks.AsSpan())
-        {
-            double load = risk.IsStud ? Twist(which, torque.Nmm) : torque.LogNmm;
-            if (load > risk.LogLow && !(stood[risk.Key].Happened && load <= stood[risk.Key].LogNmm))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 
     /// <summary>Chance that everything stands a torque, given what it has stood before.</summary>
     /// <param name="which">Case of the first pull's nut.</param>

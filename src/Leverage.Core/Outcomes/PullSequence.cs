@@ -115,7 +115,8 @@ public static class PullSequence
     /// <summary>Share of growths between two that turn with everything standing what they take.</summary>
     private static double Coming(PreparedPull pull, int which, double from, double to, in Reach reaches, Span<Stood> stood)
     {
-        if (!(to > from) || !pull.IsLoaded(which, reaches, stood))
+        // What stands the whole pull stands whatever less the nut takes.
+        if (!(to > from) || pull.Survives(which, reaches, stood, keep: false) >= 1)
         {
             return to - from;
         }

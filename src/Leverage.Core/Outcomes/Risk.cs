@@ -1,4 +1,5 @@
 using Leverage.Probability;
+using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Outcomes;
 
@@ -40,21 +41,12 @@ public sealed record Sliding(SplitLogNormal Friction, double LeastToStay, Func<d
     /// <summary>Log torques at which the friction needed as the nut turns passes those deviates: the more it took to move, the less is needed after.</summary>
     internal IEnumerable<double> Bends(double low, double high)
     {
-        if (LeastAsItTurns is not { } least)
+        foreach (double friction in LeastAsItTurns is null ? [] : Deviates.Select(Friction.At))
         {
-            yield break;
-        }
-
-        foreach (double friction in Deviates.Select(Friction.At).Where(one => least(Math.Exp(low)) > one && least(Math.Exp(high)) < one))
-        {
-            var (more, less) = (low, high);
-            for (int i = 0; i < 40; i++)
+            if (Brent.TryFindRoot(log => LeastAsItTurns!(Math.Exp(log)) - friction, low, high, 1e-9, 100, out double bend))
             {
-                double middle = (more + less) / 2;
-                (more, less) = least(Math.Exp(middle)) > friction ? (middle, less) : (more, middle);
+                yield return bend;
             }
-
-            yield return less;
         }
     }
 }

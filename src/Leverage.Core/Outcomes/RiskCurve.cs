@@ -1,4 +1,5 @@
 using Leverage.Probability;
+using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Outcomes;
 
@@ -22,7 +23,7 @@ internal readonly struct RiskCurve
         }
 
         // Where the input leaves nothing to stand on, that part of the cases is one more curve.
-        double stands = Stands(median);
+        double stands = Brent.TryFindRoot(share => median(share) - Risk.LeastNmm, 0, 1, 1e-9, 100, out double nothing) ? nothing : 1;
         _parts = new (double, LogNormalCurve)[stands < 1 ? Points + 1 : Points];
         (Low, High) = (double.PositiveInfinity, double.NegativeInfinity);
         for (int i = 0; i < _parts.Length; i++)
@@ -32,24 +33,6 @@ internal readonly struct RiskCurve
             _parts[i] = (i < Points ? stands * Even[i].Weight : 1 - stands, curve);
             (Low, High) = (Math.Min(Low, curve.Low), Math.Max(High, curve.High));
         }
-    }
-
-    /// <summary>Input up to which anything is left, by halving; 1 where it always is.</summary>
-    private static double Stands(Func<double, double> median)
-    {
-        var (low, high) = (0.0, 1.0);
-        if (median(high) > Risk.LeastNmm)
-        {
-            return high;
-        }
-
-        for (int i = 0; i < 30; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = median(middle) > Risk.LeastNmm ? (middle, high) : (low, middle);
-        }
-
-        return low;
     }
 
     /// <summary>σ of the logarithm.</summary>

@@ -123,13 +123,13 @@ public sealed class BySightTests
     }
 
     [Theory]
-    [InlineData("caliper", "brake")]
-    [InlineData("pulley", "crank")]
-    [InlineData("ball joint", "suspension")]
-    public void A_part_is_told_the_place_it_is_of_with_its_nearest_rows(string part, string place)
+    [InlineData("caliper", "brake", "slide bolt of a brake caliper; bolt that holds a brake carrier")]
+    [InlineData("splined", "hub", "rear axle nut on taper and key or splined hub, old passenger car; passenger car axle nut that sets the hub bearing")]
+    [InlineData("ball joint", "suspension", "bolt or nut of an arm, strut or ball joint")]
+    public void A_part_is_told_the_place_it_is_of_with_its_nearest_rows(string part, string place, string rows)
     {
         var refused = Assert.Throws<InputException>(() => LooseningFields.On.Read(new LooseningRequest(), part));
-        Assert.Contains($"It is of {place}: ", refused.Line, StringComparison.Ordinal);
+        Assert.Contains($"It is of {place}: {rows}. ", refused.Line, StringComparison.Ordinal);
         Assert.EndsWith($"Write: on {place}", refused.Line, StringComparison.Ordinal);
         Assert.Contains("All of them: table places", Assert.Throws<InputException>(() => LooseningFields.On.Read(new LooseningRequest(), "zzz")).Line, StringComparison.Ordinal);
     }

@@ -130,8 +130,43 @@ public sealed class HavingShownTests
     public void What_cannot_be_is_refused(double held, double came, double extra, double within) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Nut(Rusted, extra, held, came > 0 ? [came] : [], within: within));
 
+    [Fact]
+    public void A_scale_of_half_with_twice_the_growth_is_the_same_nut()
+    {
+        BreakLooseTorque plain = Nut([300e3, 900e3], came: [500e3, 620e3], alike: [560e3]);
+        BreakLooseTorque scaled = Nut([150e3, 450e3], came: [500e3, 620e3], alike: [560e3], growth: 2);
+        Assert.All((double[])[0.1, 0.5, 0.9], share => Near.Equal(plain.Quantile(share), scaled.Quantile(share), 1e-9));
+    }
+
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(1)]
+    public void Nut_to_nut_is_a_hundredth_of_the_variance_at_least_and_all_of_it_at_most(double within) =>
+        Assert.InRange(Nut(Rusted, came: [600e3], within: within).Quantile(0.5), 500e3, 700e3);
+
+    [Fact]
+    public void Just_under_a_hundredth_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Nut(Rusted, came: [600e3], within: 0.00999));
+
+    /// <summary>What is left out above the end of the range is between a milliardth and twenty of what had not come by then.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0, 900e3)]
+    [InlineData(300e3, 0)]
+    [InlineData(300e3, 1200e3)]
+    [InlineData(-200e3, 600e3)]
+    public void Six_deviates_are_kept_whatever_was_held(double extra, double held)
+    {
+        BreakLooseTorque nut = Nut([600e3], extra, held);
+        Assert.InRange(nut.Survival(Math.Exp(nut.LogHigh)), 1e-10, 2e-8);
+    }
+
     private static BreakLooseTorque Nut(
-        double[] medians, double extra = 0, double held = 0, double[]? came = null, double[]? alike = null, double within = 0.5, double sigma = Sigma) =>
-        new BreakLooseTorque([.. medians.Select(median => new NutCase(1.0 / medians.Length, Math.Log(median), extra, default))], new GrowthCurve(new Growth(1, sigma)))
-            .HavingSeen(came ?? [], alike ?? [], within).HavingHeld(held);
+        double[] medians, double extra = 0, double held = 0, double[]? came = null, double[]? alike = null, double within = 0.5, double sigma = Sigma, double growth = 1)
+    {
+        BreakLooseTorque seen = new BreakLooseTorque(
+            [.. medians.Select(median => new NutCase(1.0 / medians.Length, Math.Log(median), extra, default))], new GrowthCurve(new Growth(growth, sigma)))
+            .HavingSeen(came ?? [], alike ?? [], within);
+        return held == 0 ? seen : seen.HavingHeld(held);
+    }
 }

@@ -2,6 +2,7 @@ using FsCheck.Xunit;
 using Leverage.BreakLoose;
 using Leverage.Outcomes;
 using Leverage.Probability;
+using MathNet.Numerics.Distributions;
 
 namespace Leverage.Tests.Outcomes;
 
@@ -36,8 +37,8 @@ public sealed class PullSequenceLaws
     public void A_nut_of_twice_as_many_cases_is_the_same_nut(double held)
     {
         (double Weight, double Nmm)[] parts = [(0.3, 300e3), (0.5, 600e3), (0.2, 1500e3)];
-        BreakLooseTorque few = Nut(parts);
-        BreakLooseTorque many = Nut([.. parts.SelectMany(part => Enumerable.Repeat((part.Weight / 2, part.Nmm), 2))]);
+        BreakLooseTorque few = Cases(held, parts);
+        BreakLooseTorque many = Cases(held, [.. parts.SelectMany(part => Enumerable.Repeat((part.Weight / 2, part.Nmm), 2))]);
         (string, Risk)[] risks = [("square", new Risk(RiskKind.ToolGives, new Strength(800e3, 0.1)))];
         ByThen[] Of(BreakLooseTorque first, BreakLooseTorque second) =>
             [.. PullSequence.Run([new Pull(first, new Strength(400e3, 0.2), risks), new Pull(second, new Strength(900e3, 0.2), risks)])];
@@ -49,10 +50,76 @@ public sealed class PullSequenceLaws
             Assert.Equal(alike.ComesLoose, other.ComesLoose, 1e-6);
             Assert.Equal(alike.Breaks, other.Breaks, 1e-6);
         }
-
-        BreakLooseTorque Nut((double Weight, double Nmm)[] cases) =>
-            new BreakLooseTorque([.. cases.Select(one => new NutCase(one.Weight, Math.Log(one.Nmm), 0, default))], new GrowthCurve(new Growth(1, 0.15))).HavingHeld(held);
     }
+
+    /// <summary>Half of the nuts are easy, half hard; soaked they are a little easier, and written in more cases. The hard ones stay the hard ones.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(250e3)]
+    public void A_case_meets_its_own_kind_in_a_nut_of_more_cases(double held)
+    {
+        BreakLooseTorque dry = Cases(held, (0.5, 300e3), (0.5, 3000e3));
+        BreakLooseTorque soaked = Cases(held, (0.1, 200e3), (0.4, 200e3), (0.25, 2000e3), (0.25, 2000e3));
+        ByThen[] states = [.. PullSequence.Run([new Pull(dry, new Strength(900e3, 0.01), []), new Pull(soaked, new Strength(900e3, 0.01), [])])];
+
+        // The first pull takes all of the easy cases; those that are left are the hard ones, and take 2000.
+        Assert.Equal(states[0].ComesLoose, states[1].ComesLoose, 1e-6);
+        states = [.. PullSequence.Run([new Pull(soaked, new Strength(900e3, 0.01), []), new Pull(dry, new Strength(900e3, 0.01), [])])];
+        Assert.Equal(states[0].ComesLoose, states[1].ComesLoose, 1e-6);
+    }
+
+    /// <summary>The first pull can do nothing at all. The second by hand: nut and hand are one normal of their log difference.</summary>
+    [Fact]
+    public void A_pull_after_one_that_did_nothing_is_the_normal_of_their_log_difference()
+    {
+        BreakLooseTorque nut = Cases(0, (1, 500e3));
+        ByThen then = PullSequence.Run([new Pull(nut, new Strength(1e3, 0.3), []), new Pull(nut, new Strength(600e3, 0.3), [])])[1];
+        Assert.Equal(Normal.CDF(0, 1, Math.Log(1.2) / Math.Sqrt(0.3 * 0.3 + 0.15 * 0.15)), then.ComesLoose, 1e-4);
+        Assert.Equal(0, then.Breaks, 1e-9);
+    }
+
+    [Fact]
+    public void A_hand_never_passes_its_cap_at_a_later_pull()
+    {
+        BreakLooseTorque nut = Cases(0, (1, 500e3));
+        ByThen then = PullSequence.Run([new Pull(nut, new Strength(1e3, 0.3), []), new Pull(nut, new Strength(1e9, 0.3, 550e3), [])])[1];
+        Assert.Equal(Normal.CDF(0, 1, Math.Log(1.1) / 0.15), then.ComesLoose, 3e-5);
+    }
+
+    /// <summary>A tube that comes into play at the second pull slides in three of ten; the same one again does not slide any more.</summary>
+    [Fact]
+    public void A_tube_slides_once_and_only_where_it_is_on()
+    {
+        BreakLooseTorque nut = Cases(0, (1, 500e3));
+        var friction = new SplitLogNormal(0.2, 0.2, 0.2);
+        var tube = new Sliding(friction, 0.2 * Math.Exp(0.2 * Normal.InvCDF(0, 1, 0.3)));
+        Pull bare = new(nut, new Strength(1e3, 0.1), []);
+        Pull with = new(nut, new Strength(2e3, 0.1), [], tube, "tube");
+        Pull strong = with with { Hand = new Strength(1e9, 0.1) };
+        IReadOnlyList<ByThen> states = PullSequence.Run([bare, with, strong]);
+        Assert.Equal(0, states[0].Breaks, 1e-9);
+        Assert.Equal(0.3, states[1].Breaks, 1e-4);
+        Assert.Equal(0.3, states[2].Breaks, 1e-4);
+        Assert.Equal(0.7, states[2].ComesLoose, 1e-4);
+    }
+
+    /// <summary>A nut that never comes, a hand that hardly scatters: what has stood one pull breaks at the next as often as between the two.</summary>
+    [Fact]
+    public void What_stood_a_pull_is_judged_by_what_it_has_shown()
+    {
+        BreakLooseTorque nut = Cases(0, (1, 1e9));
+        (string, Risk)[] square = [("square", new Risk(RiskKind.ToolGives, new Strength(800e3, 0.2)))];
+        (string, Risk)[] stud = [("stud", new Risk(RiskKind.WheelTurns, new Strength(700e3, 0.1)))];
+        double Gone(double torque) => Normal.CDF(0, 1, Math.Log(torque / 800e3) / 0.2);
+        IReadOnlyList<ByThen> states = PullSequence.Run([
+            new Pull(nut, new Strength(500e3, 1e-3), square), new Pull(nut, new Strength(700e3, 1e-3), square),
+            new Pull(nut, new Strength(600e3, 1e-3), square), new Pull(nut, new Strength(700e3, 1e-3), [.. square, .. stud])]);
+        Assert.Equal([Gone(500e3), Gone(700e3), Gone(700e3), 1 - (1 - Gone(700e3)) * 0.5], states.Select(state => state.Breaks), (a, b) => Math.Abs(a - b) < 2e-4);
+        Assert.All(states, state => Assert.Equal(0, state.ComesLoose, 1e-6));
+    }
+
+    private static BreakLooseTorque Cases(double held, params (double Weight, double Nmm)[] cases) => new BreakLooseTorque(
+        [.. cases.Select(one => new NutCase(one.Weight, Math.Log(one.Nmm), 0, default))], new GrowthCurve(new Growth(1, 0.15))).HavingHeld(held);
 
     [Property]
     public void One_pull_is_the_integral(Sized seed)
