@@ -39,7 +39,7 @@ internal sealed record TriedSetup(
         {
             IReadOnlyList<ByThen> states = PullSequence.Run([.. pulled.Select(pull => pull.Tried.Pull())]);
             int idle = Enumerable.Range(1, Math.Max(0, states.Count - 1))
-                .FirstOrDefault(i => pulled[i].Step.Key != "soak" && states[i].ComesLoose - states[i - 1].ComesLoose < LadderRank.LeastGain);
+                .FirstOrDefault(i => states[i].ComesLoose - states[i - 1].ComesLoose < LadderRank.LeastGain);
             if (idle == 0)
             {
                 return [.. pulled.Zip(states, (pull, state) => pull.Step with { ComesLooseBy = state.ComesLoose, BreaksBy = state.Breaks })];

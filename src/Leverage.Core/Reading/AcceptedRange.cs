@@ -10,6 +10,7 @@ internal readonly record struct AcceptedRange(double Least, double Most, string 
 {
     internal static readonly AcceptedRange Torque = new(0.01, 50_000, "Nm");
     internal static readonly AcceptedRange Length = new(0.1, 10_000, "mm");
+    internal static readonly AcceptedRange AcrossFlats = new(1, 200, "mm");
     internal static readonly AcceptedRange LengthOrZero = new(0, 10_000, "mm");
     internal static readonly AcceptedRange Force = new(1, 100_000, "N");
     internal static readonly AcceptedRange Body = new(1, 250, "kg");

@@ -30,7 +30,7 @@ internal static partial class Kinds
     };
 
     /// <summary>Width across flats.</summary>
-    internal static readonly FieldKind<Length> AcrossFlats = Length("36mm") with { Parse = QuantityReader.AcrossFlats };
+    internal static readonly FieldKind<Length> AcrossFlats = Length("36mm", AcceptedRange.AcrossFlats) with { Parse = QuantityReader.AcrossFlats };
 
     internal static FieldKind<Torque> Torque(string example) =>
         Quantity("TORQUE", example, QuantityReader.Torque, torque => torque.NewtonMeters, AcceptedRange.Torque);

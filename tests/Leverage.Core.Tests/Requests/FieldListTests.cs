@@ -23,7 +23,7 @@ public sealed class FieldListTests
     {
         { "torque: cannot use '0Nm': accepted is 0.01Nm to 50000Nm.", Nut with { BookTorque = Torque.Zero } },
         { "prevailing: cannot use '-100Nm': accepted is 0.01Nm to 50000Nm.", Nut with { Prevailing = Torque.FromNewtonMeters(-100) } },
-        { "hex: cannot use '0mm': accepted is 0.1mm to 10000mm.", Nut with { AcrossFlats = Length.FromMillimeters(0) } },
+        { "hex: cannot use '0mm': accepted is 1mm to 200mm.", Nut with { AcrossFlats = Length.FromMillimeters(0) } },
         { "past-square: cannot use '120deg': accepted is 0deg to 80deg.", Nut with { PastSquare = Angle.FromDegrees(120) } },
         { "bar-taper: cannot use '120deg': accepted is 0deg to 20deg.", Nut with { Taper = Angle.FromDegrees(120) } },
         { "heat: is of no use without thread. Write: thread M24x1.5", Nut with { Heat = Leverage.BreakLoose.HeatedPart.Nut, HeatedBy = TemperatureDelta.FromKelvins(100) } },
