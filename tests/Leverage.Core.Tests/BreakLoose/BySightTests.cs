@@ -157,6 +157,21 @@ public sealed class BySightTests
         Assert.Equal("9/16", BySight.Start(Place.Named("wheel"), null, ThreadCatalog.Named("9/16-18"))!.Rows.Single().Threads);
     }
 
+    /// <summary>A span holds both its ends, whatever the pitch; a thread named with its pitch only itself, or what is of its size and named without one.</summary>
+    [Theory]
+    [InlineData("M20 to M24", "M20", true)]
+    [InlineData("M20 to M24", "M24x1.5", true)]
+    [InlineData("M20 to M24", "M18", false)]
+    [InlineData("M20 to M24", "M27", false)]
+    [InlineData("M24x1.5", "M24x1.5", true)]
+    [InlineData("M24x1.5", "M24", false)]
+    [InlineData("M24", "M24x1.5", true)]
+    [InlineData("M22 or M24", "M24x2", true)]
+    [InlineData("M22 or M24", "M20", false)]
+    [InlineData("", "M24", false)]
+    public void A_row_fits_the_threads_it_names(string threads, string thread, bool fits) =>
+        Assert.Equal(fits, (LargeNut.All[0] with { Threads = threads }).Fits(ThreadCatalog.Named(thread)));
+
     [Fact]
     public void With_nothing_to_go_on_there_is_none_and_the_nearest_rows_are_told()
     {

@@ -24,6 +24,31 @@ public static class StartTorqueSpreadTests
         }
     }
 
+    /// <summary>Rust multiplies the book torque, yet what is lost of the clamp frees and loads the stud: the mean over ten thousand steps.</summary>
+    [Fact]
+    public static void Preload_lost_shows_in_the_stud_of_a_rusted_nut()
+    {
+        Fastener fastener = Nuts.Of("rusted", 100, "M12", 0.14, "8.8");
+        AssembledJoint joint = BreakLooseSpread.Joint(fastener);
+        double sigma = BreakLooseSpread.Stud(fastener)!.Value.Sigma;
+        double plastic = BreakLooseSpread.Stud(fastener)!.Value.MedianNmm;
+        BreakLooseTorque nut = BreakLooseSpread.Torque(fastener);
+        foreach (double torque in (double[])[120e3, 150e3, 200e3])
+        {
+            double mean = Enumerable.Range(0, 10_000).Average(i =>
+            {
+                double left = 1 - (i + 0.5) * 1e-5;
+                double stress = joint.StressMpa * left / fastener.Grade!.TensileMpa;
+                double clean = joint.LooseningNmm * left;
+                double twist = joint.ThreadShare * clean + fastener.Condition.StudShare * (torque - clean);
+                return Normal.CDF(0, 1, Math.Log(plastic * Math.Sqrt(1 - stress * stress) / twist) / sigma);
+            });
+            double stands = nut.Cases.ToArray().Sum(
+                one => one.Weight * Normal.CDF(0, 1, Math.Log(plastic * one.Shank.StandsShare / one.Shank.Torque(torque)) / sigma));
+            Assert.Equal(mean, stands, 1e-6);
+        }
+    }
+
     /// <summary>
     /// A start torque that scatters over the bends where friction is believed higher and no bolt takes more: the nut's survival and the share of
     /// studs that stand a torque, by three thousand steps of the exact normal.
