@@ -125,7 +125,7 @@ internal sealed class CoreCompiler
     private byte[]? Emit(CSharpCompilation compilation, string? table, string? text, List<(string File, int At)> errors)
     {
         using var image = new MemoryStream();
-        var resources = Resources("tables", "tables").Concat(Resources(Path.Combine("shared", "checks"), "checks")).Select(found =>
+        var resources = Resources("tables", "tables").Concat(Resources("shared/checks", "checks")).Concat(Resources("shared/measured", "measured")).Select(found =>
             new ResourceDescription(found.Name, () => found.Name == table
                 ? new MemoryStream(System.Text.Encoding.UTF8.GetBytes(text!))
                 : File.OpenRead(found.Path), true));
