@@ -175,7 +175,7 @@ internal ref struct RiskIntegral
         foreach (ref readonly NutCase one in _nut.Cases)
         {
             var (stands, goes) = _stud.At(one, torque);
-            var (survival, density) = stands == 0 && goes == 0 ? (0, 0) : _nut.At(one, u);
+            var (survival, density) = _nut.At(one, u);
             holds += survival * stands;
             turns += density * stands;
             twists += survival * goes;

@@ -11,16 +11,18 @@ public static class CurveTests
 {
     /// <summary>The nut's own shank, worked by hand: up to its clean torque the thread's share twists it, above it the rust's.</summary>
     [Theory]
-    [InlineData("used", 100, "M16")]
-    [InlineData("rusted", 70, "M10")]
-    [InlineData("heat-rusted", 40, "M10")]
-    [InlineData("clean", 20, "M8")]
-    [InlineData("used", 300, "M20")]
-    public static void A_stud_s_panels_part_where_its_density_jumps_by_what_could_be_seen(string condition, double bookNm, string thread)
+    [InlineData("used", 100, "M16", 0.2, 0.3)]
+    [InlineData("rusted", 70, "M10", 0.4, 0.3)]
+    [InlineData("heat-rusted", 40, "M10", 0.16, 0)]
+    [InlineData("clean", 20, "M8", 0.18, 0)]
+    [InlineData("used", 300, "M20", 0.33, 0.3)]
+    public static void A_stud_s_panels_part_where_its_density_jumps_by_what_could_be_seen(
+        string condition, double bookNm, string thread, double worn, double sigma)
     {
-        Fastener fastener = Nuts.Of(condition, bookNm, thread, 0.14, "8.8") with { BookTorqueSigma = 0.3 };
+        Fastener fastener = Nuts.Of(condition, bookNm, thread, 0.14, "8.8") with { BookTorqueSigma = sigma };
         BreakLooseTorque nut = BreakLooseSpread.Torque(fastener);
-        Strength plastic = BreakLooseSpread.Stud(fastener)!.Value;
+        Strength sound = BreakLooseSpread.Stud(fastener)!.Value;
+        Strength plastic = sound with { MedianNmm = worn * sound.MedianNmm };
         var curve = new StudCurve(nut, plastic);
         var expected = new List<double>();
         foreach (NutCase one in nut.Cases)
@@ -35,6 +37,7 @@ public static class CurveTests
             }
         }
 
+        Assert.NotEmpty(expected);
         Assert.Equal(expected.Order(), curve.Breaks, (a, b) => Math.Abs(a - b) < 1e-9);
         Assert.Equal(nut.Cases.ToArray().Min(one => plastic.Sigma * Math.Min(1, one.Shank.ThreadShare / one.Shank.GrownShare)), curve.Sigma, 1e-12);
     }
