@@ -38,7 +38,7 @@ internal sealed class SlipPage
             page.Line(UnconfirmedWords.Listed);
         }
 
-        page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance.Push)}; nobody in line with the tube; the maker's manual first");
+        page.Note("Before you pull", $"{Cautions.Braced(_a.Setup.Hands.Stance)}; nobody in line with the tube; the maker's manual first");
     }
 
     private void Rest(TextPage page)

@@ -1,4 +1,3 @@
-using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Holding;
 using Leverage.Levers;
@@ -27,6 +26,9 @@ public sealed record Circumstances
     /// <summary>Whether the tube stands what the stance pushes.</summary>
     public Safe Tube { get; init; }
 
+    /// <summary>Whether how well the tool grips has no figure.</summary>
+    public bool GripUnknown { get; init; }
+
     /// <summary>Speed of the hands when the nut turns, m/s; 0 where not known.</summary>
     public double HandsMs { get; init; }
 
@@ -51,6 +53,7 @@ public sealed record Circumstances
                 StandRisk.Care => Safe.Care,
                 _ => Safe.Yes,
             },
+            GripUnknown = setup.RecessWorn,
             HandsMs = ReleaseAssessor.Assess(setup, nut, strong, lever)?.Turns.MetersPerSecond ?? 0,
         };
         return setup is { Tube: { } tube, Bar: { } bar } && lever is { } geometry
@@ -78,7 +81,7 @@ public sealed record Circumstances
 
         double pull = lever is { } known ? Judgement.StrongPull(nut, hand, known.ReachMm) / known.ReachMm : hand.Quantile(0.9);
         double mass = hold.VehicleMass.Kilograms;
-        return Leverage.Holding.Stands.Of(mass > 0 ? mass : null, pull, hold.By.Count > 0 || setup.Place is { Turns: TurnsWith.Wheel });
+        return Leverage.Holding.Stands.Of(mass > 0 ? mass : null, pull, hold.By.Count > 0 || setup.Place is { TurnsWheel: true });
     }
 
     /// <summary>What holds the wheel while these hands pull: lifting takes load off it.</summary>
@@ -92,7 +95,7 @@ public sealed record Circumstances
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(nut);
-        if (setup is not { Hold: { } hold, Place: null or { Turns: TurnsWith.Wheel } })
+        if (setup is not { Hold: { } hold, Place: null or { TurnsWheel: true } })
         {
             return null;
         }

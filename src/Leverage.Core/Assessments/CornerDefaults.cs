@@ -22,8 +22,9 @@ internal static class CornerDefaults
             return null;
         }
 
-        return ToolFit.Of(nut.Millimeters, size.Millimeters) is not null ? size : throw new InputException(
-            "tool-size", string.Create(CultureInfo.InvariantCulture, $"a tool of {size.Millimeters:0.##} mm does not go on a nut of {nut.Millimeters:0.##} mm across flats."),
+        string? refused = size.Millimeters >= ToolFit.CornersOverFlats * nut.Millimeters ? "turns round" : ToolFit.Of(nut.Millimeters, size.Millimeters) is null ? "does not go on" : null;
+        return refused is null ? size : throw new InputException(
+            "tool-size", string.Create(CultureInfo.InvariantCulture, $"a tool of {size.Millimeters:0.##} mm {refused} a nut of {nut.Millimeters:0.##} mm across flats."),
             new Cure("tool-size", string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(nut.Millimeters):0}mm")));
     }
 

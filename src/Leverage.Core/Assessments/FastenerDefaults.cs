@@ -18,7 +18,7 @@ internal static class FastenerDefaults
     {
         StartTorque start = Start(request, place, assumed);
         LooseningRequest known = WithThread(request, start, assumed);
-        return (Fasten(known, start, place, GradeOf(known, assumed), assumed), start);
+        return (Fasten(known, start, place, GradeOf(known, place, assumed), assumed), start);
     }
 
     /// <summary>A thread that told the start torque is judged too: a bolt nobody measured twists off all the same.</summary>
@@ -88,14 +88,14 @@ internal static class FastenerDefaults
         };
     }
 
-    private static Grade? GradeOf(LooseningRequest request, List<Assumption> assumed)
+    private static Grade? GradeOf(LooseningRequest request, Place? place, List<Assumption> assumed)
     {
         if (request.Thread is null)
         {
             return null;
         }
 
-        string name = request.Grade ?? GradeCatalog.Usual(request.Thread);
+        string name = request.Grade ?? Place.UsualGrade(place, request.Thread);
         if (request.Grade is null)
         {
             assumed.Add(new Assumption(AssumptionKind.Grade) { Name = name });

@@ -10,7 +10,7 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of what holds the wheel.</summary>
 internal static class HoldDefaults
 {
-    internal static Hold? Complete(LooseningRequest request, List<Assumption> assumed)
+    internal static Hold? Complete(LooseningRequest request, BreakLoose.Place? place, List<Assumption> assumed)
     {
         if (!request.IsHoldSaid)
         {
@@ -39,6 +39,7 @@ internal static class HoldDefaults
             StudBarDiameter = StudBar(request),
             Side = request.Side ?? Side.Unknown,
             OnStands = request.OnStands,
+            OnFlange = place is { Turns: BreakLoose.TurnsWith.Flange },
             EngineRunning = request.EngineRunning,
             WholeRatio = request.Ratio ?? Hold.UsualRatio,
         };

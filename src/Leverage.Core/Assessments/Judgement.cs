@@ -66,7 +66,7 @@ public readonly record struct Judgement(
             SlidesAsItTurns = shares.SlidesAsItTurns,
             HandsMs = around.HandsMs,
             Pulled = reachMm is not null,
-            ToolJudged = tool,
+            ToolJudged = tool && !around.GripUnknown,
             Stands = around.Stands,
             Tube = around.Tube,
         }));

@@ -15,7 +15,8 @@ public sealed partial class Ladder
 
         var named = _name is null ? null : new LadderTool { Name = _name };
         bool jaw = LadderCures.WantsRing(_request, _assessment);
-        if (!now.IsStop && !jaw)
+        const VerdictRules Curable = VerdictRules.WheelTurns | VerdictRules.SlidesOff | VerdictRules.SlidesAsItTurns;
+        if (!now.IsStop && !jaw && (_assessment.Judgement.Ruling.Cares & Curable) == VerdictRules.None)
         {
             Pull("now", named, now);
             return;
@@ -27,7 +28,7 @@ public sealed partial class Ladder
         foreach (var (key, tool, request) in LadderCures.Of(_request, _assessment, _holds))
         {
             waiting.Add(new LadderStep(key, Named(key), tool));
-            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.LeastGain))
+            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || LadderCures.Harm(cured.Judgement) <= LadderCures.Harm(now.Judgement) - VerdictOf.HurtCare || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.LeastGain))
             {
                 _prepared.AddRange(waiting);
                 waiting.Clear();

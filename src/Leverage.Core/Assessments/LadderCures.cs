@@ -21,13 +21,15 @@ internal static class LadderCures
     {
         LooseningRequest then = request;
         VerdictRules stops = now.Judgement.Ruling.Stops;
+        VerdictRules harms = stops | now.Judgement.Ruling.Cares;
         if (stops.HasFlag(VerdictRules.OnStands))
         {
             then = OnItsWheels(then, now.Setup.Place);
             yield return ("on-its-wheels", null, then);
         }
 
-        if (stops.HasFlag(VerdictRules.WheelTurns) || then is { OnStands: false, HeldBy: not null } && stops.HasFlag(VerdictRules.OnStands))
+        bool spins = now.Setup.Hold is { OnFlange: true, HalfShafts: HalfShafts.One };
+        if (!spins && (harms.HasFlag(VerdictRules.WheelTurns) || then is { OnStands: false, HeldBy: not null } && stops.HasFlag(VerdictRules.OnStands)))
         {
             foreach (var (restraint, height, name, held) in Holds(then, now, holds))
             {
@@ -36,7 +38,7 @@ internal static class LadderCures
             }
         }
 
-        if (stops.HasFlag(VerdictRules.SlidesOff) && now is { Tube: { } tube, Setup.Overlap: var overlap })
+        if ((harms & (VerdictRules.SlidesOff | VerdictRules.SlidesAsItTurns)) != VerdictRules.None && now is { Tube: { } tube, Setup.Overlap: var overlap })
         {
             foreach (var cure in Stays(then, tube, overlap))
             {
@@ -60,12 +62,15 @@ internal static class LadderCures
         }
     }
 
+    /// <summary>What a cure is to lower: the share of pulls that break something or let the tube slide, sooner or as the nut turns.</summary>
+    internal static double Harm(Judgement judged) => judged.Breaks + judged.ComesLoose * judged.Shares.SlidesAsItTurns;
+
     /// <summary>Whether an open jaw may round the corners off: a ring comes before it, stop or not (common practice).</summary>
     internal static bool WantsRing(LooseningRequest request, LooseningAssessment now) =>
         request.Tool == ToolKind.Open && (now.Judgement.Ruling.Stops | now.Judgement.Ruling.Cares).HasFlag(VerdictRules.CornersRound);
 
     /// <summary>The set-up with its wheels down: where the fastener turns a wheel, that wheel is free until something holds it.</summary>
-    private static LooseningRequest OnItsWheels(LooseningRequest request, Place? place) => request.HeldBy is null && place is not { Turns: TurnsWith.Wheel }
+    private static LooseningRequest OnItsWheels(LooseningRequest request, Place? place) => request.HeldBy is null && place is not { TurnsWheel: true }
         ? request with
         {
             OnStands = false,

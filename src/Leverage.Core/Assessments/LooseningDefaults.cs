@@ -36,6 +36,7 @@ public static class LooseningDefaults
             Start = start,
             ThreadBySight = request.Thread is null && fastener.Thread is not null,
             Corners = CornerDefaults.Complete(request, fastener, assumed),
+            RecessWorn = request is { Tool: ToolKind.Key, Worn: not (null or "new") },
             Count = request.Count ?? 1,
             StartPastSquare = request.StartPastSquare ?? Angle.Zero,
             Tool = new ToolHead(request.Tool ?? ToolKind.Socket, lever.Drive, request.Adapters) { Extension = request.Extension is null ? null : lever.Drive, Size = CornerDefaults.Size(request) },
@@ -49,7 +50,7 @@ public static class LooseningDefaults
             PastSquare = GripDefaults.Swing(request, lever.Tube is not null, assumed),
             StandOff = request.Extension is { } extension ? extension + (request.StandOff ?? Length.Zero) : request.StandOff,
             Room = request.Room,
-            Hold = HoldDefaults.Complete(request, assumed),
+            Hold = HoldDefaults.Complete(request, place, assumed),
             Assumed = assumed,
         };
     }

@@ -92,6 +92,9 @@ public sealed record LooseningSetup
     /// <summary>How the tool holds the hexagon; null where its corners cannot be judged.</summary>
     public CornerGrip? Corners { get; init; }
 
+    /// <summary>A key in a worn recess: how well it still holds has no figure.</summary>
+    public bool RecessWorn { get; init; }
+
     /// <summary>How many alike there are.</summary>
     public int Count { get; init; } = 1;
 

@@ -109,6 +109,9 @@ public static class VerdictOf
     {
         double hurt = facts.ToolGives + facts.SlidesOff + facts.WheelTurns;
         double damage = facts.StudTwistsOff + facts.CornersRound;
+
+        // A pull that likelier ruins the work than frees it is none to make, however rarely it does either.
+        damageAbove = Math.Min(damageAbove, Math.Max(DamageCare, facts.ComesLoose));
         VerdictRules Cause(double share, double of, double above, VerdictRules rule) =>
             of > above && share >= Named * of ? rule : VerdictRules.None;
         return Cause(facts.ToolGives, hurt, hurtAbove, VerdictRules.ToolGives)

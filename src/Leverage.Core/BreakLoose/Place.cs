@@ -1,5 +1,7 @@
+using Leverage.Grades;
 using Leverage.Reading;
 using Leverage.Tables;
+using Leverage.Threads;
 
 namespace Leverage.BreakLoose;
 
@@ -12,6 +14,9 @@ public enum TurnsWith
     /// <summary>The road wheel.</summary>
     Wheel,
 
+    /// <summary>A flange of the drive line: the wheels through the final drive, or the engine in gear.</summary>
+    Flange,
+
     /// <summary>The crankshaft.</summary>
     Crank,
 }
@@ -22,10 +27,12 @@ public enum TurnsWith
 /// <param name="Turns">What turns with the fastener.</param>
 /// <param name="Near">What stands near it that a move can harm: <c>seal</c>, <c>tyre</c>.</param>
 /// <param name="Condition">The state it is usually in, a name of the table <c>conditions</c>.</param>
+/// <param name="Grade">What its metric bolts and studs usually are; null for the usual grade.</param>
+/// <param name="GradeInch">The same of inch ones.</param>
 /// <param name="Source">Where the row is from.</param>
 /// <param name="Status">How far it may be trusted.</param>
 public sealed record Place(
-    string Key, string Words, TurnsWith Turns, IReadOnlyList<string> Near, string Condition, string Source, ValueStatus Status)
+    string Key, string Words, TurnsWith Turns, IReadOnlyList<string> Near, string Condition, string? Grade, string? GradeInch, string Source, ValueStatus Status)
 {
     /// <summary>Shortest word worth looking for in the rows.</summary>
     private const int LeastLetters = 3;
@@ -38,6 +45,13 @@ public sealed record Place(
     /// <returns>The place.</returns>
     /// <exception cref="InputException">No such place; the message gives the nearest names.</exception>
     public static Place Named(string name) => Read(RowLookup.Named("places", name, "a place"));
+
+    /// <summary>The grade a bolt or stud of a thread is taken for here when none is known; a place not known changes nothing.</summary>
+    internal static string UsualGrade(Place? place, ScrewThread thread) =>
+        (thread.Family == ThreadFamily.Unified ? place?.GradeInch : place?.Grade) ?? GradeCatalog.Usual(thread);
+
+    /// <summary>Whether a wheel turns with it, straight or through the final drive.</summary>
+    public bool TurnsWheel => Turns is TurnsWith.Wheel or TurnsWith.Flange;
 
     /// <summary>The key of a place by its name.</summary>
     /// <param name="name">What the person wrote.</param>
@@ -64,11 +78,14 @@ public sealed record Place(
         {
             "nothing" => TurnsWith.Nothing,
             "wheel" => TurnsWith.Wheel,
+            "flange" => TurnsWith.Flange,
             "crank" => TurnsWith.Crank,
-            _ => throw row.Error("turns", "wheel, crank or nothing"),
+            _ => throw row.Error("turns", "wheel, flange, crank or nothing"),
         },
         row.OptionalText("near")?.Split(' ') ?? [],
         row.Text("condition"),
+        row.OptionalText("grade"),
+        row.OptionalText("grade_inch"),
         row.Source,
         row.Status);
 }

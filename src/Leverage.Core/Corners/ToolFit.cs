@@ -54,6 +54,9 @@ public static class ToolFit
                 least > nutAcrossFlatsMm ? Play(least, nutAcrossFlatsMm, nutAcrossFlatsMm) : 0, Play(most, nut, nutAcrossFlatsMm));
     }
 
+    /// <summary>Least width across corners over width across flats of a hexagon (ISO 4014, ISO 4032: e min = 1.13 s min): a wider tool holds nothing.</summary>
+    internal const double CornersOverFlats = 1.13;
+
     /// <summary>How much wider than the nut a tool of another measure may be marked, mm: 24 mm on 15/16 in (judgement).</summary>
     internal const double NearMm = 0.3;
 

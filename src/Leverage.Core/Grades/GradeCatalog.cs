@@ -101,7 +101,7 @@ public static class GradeCatalog
         }
 
         return nut is not null
-            ? new InputException($"'{text}' is a nut class: a nut strips, its bolt yields. Give the bolt's grade, such as {nut.Key}.8.")
+            ? new InputException($"'{text}' is a nut class: a nut strips, its bolt yields. Give the bolt's grade, such as {table.Rows.First(row => row.Key.StartsWith($"{nut.Key}.", StringComparison.Ordinal)).Key}.")
             : RowLookup.Unknown(text, "a bolt grade", table.Rows.Select(row => row.Key).Distinct(StringComparer.Ordinal), "grades");
     }
 }

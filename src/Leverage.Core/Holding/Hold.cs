@@ -53,6 +53,9 @@ public sealed record Hold
     /// <summary>Whole ratio of a usual car's lowest gear (judgement).</summary>
     public const double UsualRatio = 13;
 
+    /// <summary>Turns of the flange for one of the wheels: a usual final drive (judgement).</summary>
+    public const double FinalDrive = 4;
+
     /// <summary>The restraints in use; empty for a free wheel.</summary>
     public required IReadOnlyList<Restraint> By { get; init; }
 
@@ -82,6 +85,9 @@ public sealed record Hold
 
     /// <summary>Half shafts still in.</summary>
     public HalfShafts HalfShafts { get; init; }
+
+    /// <summary>The fastener sits on a flange of the drive line and not on the wheel.</summary>
+    public bool OnFlange { get; init; }
 
     /// <summary>Diameter of the bar across the studs.</summary>
     public Length StudBarDiameter { get; init; }

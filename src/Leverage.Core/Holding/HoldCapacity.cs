@@ -80,9 +80,10 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
         double brake = 0;
         double ground = 0;
         double bar = 0;
+        double engine = 0;
         foreach (Restraint restraint in hold.By.Distinct())
         {
-            var (capacity, source, status) = Alone(restraint, hold, load, grip);
+            var (capacity, source, status) = hold.OnFlange && restraint != Restraint.Bar ? AtFlange(restraint, hold, load, grip) : Alone(restraint, hold, load, grip);
             parts.Add(new RestraintCapacity(restraint, capacity, source, status));
             switch (restraint)
             {
@@ -92,6 +93,9 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
                 case Restraint.Bar:
                     bar += capacity;
                     break;
+                case Restraint.Gear when hold.OnFlange:
+                    engine = capacity;
+                    break;
                 default:
                     ground += capacity;
                     break;
@@ -99,7 +103,22 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
         }
 
         bool twoContacts = parts.Exists(part => part is { Restraint: Restraint.Gear, CapacityNmm: > 0 });
-        return new HoldCapacity(parts, brake + bar + Math.Min(ground, (twoContacts ? 2 : 1) * grip), grip);
+        return new HoldCapacity(parts, bar + Math.Max(engine, brake + Math.Min(ground, (twoContacts ? 2 : 1) * grip)), grip);
+    }
+
+    /// <summary>
+    /// What holds a flange: the engine by the gear alone; the wheels, two of them over the final drive, and an open differential lets the
+    /// other spin once a half shaft is out. At its other end is one of both: the better one counts, and the answer tells.
+    /// </summary>
+    private static (double, HoldSource, ValueStatus) AtFlange(Restraint restraint, Hold hold, double loadN, double gripNmm)
+    {
+        if (restraint == Restraint.Gear)
+        {
+            return (StoppedEngine.Torque(hold.WholeRatio / Hold.FinalDrive), HoldSource.StoppedEngine, ValueStatus.Judgement);
+        }
+
+        var (capacity, source, _) = Alone(restraint, hold, loadN, gripNmm);
+        return hold.HalfShafts == HalfShafts.One ? (0, HoldSource.Nothing, ValueStatus.Derived) : (2 * capacity / Hold.FinalDrive, source, ValueStatus.Judgement);
     }
 
     private static (double CapacityNmm, HoldSource Source, ValueStatus Status) Alone(

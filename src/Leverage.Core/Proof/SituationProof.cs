@@ -43,6 +43,7 @@ public sealed record SituationProof(Situation Situation, string Verdict, IReadOn
         string text = string.Join('\n', [
             LooseningTitle.Of(assessment.Setup, UnitStyle.Metric), .. answer.Reasons, .. answer.Watch, .. answer.Assumed,
             $"Not judged: {string.Join(", ", answer.NotJudged)}", .. answer.Moves.Select(move => move.Words),
+            Reasons.AllWhy(assessment, UnitStyle.Metric), Cautions.Of(assessment),
         ]);
         return Judged(
             situation, answer.Verdict, json.RootElement,

@@ -20,7 +20,7 @@ internal static class NumberText
         if (end < trimmed.Length && trimmed[end] == ',' && end + 1 < trimmed.Length && char.IsAsciiDigit(trimmed[end + 1]))
         {
             throw new InputException($"cannot read '{text}': a comma stands in the number. "
-                + $"Write a decimal point, {trimmed.Replace(',', '.')}, and no thousands marks.");
+                + $"Write {trimmed.Replace(",", "", StringComparison.Ordinal)}, or with a decimal point {trimmed.Replace(',', '.')}.");
         }
 
         double value = double.Parse(trimmed.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture);

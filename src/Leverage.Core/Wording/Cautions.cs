@@ -1,5 +1,4 @@
 using Leverage.Assessments;
-using Leverage.BreakLoose;
 using Leverage.Levers;
 
 namespace Leverage.Wording;
@@ -11,12 +10,23 @@ internal static class Cautions
     internal static string Of(LooseningAssessment assessment)
     {
         List<string> parts = ["glasses on"];
-        if (assessment.Setup.Place is null or { Turns: TurnsWith.Wheel })
+        Stance stance = assessment.Setup.Hands.Stance;
+        bool under = stance.Posture == Posture.Lying;
+        if (under || assessment.Stands is not null)
+        {
+            parts.Add("sound stands, never under a vehicle on a jack");
+        }
+        else if (assessment.Setup.Place is null or { TurnsWheel: true })
         {
             parts.Add("wheels chocked, never under a vehicle on a jack");
         }
 
-        parts.Add(Braced(assessment.Setup.Hands.Stance.Push));
+        parts.Add(Braced(stance));
+        if (assessment.Heat is not null)
+        {
+            parts.Add("no flame near fuel, penetrant, brake hoses or a tyre");
+        }
+
         if (assessment.Tube is not null)
         {
             parts.Add("no bouncing");
@@ -27,10 +37,12 @@ internal static class Cautions
     }
 
     /// <summary>How to stand, by the way the hands push.</summary>
-    internal static string Braced(Push push) => push switch
+    internal static string Braced(Stance stance) => (stance.Posture, stance.Push) switch
     {
-        Push.Down => "one foot back, face out of the arc",
-        Push.Up => "straight back, lift with the legs",
+        (Posture.Lying, _) => "back flat, face clear of bar and nut",
+        (Posture.Kneeling, _) => "knees apart, face out of the arc",
+        (_, Push.Down) => "one foot back, face out of the arc",
+        (_, Push.Up) => "straight back, lift with the legs",
         _ => "a foot braced, face out of the arc",
     };
 }

@@ -29,7 +29,7 @@ internal static class NotJudgedWords
     /// <summary>What an assessment did not judge.</summary>
     internal static IReadOnlyList<string> Of(LooseningAssessment assessment)
     {
-        bool turns = assessment.Setup.Place is null or { Turns: BreakLoose.TurnsWith.Wheel };
+        bool turns = assessment.Setup.Place is null or { TurnsWheel: true };
         return [.. assessment.NotJudged.Select(PartWords.Name), .. assessment.Setup.Hold is null && turns ? ["what holds the wheel"] : Array.Empty<string>()];
     }
 }

@@ -10,7 +10,7 @@ internal static class HeatWords
     /// <summary>The words for an assessment whose joint is heated.</summary>
     internal static IReadOnlyList<string> Of(LooseningAssessment assessment, UnitStyle style) =>
         assessment.Heat is { } heat
-            ? [Effect(heat, style), Limits(heat, style), "No flame near fuel, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
+            ? [Effect(heat, style), Limits(heat, style), "No flame near fuel, penetrant, brake hoses, a sealed strut, a mounted tyre or a bearing you keep."]
             : [];
 
     private static string Effect(HeatAssessment heat, UnitStyle style)

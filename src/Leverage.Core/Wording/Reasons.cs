@@ -40,6 +40,7 @@ internal static class Reasons
 
     private static string Rests(LooseningAssessment a, UnitStyle style) =>
         a.Lever is null ? NoBar
+        : a.Setup.RecessWorn ? "how a key holds a worn recess has no figure"
         : a.Judgement.Ruling.Safe != Safe.Yes ? "give the size of the socket, spanner, key or drive square"
         : Nothing(a, style);
 
@@ -84,7 +85,10 @@ internal static class Reasons
             return $"{breaks}: {UnitStyle.InHundred(Share(kind, a.Judgement.Shares))} pulls, typically at {Nmm(part.LimitNmm, style)}.";
         }
 
-        return $"{breaks} at {Nmm(part.LimitNmm, style)}. "
+        string limit = part.Source is LimitSource.TestTorque or LimitSource.BetweenSizes or LimitSource.SeriesLaw or LimitSource.RecalledTest
+            ? $"The {PartWords.Name(part, style)} is tested to {Nmm(part.LimitNmm, style)} only"
+            : $"{breaks} at {Nmm(part.LimitNmm, style)}";
+        return $"{limit}. "
             + $"A strong pull makes {Number(a.Judgement.StrongPullNmm, style)}.";
     }
 

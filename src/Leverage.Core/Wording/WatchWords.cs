@@ -77,7 +77,15 @@ internal static class WatchWords
             yield return "The crank turns with it: lock the crank by the maker's tool or in gear.";
         }
 
-        if (a.Setup.Hold is { HalfShafts: HalfShafts.One } hold && hold.By.Contains(Restraint.Gear))
+        bool oneOut = a.Setup.Hold is { HalfShafts: HalfShafts.One };
+        if (a.Setup.Place is { Turns: TurnsWith.Flange })
+        {
+            yield return "Gear holds only a gearbox's flange, the wheels only a final drive's"
+                + $"{(oneOut ? ", and that not once a half shaft is out" : "")}: a bar bolted to the flange holds either.";
+            yield break;
+        }
+
+        if (oneOut && a.Setup.Hold!.By.Contains(Restraint.Gear))
         {
             yield return "Gear holds nothing once a half shaft is out.";
         }
@@ -88,7 +96,7 @@ internal static class WatchWords
                 ? "Loosening rolls the vehicle forward: chock the front of the wheel."
                 : "Loosening rolls the vehicle backward: chock the rear of the wheel.";
         }
-        else if (a.Setup.Place is { Turns: TurnsWith.Wheel } && a.Setup.Hold is null)
+        else if (a.Setup.Place is { TurnsWheel: true } && a.Setup.Hold is null)
         {
             yield return "The wheel turns with it: brake on, wheels chocked.";
         }

@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Levers;
@@ -55,9 +56,8 @@ internal sealed class RefitPlanner
     private static Torque WorkedOut(ScrewThread thread, Grade grade, FrictionRange friction) => TighteningAssessor.Assess(
         new JointSetup(new TighteningRequest(), thread) { Grade = grade, Friction = friction }).Torque;
 
-    private static Grade GradeOf(JobFastener fastener) => fastener.Grade is { } grade
-        ? GradeCatalog.Bolt(grade, fastener.Thread!)
-        : JointSetup.UsualGrade(fastener.Thread!);
+    private static Grade GradeOf(JobFastener fastener) => GradeCatalog.Bolt(
+        fastener.Grade ?? Place.UsualGrade(fastener.On is { } on ? Place.Named(on) : null, fastener.Thread!), fastener.Thread!);
 
     private static CheckingAssessment? Check(JobFastener fastener, FrictionRange friction) =>
         fastener is { BookTorque: { } book, Thread: { } thread, Adjustable: false }

@@ -20,7 +20,7 @@ public sealed class BadInputTests
         ("tighten --thread M12 --torque \"85 kN\"", "--torque", "kN is a force; a torque is force × length. Write: 85Nm"),
         ("loosen 460Nm --bar 82kg", "--bar", "kg is a mass. Write: 600mm"),
         ("tighten --thread M12 --torque 85mN·m", "--torque", "'mN·m' is no unit known here"),
-        ("tighten --thread M12 --torque 1,500Nm", "--torque", "Write a decimal point, 1.500Nm"),
+        ("tighten --thread M12 --torque 1,500Nm", "--torque", "Write 1500Nm, or with a decimal point 1.500Nm"),
         ("tighten --thread M12 --torque 1,500,000Nm", "--torque", "a comma stands in the number"),
         ("tighten --thread M12x1,25", "--thread", "write a decimal point"),
         ("tighten --thread M12 --torque -85Nm", "--torque", "accepted is 0.01Nm to 50000Nm"),

@@ -16,6 +16,21 @@ public sealed class HoldByHandTests
     [Fact]
     public void A_bar_across_the_studs_bends_at_its_yield() => Near.Equal(622_918.918, Capacity(Restraint.Bar, 0.75, 20), 1e-8);
 
+    /// <summary>A final drive of 4 and a wheel on each side: two wheels' worth over four; the engine's 60 N·m times 13 over 4.</summary>
+    [Fact]
+    public void A_flange_is_held_by_both_wheels_over_the_final_drive_or_by_the_engine()
+    {
+        double At(Hold hold) => HoldCapacity.Of(hold with { OnFlange = true }, 0).TotalNmm;
+        Hold chocked = Held(Restraint.Chock, 0.75, 20), geared = Held(Restraint.Gear, 0.75, 20), bar = Held(Restraint.Bar, 0.75, 20);
+        Near.Equal(280_433.949 / 2, At(chocked), 1e-8);
+        Near.Equal(195_000, At(geared), 1e-12);
+        Near.Equal(622_918.918, At(bar), 1e-8);
+        Near.Equal(195_000, At(chocked with { By = [Restraint.Chock, Restraint.Gear] }), 1e-12);
+        Near.Equal(195_000, At(geared with { HalfShafts = HalfShafts.One }), 1e-12);
+        Assert.Equal(0, At(chocked with { HalfShafts = HalfShafts.One }));
+        Near.Equal(622_918.918, At(bar with { HalfShafts = HalfShafts.One }), 1e-8);
+    }
+
     [Fact]
     public void On_stands_nothing_grips_and_lifting_takes_grip_away()
     {
