@@ -4,7 +4,8 @@ namespace Leverage.Mutation;
 internal sealed class Hunt(string root, string built, CoreCompiler compiler, TestRun tests)
 {
     /// <summary>Files of the assessments that are rules and not wording or filling of blanks.</summary>
-    private static readonly string[] Rules = ["Judgement.cs", "Verdict.cs", "Checking.cs", "TighteningRule.cs", "BoltedJoint.cs"];
+    private static readonly string[] Rules =
+        ["Judgement.cs", "VerdictOf.cs", "Circumstances.cs", "NutFigures.cs", "HandFigures.cs", "LadderRank.cs", "TighteningRule.cs", "ReleaseAssessor.cs"];
 
     private const string Elsewhere = "-namespace- Leverage.Tests.Tables -namespace- Leverage.Tests.Reading -namespace- Leverage.Tests.Wording "
         + "-class- Leverage.Tests.Proof.CheckRowTests "

@@ -69,7 +69,7 @@ internal static class HoldDefaults
 
         if (request.VehicleMass is not { } mass)
         {
-            throw new InputException("held-by", "how well the tyre grips needs the load on the wheel, or the vehicle's mass.", LooseningFields.WheelLoad.Cure);
+            return request.HeldBy is { Count: 0 } ? Force.Zero : throw new InputException("held-by", "how well the tyre grips needs the load on the wheel, or the vehicle's mass.", LooseningFields.WheelLoad.Cure);
         }
 
         Force quarter = Force.FromNewtons(mass.Kilograms * HangingWeight.StandardGravity / 4);

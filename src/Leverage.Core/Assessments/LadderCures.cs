@@ -157,6 +157,7 @@ internal static class LadderCures
             then = then with
             {
                 HeldBy = [.. then.HeldBy ?? [], hold.By],
+                VehicleMass = then.VehicleMass ?? (then.WheelLoad is null ? Mass.FromKilograms(UnknownMassKg) : null),
                 ChockHeight = hold.By == Restraint.Chock ? hold.Height ?? chock : then.ChockHeight,
                 StudBarDiameter = hold.By == Restraint.Bar ? hold.Diameter : then.StudBarDiameter,
             };

@@ -56,13 +56,16 @@ public static class BySight
         double Off(TableRow row) => Math.Abs(row.OptionalNumber("across_flats_mm") is { } own ? own - flatsMm : double.PositiveInfinity);
     }
 
-    /// <summary>Half to the whole of what an 8.8 bolt of the thread is set to: 90 % of yield at friction 0.14 or all of it at 0.10, the smaller.</summary>
+    /// <summary>
+    /// Half to the whole of what an 8.8 bolt of the thread is set to: all of its yield at friction 0.10, which on every thread is less than
+    /// 90 % of it at 0.14.
+    /// </summary>
     /// <param name="thread">The thread.</param>
     /// <returns>The torque.</returns>
     public static StartTorque FromThread(ScrewThread thread)
     {
         ArgumentNullException.ThrowIfNull(thread);
-        double set = Math.Min(SetTorque(thread, 0.9, 0.14), SetTorque(thread, 1, 0.10));
+        double set = SetTorque(thread, 0.10);
         return StartTorque.Between(LeastShare * set, set, thread);
     }
 
@@ -74,10 +77,10 @@ public static class BySight
     private static bool Fits(LargeNut row, double? flatsMm, ScrewThread? thread) =>
         thread is not null && row.Threads.Length > 0 ? row.Fits(thread) : flatsMm is { } width && row.Fits(width);
 
-    private static double SetTorque(ScrewThread thread, double yieldShare, double friction)
+    private static double SetTorque(ScrewThread thread, double friction)
     {
         double preload = AssemblyPreload.AtYieldShare(
-            yieldShare, GradeCatalog.Bolt(GradeCatalog.UsualMetric, thread).YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
+            1, GradeCatalog.Bolt(GradeCatalog.UsualMetric, thread).YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic));
         return JointTorque.Tightening(preload, thread.Joint(HexagonCatalog.Bearing(thread).BearingMm), JointFriction.Same(friction));
     }
 }

@@ -13,7 +13,8 @@ internal readonly record struct AcceptedRange(double Least, double Most, string 
     internal static readonly AcceptedRange AcrossFlats = new(1, 200, "mm");
     internal static readonly AcceptedRange LengthOrZero = new(0, 10_000, "mm");
     internal static readonly AcceptedRange Force = new(1, 100_000, "N");
-    internal static readonly AcceptedRange Body = new(1, 250, "kg");
+    internal static readonly AcceptedRange Body = new(30, 250, "kg");
+    internal static readonly AcceptedRange HungWeight = new(1, 250, "kg");
     internal static readonly AcceptedRange Vehicle = new(1, 60_000, "kg");
     internal static readonly AcceptedRange Stress = new(1, 5000, "MPa");
     internal static readonly AcceptedRange TemperatureRise = new(1, 1000, "K");

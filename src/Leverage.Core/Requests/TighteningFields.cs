@@ -88,7 +88,7 @@ internal static class TighteningFields
         "new-bolt", "bolt and nut are new", r => r.NewBolt, (r, v) => r with { NewBolt = v });
 
     internal static readonly Field<TighteningRequest, Mass> ByWeight = F.Of(
-        "by-weight", Kinds.Mass("20kg", AcceptedRange.Body), "a weight instead of a wrench: where on a level bar?",
+        "by-weight", Kinds.Mass("20kg", AcceptedRange.HungWeight), "a weight instead of a wrench: where on a level bar?",
         r => r.ByWeight, (r, v) => r with { ByWeight = v });
 
     internal static readonly Field<TighteningRequest, Length> Adapter = F.Of(

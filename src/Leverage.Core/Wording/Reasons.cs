@@ -52,6 +52,9 @@ internal static class Reasons
         string strong = a is { Judgement.Margin: < 1, Weakest.Limit: var part }
             ? $"A strong pull reaches the limit of the {PartWords.Name(part, style)}; of all pulls {broken}"
             : $"No part{judged} breaks at a strong pull.{(a.Judgement.Breaks >= Told ? $" 1 pull in 10 is harder: {broken}" : "")}";
+        LinkLimit? first = a.Links.Select(link => link.Limit).Where(limit => limit.Kind is LinkKind.Stud or LinkKind.Corners && limit.LimitNmm < a.Nut.LikelyNmm)
+            .OrderBy(limit => limit.LimitNmm).Cast<LinkLimit?>().FirstOrDefault();
+        strong += first is { } weak ? $" Pull harder and the {PartWords.Fails(weak, style)} at {Nmm(weak.LimitNmm, style)}, before the nut likely comes." : "";
         return strong + (a.NotJudged.Count > 0 ? $" Not judged: {string.Join(", ", a.NotJudged.Select(PartWords.Name))}." : "");
     }
 

@@ -3,6 +3,7 @@ using Leverage.Corners;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Tables;
+using Leverage.Threads;
 
 namespace Leverage.Tests.BreakLoose;
 
@@ -16,6 +17,7 @@ public sealed class PlaceTests
     [Theory]
     [InlineData("caliper", "brake", "slide bolt of a brake caliper; bolt that holds a brake carrier")]
     [InlineData("splined", "hub", "rear axle nut on taper and key or splined hub, old passenger car; passenger car axle nut that sets the hub bearing")]
+    [InlineData("arm", "suspension", "bolt or nut of an arm, strut or ball joint")]
     [InlineData("ball joint", "suspension", "bolt or nut of an arm, strut or ball joint")]
     public void A_part_is_told_the_place_it_is_of_with_its_nearest_rows(string part, string place, string rows)
     {
@@ -48,4 +50,19 @@ public sealed class PlaceTests
     [InlineData("crank", TurnsWith.Crank)]
     [InlineData("brake", TurnsWith.Nothing)]
     public void What_turns_with_it_follows_from_the_place(string on, TurnsWith turns) => Assert.Equal(turns, Place.Named(on).Turns);
+
+    /// <summary>A span holds both its ends, whatever the pitch; a thread named with its pitch only itself, or what is of its size and named without one.</summary>
+    [Theory]
+    [InlineData("M20 to M24", "M20", true)]
+    [InlineData("M20 to M24", "M24x1.5", true)]
+    [InlineData("M20 to M24", "M18", false)]
+    [InlineData("M20 to M24", "M27", false)]
+    [InlineData("M24x1.5", "M24x1.5", true)]
+    [InlineData("M24x1.5", "M24", false)]
+    [InlineData("M24", "M24x1.5", true)]
+    [InlineData("M22 or M24", "M24x2", true)]
+    [InlineData("M22 or M24", "M20", false)]
+    [InlineData("", "M24", false)]
+    public void A_row_fits_the_threads_it_names(string threads, string thread, bool fits) =>
+        Assert.Equal(fits, (LargeNut.All[0] with { Threads = threads }).Fits(ThreadCatalog.Named(thread)));
 }

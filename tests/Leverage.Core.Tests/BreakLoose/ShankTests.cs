@@ -41,8 +41,14 @@ public sealed class ShankTests
     [InlineData(0.5, 1.01)]
     [InlineData(0, 0.5)]
     [InlineData(0.5, 0)]
-    public void A_share_is_above_nothing_and_no_more_than_the_whole(double thread, double grown) =>
+    public void A_share_is_above_nothing_and_no_more_than_the_whole(double thread, double grown)
+    {
         Assert.Throws<ArgumentOutOfRangeException>(() => Shank.LimitAtNut(1e5, 1e5, thread, grown, 0));
+        if (thread > 1 || grown > 1)
+        {
+            Assert.Throws<ArgumentOutOfRangeException>(() => Shank.Torque(2e5, 1e5, thread, grown, 0));
+        }
+    }
 
     /// <summary>A hotter stud lengthens: clamp and clean joint fall by the same share.</summary>
     [Fact]
@@ -90,8 +96,9 @@ public sealed class ShankTests
     {
         var (running, share, phi0) = (q.Even(0, 1), clamp.Even(0, 1), whole.Log(0.01, 3));
         double phi = turn.Even(0, 1) * phi0;
-        Near.Equal(running - running * share * phi / phi0, TorqueLeft.Share(running, share, phi, phi0), 1e-9);
-        Near.Equal(running * (1 - share), TorqueLeft.Share(running, share, 5 * phi0, phi0), 1e-9);
+        Assert.Equal(running - running * share * phi / phi0, TorqueLeft.Share(running, share, phi, phi0), 1e-12);
+        Assert.Equal(running * (1 - share), TorqueLeft.Share(running, share, 5 * phi0, phi0), 1e-12);
         Assert.Equal(0, TorqueLeft.Share(running, 1.3, phi0, phi0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TorqueLeft.Share(1.001, share, phi, phi0));
     }
 }

@@ -30,7 +30,7 @@ public sealed class FieldListTests
         { "by: is of no use without heat. Write: heat stud", Nut with { HeatedBy = TemperatureDelta.FromKelvins(100) } },
         { "friction: cannot use '-0.1': accepted is 0.02 to 1.", Nut with { Friction = -0.1 } },
         { "surface-friction: cannot use '0': accepted is 0.01 to 1.", Nut with { SurfaceFriction = 0 } },
-        { "body: cannot use '300kg': accepted is 1kg to 250kg.", Nut with { Body = Mass.FromKilograms(300) } },
+        { "body: cannot use '300kg': accepted is 30kg to 250kg.", Nut with { Body = Mass.FromKilograms(300) } },
         { "mass: is of no use without held by or on stands. Write: held-by brake,chock", Nut with { VehicleMass = Mass.FromKilograms(1000) } },
         { "mass: cannot use '100t': accepted is 1kg to 60000kg.", Nut with { VehicleMass = Mass.FromTonnes(100), HeldBy = [] } },
         { "tool: '' is not accepted here. Write: socket or ring or open or key", Nut with { Tool = (ToolKind)7 } },

@@ -46,7 +46,7 @@ public sealed class ChestReaderTests
         { "[[torque_wrenches]]\nname = \"w\"\ndrive = \"1/2\"\nlength = \"450mm\"\nfrom = \"200Nm\"\nto = \"40Nm\"\naccuracy = \"4%\"\n", "c(6,6): to: the range ends below its start. Give from and to, lowest first." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-pusch = \"500N\" }\n", "c(4,12): forces: 'stand-pusch' is not a stance known here. Nearest: stand-push, stand-pull. All of them: table stances." },
         { "[[people]]\nname = \"p\"\nperson = \"man\"\nforces = { stand-push = \"500\" }\n", "c(4,25): stand-push: cannot read '500': it has no unit. Write 500N, or 500lbf (which is 2220 N)." },
-        { "[[people]]\nname = \"p\"\nperson = \"man\"\nbody = \"900kg\"\n", "c(4,8): body: cannot use '900kg': accepted is 1kg to 250kg." },
+        { "[[people]]\nname = \"p\"\nperson = \"man\"\nbody = \"900kg\"\n", "c(4,8): body: cannot use '900kg': accepted is 30kg to 250kg." },
         { "[[holds]]\nname = \"h\"\nkind = \"chock\"\n", "c(1,3): holds: height is missing. Write: height = \"100mm\"" },
         { "[[holds]]\nname = \"h\"\nkind = \"bar\"\n", "c(1,3): holds: diameter is missing. Write: diameter = \"30mm\"" },
     };
