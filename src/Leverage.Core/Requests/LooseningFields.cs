@@ -21,7 +21,7 @@ internal static partial class LooseningFields
 
     internal static readonly Field<LooseningRequest, string> Grade = F.Of(
         "grade", Kinds.Grade, "of bolt or stud: 8.8, SAE 5",
-        r => r.Grade, (r, v) => r with { Grade = v }, leftOut: Kinds.UsualGrade, needs: [Thread]);
+        r => r.Grade, (r, v) => r with { Grade = v }, leftOut: $"{Kinds.UsualGrade}; on a wheel 10.9, inch SAE 8", needs: [Thread]);
 
     internal static readonly Field<LooseningRequest, double> Friction = F.Of(
         "friction", Kinds.Number("0.14", AcceptedRange.JointFriction), "of the thread when it was tightened",
