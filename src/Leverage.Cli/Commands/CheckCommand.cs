@@ -28,7 +28,8 @@ internal sealed class CheckCommand : LeverageCommand
     internal override string Remarks =>
         """
         It fits when the likely share of yield is 45 to 95 % and at the low friction at
-        most 105 %. With --strict: past yield exits 3, else not fitting 4.
+        most 105 %. With --strict: what yields, breaks or strips exits 3; what does
+        not fit, or wants care, 4.
         """;
 
     /// <inheritdoc/>

@@ -23,7 +23,7 @@ internal sealed class CheckWords
         JointAssessment result = _a.Result;
         string then = result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";
         page.Title($"{_units.Torque(_a.Setup.Quoted)}{then} on {_a.Setup.Thread.Printed}, grade {_a.Grade.Name}: "
-            + (_a.Quote is { } quote ? CheckingAnswer.Word(quote) : "not judged"));
+            + JointLines.Headline(result));
         JointWords.First(page, result, _units);
         JointWords.Table(page, result, _units);
         if (!brief)
@@ -31,7 +31,7 @@ internal sealed class CheckWords
             page.Space();
         }
 
-        page.Verdict(_a.Verdict, JointLines.Why(result));
+        page.Verdict(_a.Verdict, JointLines.Why(result, _units));
         page.Figure("Usual here", _units.Torque(_a.Usual), "what leverage tighten sets for this joint");
         JointWords.Rest(page, result, _units, brief);
         if (result.Angle is null)

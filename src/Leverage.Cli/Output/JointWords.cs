@@ -50,10 +50,10 @@ internal static class JointWords
         if (result is { Strip: { } strip, Setup.Tapped: { } hole })
         {
             page.Figure("Strips at", units.Preload(strip.StripLoad), JointLines.Strip(strip, hole, result, units));
-            page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"first, from {units.Length(strip.EngagementToBreak)} of thread on");
+            page.Figure("Bolt breaks at", units.Preload(strip.BreakLoad), $"first if at least {units.Length(strip.EngagementToBreak)} of thread engages");
         }
 
-        if (brief)
+        if (brief || !result.Holds)
         {
             return;
         }
@@ -68,5 +68,5 @@ internal static class JointWords
 
     private static string Friction(double friction) => UnitStyle.Friction(friction);
 
-    private static string Share(double share) => UnitStyle.Percent(share);
+    private static string Share(double share) => JointLines.Share(share);
 }

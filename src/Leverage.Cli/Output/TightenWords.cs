@@ -25,11 +25,15 @@ internal sealed class TightenWords
         page.Space();
         JointWords.Table(page, result, _units);
         page.Space();
-        page.Verdict(_a.Verdict, JointLines.Why(result));
+        page.Verdict(_a.Verdict, JointLines.Why(result, _units));
         JointWords.Rest(page, result, _units, brief);
         if (!brief)
         {
-            page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
+            if (result.Holds)
+            {
+                page.Figure("To loosen", _units.Torque(result.Loosening), "at the same friction; rust adds to it");
+            }
+
             page.Note("Torque goes to", Split());
         }
 
@@ -66,8 +70,15 @@ internal sealed class TightenWords
         {
             PreloadFigures end = _a.Result.End;
             string then = _a.Result.Angle is { } angle ? $" and then {UnitStyle.Angle(angle.Turn)}" : "";
-            page.Figure("Preload", _units.Preload(end.Likely), $"likely from {target}{then}; "
-                + $"{UnitStyle.Figures(_units.PreloadValue(end.Low))} to {_units.Preload(end.High)} possible");
+            if (_a.Result.Holds)
+            {
+                page.Figure("Preload", _units.Preload(end.Likely), $"likely from {target}{then}; "
+                    + $"{UnitStyle.Figures(_units.PreloadValue(end.Low))} to {_units.Preload(end.High)} possible");
+            }
+            else
+            {
+                page.Figure("Preload", "none", $"is left after {target}{then}, at the likely friction");
+            }
         }
         else if (_a.AdapterSetting is null && _a.HangAt is null)
         {
@@ -75,9 +86,12 @@ internal sealed class TightenWords
         }
     }
 
-    private string How() => _a.SetByLow
-        ? $"the most a slippery thread allows, at friction {UnitStyle.Friction(_a.Friction.Low)}"
-        : $"{UnitStyle.Percent(_a.Setup.YieldShare)} of yield at friction {UnitStyle.Friction(_a.Friction.Likely)}";
+    private string How() => _a.SetBy switch
+    {
+        TorqueLimit.Thread => $"{UnitStyle.Percent(TighteningRule.MostOfStrip)} of what strips the thread{UnconfirmedWords.Mark}, at friction {UnitStyle.Friction(_a.Friction.Low)}",
+        TorqueLimit.LowFriction => $"the most a slippery thread allows, at friction {UnitStyle.Friction(_a.Friction.Low)}",
+        _ => $"{UnitStyle.Percent(_a.Setup.YieldShare)} of yield at friction {UnitStyle.Friction(_a.Friction.Likely)}",
+    };
 
     private string Split() => $"stretching the bolt {UnitStyle.Percent(_a.Split.Pitch / _a.Target)}, thread friction "
         + $"{UnitStyle.Percent(_a.Split.Thread / _a.Target)}, friction under the nut or head {UnitStyle.Percent(_a.Split.Face / _a.Target)}; "

@@ -126,6 +126,9 @@ public enum AssumptionKind
 
     /// <summary>How torsion counts, as the factor.</summary>
     Torsion,
+
+    /// <summary>The share of what strips the thread that a torque is set to.</summary>
+    ShareOfStrip,
 }
 
 /// <summary>Something the person did not say and the answer took for granted.</summary>

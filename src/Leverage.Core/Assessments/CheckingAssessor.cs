@@ -1,4 +1,3 @@
-using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Requests;
@@ -22,18 +21,18 @@ public static class CheckingAssessor
     public static CheckingAssessment Assess(JointSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        var (grade, friction, _, joint) = JointAssessor.Basis(setup);
+        var (grade, _, _, joint) = JointAssessor.Basis(setup);
         JointAssessment result = JointAssessor.Of(setup, setup.Quoted);
         bool unfit = setup.Request.Then is null && result.Quote is { } quote && quote != TorqueVerdict.Fits;
         return new CheckingAssessment
         {
             Setup = setup,
             Result = result,
-            Usual = Torque.FromNewtonMeters(TighteningRule.Set(joint, friction, UsualValues.YieldShare).TorqueNmm / 1000),
+            Usual = JointAssessor.ToSet(setup, UsualValues.YieldShare).Torque,
             YieldsBelowFriction = FrictionAtYield(joint, setup.Quoted.NewtonMillimeters),
-            ReadsBetterAs = unfit ? BetterUnit(joint, setup.Quoted, friction) : null,
-            SuitsGrades = [.. GradeCatalog.BoltsFor(setup.Thread).Where(other => Fits(setup, setup.Thread, other, friction))],
-            SuitsThreads = [.. ThreadCatalog.Family(setup.Thread.Family).Where(other => Suits(setup, other, grade, friction))],
+            ReadsBetterAs = unfit ? BetterUnit(setup) : null,
+            SuitsGrades = [.. GradeCatalog.BoltsFor(setup.Thread).Where(other => Fits(setup, setup.Thread, other))],
+            SuitsThreads = [.. ThreadCatalog.Family(setup.Thread.Family).Where(other => Suits(setup, other, grade))],
         };
     }
 
@@ -49,12 +48,12 @@ public static class CheckingAssessor
             : null;
     }
 
-    private static TorqueUnit? BetterUnit(BoltedJoint joint, Torque quoted, FrictionRange friction)
+    private static TorqueUnit? BetterUnit(JointSetup setup)
     {
+        Torque quoted = setup.Quoted;
         foreach (TorqueUnit unit in Readings)
         {
-            Torque read = Torque.From(quoted.Value, unit);
-            if (unit != quoted.Unit && TighteningRule.Judge(Shares(joint, read, friction)) == TorqueVerdict.Fits)
+            if (unit != quoted.Unit && JointAssessor.Of(setup, Torque.From(quoted.Value, unit)).Quote == TorqueVerdict.Fits)
             {
                 return unit;
             }
@@ -63,17 +62,17 @@ public static class CheckingAssessor
         return null;
     }
 
-    private static bool Suits(JointSetup setup, ScrewThread thread, Grade grade, FrictionRange friction) =>
-        GradeCatalog.BoltsFor(thread).FirstOrDefault(other => other.Name == grade.Name) is { } same
-            && Fits(setup, thread, same, friction);
+    private static bool Suits(JointSetup setup, ScrewThread thread, Grade grade) =>
+        GradeCatalog.BoltsFor(thread).FirstOrDefault(other => other.Name == grade.Name) is { } same && Fits(setup, thread, same);
 
-    private static bool Fits(JointSetup setup, ScrewThread thread, Grade grade, FrictionRange friction)
-    {
-        FaceRing? face = thread == setup.Thread ? setup.Face : null;
-        var joint = BoltedJoint.Of(thread, JointAssessor.Bearing(thread, face).Diameter.Millimeters, grade.YieldMpa);
-        return TighteningRule.Judge(Shares(joint, setup.Quoted, friction)) == TorqueVerdict.Fits;
-    }
-
-    private static ShareRange Shares(BoltedJoint joint, Torque torque, FrictionRange friction) =>
-        JointAssessor.Preloads(joint, torque, friction).YieldShare;
+    /// <summary>Whether the torque alone fits another bolt in the same place.</summary>
+    private static bool Fits(JointSetup setup, ScrewThread thread, Grade grade) => JointAssessor.Of(
+        setup with
+        {
+            Request = new TighteningRequest(),
+            Thread = thread,
+            Grade = grade,
+            Face = thread == setup.Thread ? setup.Face : null,
+        },
+        setup.Quoted).Quote == TorqueVerdict.Fits;
 }

@@ -41,6 +41,18 @@ public sealed record JointAssessment
     /// <summary>Whether the tapped hole stands it, if one was given.</summary>
     public StripAssessment? Strip { get; init; }
 
+    /// <summary>Most preload, at the low friction: past yield what the torque would make, at most what breaks the bolt.</summary>
+    public required Force MostPreload { get; init; }
+
+    /// <summary>Strip load over the most preload; below 1 the thread strips; null without a tapped hole.</summary>
+    public double? StripMargin => Strip is { } strip ? strip.StripLoad / MostPreload : null;
+
+    /// <summary>Torque that twists the bolt off, at the low and at the likely friction.</summary>
+    public required (Torque AtLow, Torque Likely) Breaking { get; init; }
+
+    /// <summary>Whether bolt and thread last at the likely friction: else no preload is left.</summary>
+    public bool Holds => Torque < Breaking.Likely && !(Strip?.StripLoad < End.Likely);
+
     /// <summary>Torque that loosens it again at the same friction.</summary>
     public required Torque Loosening { get; init; }
 
@@ -54,15 +66,40 @@ public sealed record JointAssessment
     public (Force Least, Force Most) Settled =>
         (End.Likely * SettledPreload.Left.Least, End.Likely * SettledPreload.Left.Most);
 
+    /// <summary>What wants care though the torque itself fits.</summary>
+    public IReadOnlyList<JointCaution> Cautions =>
+    [
+        .. Method.IsWrench || End.YieldShare.Likely * (1 + Method.High) <= TighteningRule.MostAtLow ? (JointCaution[])[] : [JointCaution.Scatter],
+        .. Setup.Request.RoughThread ? (JointCaution[])[JointCaution.RoughThread] : [],
+        .. Grade.IsStainless && !(Setup.Request.Lubrication is { } named && FrictionRange.IsPaste(named)) ? (JointCaution[])[JointCaution.Galls] : [],
+        .. Castle is { YieldShare: > 1 } ? (JointCaution[])[JointCaution.NextSlot] : [],
+    ];
+
     /// <summary>
     /// Stop when a torque alone yields the bolt at the likely friction, or the thread strips under the preload of the low
-    /// one; care when it does not fit, when a turn yields the bolt, or when the thread strips before the bolt breaks.
+    /// one; care when it does not fit, when a turn yields the bolt, when the thread strips before the bolt breaks, or for a caution.
     /// </summary>
     public Verdict Verdict =>
-        Strip is { Safety: < 1 } || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
+        StripMargin < 1 || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
         : Quote is null ? Verdict.NotJudged
-        : Quote != TorqueVerdict.Fits || Strip is { } strip && strip.StripLoad < strip.BreakLoad ? Verdict.Care
+        : Quote != TorqueVerdict.Fits || Strip is { } strip && strip.StripLoad < strip.BreakLoad || Cautions.Count > 0 ? Verdict.Care
         : Verdict.Go;
+}
+
+/// <summary>What wants care though the torque itself fits.</summary>
+public enum JointCaution
+{
+    /// <summary>The scatter of the way of tightening takes the clamp past yield; a torque wrench's is the friction's, judged already.</summary>
+    Scatter,
+
+    /// <summary>The thread is dirty, rusty or damaged.</summary>
+    RoughThread,
+
+    /// <summary>A stainless thread without paste.</summary>
+    Galls,
+
+    /// <summary>The way to a castle nut's next slot can yield the bolt.</summary>
+    NextSlot,
 }
 
 /// <summary>Preload and share of yield; low is the least preload, at the high friction.</summary>

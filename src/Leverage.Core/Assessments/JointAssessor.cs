@@ -61,6 +61,14 @@ public static class JointAssessor
             BoltedJoint.Of(setup.Thread, bearing.Diameter.Millimeters, grade.YieldMpa, torsionFactor));
     }
 
+    /// <summary>The torque to set for a set-up, and what sets it.</summary>
+    internal static (Torque Torque, TorqueLimit By) ToSet(JointSetup setup, double yieldShare, double torsionFactor = TensionAndTorsion.Plastic)
+    {
+        var (grade, friction, _, joint) = Basis(setup, torsionFactor);
+        var (torqueNmm, by) = TighteningRule.Set(joint, friction, yieldShare, Strip(setup, grade)?.StripLoad);
+        return (Torque.FromNewtonMeters(torqueNmm / 1000), by);
+    }
+
     /// <summary>What a torque makes of the joint of a set-up.</summary>
     internal static JointAssessment Of(JointSetup setup, Torque torque, double torsionFactor = TensionAndTorsion.Plastic)
     {
@@ -78,7 +86,9 @@ public static class JointAssessor
             Force.FromNewtons(likely.PreloadN),
             Force.FromNewtons(high.PreloadN),
             new ShareRange(low.YieldShare, likely.YieldShare, high.YieldShare));
-        return new JointAssessment
+        BoltedJoint atBreak = joint with { YieldMpa = grade.TensileMpa, TorsionFactor = TensionAndTorsion.Plastic };
+        var (breaksAtLow, breaks) = (atBreak.AtYieldShare(1, friction.Low), atBreak.AtYieldShare(1, friction.Likely));
+        var result = new JointAssessment
         {
             Setup = setup,
             Grade = grade,
@@ -90,12 +100,22 @@ public static class JointAssessor
             Angle = setup.Request.Then is null ? null : Figures(turn, likely, grip),
             Method = setup.With ?? (setup.Request.Then is null ? TighteningMethod.Wrench : TighteningMethod.Angle),
             Castle = setup.Request.CastleSlots is { } slots ? Castle(slots, likely, joint, grip, friction.Likely) : null,
-            Strip = setup.Tapped is { } hole ? StripAssessment.Of(setup.Thread, grade, hole, end.High) : null,
+            Strip = Strip(setup, grade),
+            MostPreload = Force.FromNewtons(Math.Max(end.High.Newtons, Math.Min(first.High.Newtons, breaksAtLow.PreloadN))),
+            Breaking = (Torque.FromNewtonMeters(breaksAtLow.TorqueNmm / 1000), Torque.FromNewtonMeters(breaks.TorqueNmm / 1000)),
             Loosening = Torque.FromNewtonMeters(likely.LooseningNmm / 1000),
             Assumed = [.. Assumed(setup, grade, friction, bearing, grip)],
-            Quote = setup.Request.AdjustableBearing ? null : TighteningRule.Judge(end.YieldShare),
+        };
+        return setup.Request.AdjustableBearing ? result : result with
+        {
+            Quote = result.StripMargin < 1 ? TorqueVerdict.Strips
+                : torque >= result.Breaking.Likely ? TorqueVerdict.Breaks
+                : TighteningRule.Judge(end.YieldShare),
         };
     }
+
+    private static StripAssessment? Strip(JointSetup setup, Grade grade) =>
+        setup.Tapped is { } hole ? StripAssessment.Of(setup.Thread, grade, hole) : null;
 
     private static IEnumerable<Assumption> Assumed(JointSetup setup, Grade grade, FrictionRange friction, BearingBasis bearing, BoltedGrip grip)
     {

@@ -1,3 +1,5 @@
+using Leverage.BreakLoose;
+using Leverage.Grades;
 using Leverage.Holding;
 using Leverage.Levers;
 using Leverage.LoadPath;
@@ -117,6 +119,11 @@ public sealed record LooseningAssessment
 
     /// <summary>The weakest link; null with none.</summary>
     public JudgedLink? Weakest => Judgement.Weakest < 0 ? null : Links[Judgement.Weakest];
+
+    /// <summary>The grade the bolt likely has where the torque is more than the assumed one takes; null where none was assumed or none takes it.</summary>
+    public Grade? StrongerGrade => Nut.Joint.FrictionRaised && Setup.Assumed.Any(one => one.Kind == AssumptionKind.Grade)
+        ? new JointAssembly(Setup.Fastener).TakenBy(Setup.Fastener.BookTorque.NewtonMillimeters, Setup.Fastener.Friction.Likely)
+        : null;
 
     private Length WithGrip(Length reach) => Length.FromMillimeters(
         Levers.Lever.NeededLength(reach.Millimeters, Setup.Hands.Stance.GripOffsetMm));

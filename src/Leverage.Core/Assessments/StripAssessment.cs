@@ -17,15 +17,13 @@ public sealed record TappedHole(Length Engagement, TappedMaterial Material);
 /// <param name="HoleStrips">Whether the hole's thread is the weaker one.</param>
 /// <param name="BreakLoad">Load at which the bolt breaks.</param>
 /// <param name="EngagementToBreak">Engagement from which on the bolt breaks first.</param>
-/// <param name="Safety">Strip load over the largest preload the torque can make.</param>
 public sealed record StripAssessment(
     Area InternalShearArea,
     Area ExternalShearArea,
     Force StripLoad,
     bool HoleStrips,
     Force BreakLoad,
-    Length EngagementToBreak,
-    double Safety)
+    Length EngagementToBreak)
 {
     /// <summary>Shear strength over tensile strength of a bolt (shear strain energy), as for its shank.</summary>
     public const double ShearOverTensile = 0.577;
@@ -34,9 +32,8 @@ public sealed record StripAssessment(
     /// <param name="thread">The thread.</param>
     /// <param name="grade">The bolt's grade.</param>
     /// <param name="hole">The hole.</param>
-    /// <param name="preload">The largest preload the torque can make: at the low friction.</param>
     /// <returns>The assessment.</returns>
-    public static StripAssessment Of(ScrewThread thread, Grade grade, TappedHole hole, Force preload)
+    public static StripAssessment Of(ScrewThread thread, Grade grade, TappedHole hole)
     {
         ArgumentNullException.ThrowIfNull(thread);
         ArgumentNullException.ThrowIfNull(grade);
@@ -57,7 +54,6 @@ public sealed record StripAssessment(
             Force.FromNewtons(weaker * engaged),
             insideN < outsideN,
             Force.FromNewtons(breakN),
-            Length.FromMillimeters(ThreadStrip.EngagementToBreak(breakN, weaker, 1)),
-            weaker * engaged / preload.Newtons);
+            Length.FromMillimeters(ThreadStrip.EngagementToBreak(breakN, weaker, 1)));
     }
 }

@@ -1,5 +1,6 @@
 using Leverage.Friction;
 using Leverage.Grades;
+using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Assessments;
@@ -16,8 +17,8 @@ public sealed record TighteningAssessment
     /// <summary>Torque to set, by <see cref="TighteningRule"/>.</summary>
     public required Torque Torque { get; init; }
 
-    /// <summary>Whether the low friction sets it, and not the share of yield wanted at the likely one.</summary>
-    public required bool SetByLow { get; init; }
+    /// <summary>What holds it down.</summary>
+    public required TorqueLimit SetBy { get; init; }
 
     /// <summary>Where the torque aimed at goes, at the likely friction.</summary>
     public required TorqueSplit Split { get; init; }
@@ -32,7 +33,11 @@ public sealed record TighteningAssessment
     public Torque? AdapterSetting { get; init; }
 
     /// <summary>Everything taken for granted.</summary>
-    public IReadOnlyList<Assumption> Assumed => [.. Result.Assumed, new Assumption(AssumptionKind.Torsion) { Share = Setup.TorsionFactor }];
+    public IReadOnlyList<Assumption> Assumed =>
+    [
+        .. Result.Assumed, new Assumption(AssumptionKind.Torsion) { Share = Setup.TorsionFactor },
+        .. SetBy == TorqueLimit.Thread ? (Assumption[])[new Assumption(AssumptionKind.ShareOfStrip, null, ValueStatus.Judgement) { Share = TighteningRule.MostOfStrip }] : [],
+    ];
 
     /// <summary>The torque that hung weight and adapter aim at.</summary>
     public Torque Target => Result.Torque;

@@ -20,8 +20,7 @@ public static class TighteningAssessor
         }
 
         var (_, friction, _, joint) = JointAssessor.Basis(setup, setup.TorsionFactor);
-        var (setNmm, byLow) = TighteningRule.Set(joint, friction, setup.YieldShare);
-        Torque set = Newton(setNmm);
+        var (set, by) = JointAssessor.ToSet(setup, setup.YieldShare, setup.TorsionFactor);
         JointAssessment result = JointAssessor.Of(setup, setup.Request.Torque ?? set, setup.TorsionFactor);
         double target = result.Torque.NewtonMillimeters;
         TighteningPoint point = joint.AtTorque(target, friction.Likely);
@@ -30,7 +29,7 @@ public static class TighteningAssessor
             Setup = setup,
             Result = result,
             Torque = set,
-            SetByLow = byLow,
+            SetBy = by,
             Split = new TorqueSplit(Newton(point.PitchPartNmm), Newton(point.ThreadPartNmm), Newton(point.FacePartNmm)),
             NutFactor = NutFactor.FromTorque(target, point.PreloadN, setup.Thread.DiameterMm),
             HangAt = setup.HungMass is { } mass ? Hang(target, mass) : null,

@@ -37,18 +37,15 @@ internal static class TighteningDefaults
         ? InputException.About(TighteningFields.Grade.Name, () => GradeCatalog.Bolt(name, thread))
         : null;
 
-    /// <summary>Friction as given: a figure, a lubricant's range, or the figure within that range.</summary>
-    private static FrictionRange? FrictionOf(TighteningRequest request)
+    /// <summary>Friction as given: a figure or a lubricant's range.</summary>
+    private static FrictionRange? FrictionOf(TighteningRequest request) => request switch
     {
-        FrictionRange? range = request.Lubrication is { } name ? FrictionRange.Lubricated(name) : null;
-        return (request.Friction, range) switch
-        {
-            (null, _) => range,
-            ({ } stated, null) => FrictionRange.Stated(stated),
-            ({ } likely, { } lubricated) => new FrictionRange(
-                Math.Min(likely, lubricated.Low), likely, Math.Max(likely, lubricated.High)),
-        };
-    }
+        { Friction: not null, Lubrication: { } named } => throw new InputException(
+            TighteningFields.Friction.Name, "a figure and a lubrication both say how slippery it is: leave one out.", new Cure(TighteningFields.Lubrication.Name, named)),
+        { Friction: { } stated } => FrictionRange.Stated(stated),
+        { Lubrication: { } name } => FrictionRange.Lubricated(name),
+        _ => null,
+    };
 
     /// <summary>The bearing face as given; what is left out of it comes from the tables.</summary>
     private static FaceRing? Face(TighteningRequest request, ScrewThread thread)

@@ -1,4 +1,5 @@
 using Leverage.Friction;
+using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Stiffness;
 using Leverage.Threads;
@@ -98,10 +99,17 @@ public sealed class JointAssembly
     internal double[] BendsNmm => [YieldNmm(_fastener.Friction.Likely), YieldNmm(WornFriction), MostNmm];
 
     /// <summary>Torque that just yields the bolt at a friction, N·mm; infinite where thread or yield is not known.</summary>
-    private double YieldNmm(double friction) => _fastener is { Thread: { } thread, Grade: { YieldMpa: > 0 } grade }
+    private double YieldNmm(double friction) => _fastener.Grade is { YieldMpa: > 0 } grade ? YieldNmm(grade, friction) : double.PositiveInfinity;
+
+    private double YieldNmm(Grade grade, double friction) => _fastener.Thread is { } thread
         ? JointTorque.Tightening(
             AssemblyPreload.AtYieldShare(1, grade.YieldMpa, thread.Section(friction, TensionAndTorsion.Plastic)), _joint, JointFriction.Same(friction))
         : double.PositiveInfinity;
+
+    /// <summary>The weakest of the stronger grades that takes a torque at a friction without yielding; null where none does.</summary>
+    internal Grade? TakenBy(double torqueNmm, double friction) => _fastener is { Thread: { } thread, Grade: { } grade }
+        ? GradeCatalog.StrongerFor(thread).FirstOrDefault(other => other.YieldMpa > grade.YieldMpa && YieldNmm(other, friction) >= torqueNmm)
+        : null;
 
     /// <summary>The joint as a torque left it.</summary>
     /// <param name="torqueNmm">T0, N·mm, above 0.</param>
@@ -115,9 +123,7 @@ public sealed class JointAssembly
             return new AssembledJoint(given, false, given, 0, 0, CommonSplitShare * torqueNmm, torqueNmm, CommonThreadShare, 1);
         }
 
-        double friction = _fastener.Grade is { YieldMpa: > 0 } grade
-            ? AssemblyFriction.Believed(torqueNmm, _joint, _stressDiameterMm, grade.YieldMpa, given)
-            : given;
+        double friction = _fastener.Grade is { YieldMpa: > 0 } grade ? Believed(torqueNmm, grade, given) : given;
         double now = _fastener.KeepsLubricant ? friction : Math.Max(WornFriction, friction);
         double first = JointTorque.Preload(torqueNmm, _joint, JointFriction.Same(friction));
         TurnedJoint? turned = _turned is { } bolt ? TurnedJoint.After(bolt, _grip, first, _fastener.Then!.Value.Radians, friction) : null;
@@ -139,5 +145,21 @@ public sealed class JointAssembly
         {
             TurnedPastYield = turned?.Yields ?? false,
         };
+    }
+
+    private double Believed(double torqueNmm, Grade grade, double friction)
+    {
+        try
+        {
+            return AssemblyFriction.Believed(torqueNmm, _joint, _stressDiameterMm, grade.YieldMpa, friction);
+        }
+        catch (Reading.InputException)
+        {
+            string most = FormattableString.Invariant($"{Math.Floor(MostNmm / 1000)}");
+            throw new Reading.InputException(
+                "torque",
+                $"{_fastener.Thread!.Printed} of grade {grade.Name} takes at most {most} N·m, however rough the thread: look up torque, unit and thread.",
+                TakenBy(torqueNmm, AssemblyFriction.Most) is { } stronger ? new Reading.Cure("grade", stronger.Name) : new Reading.Cure("torque", $"{most}Nm"));
+        }
     }
 }

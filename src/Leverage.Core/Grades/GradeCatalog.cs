@@ -14,6 +14,12 @@ public static class GradeCatalog
     /// <summary>Grade an inch bolt or stud is taken for when none is known (judgement).</summary>
     internal const string UsualInch = "SAE 5";
 
+    /// <summary>Stronger grades met on vehicles, weakest first (judgement).</summary>
+    private static readonly string[] UsualStronger = ["10.9", "12.9", "SAE 8"];
+
+    /// <summary>The stronger grades a bolt of a thread may have, weakest first.</summary>
+    internal static IEnumerable<Grade> StrongerFor(ScrewThread thread) => BoltsFor(thread).Where(grade => UsualStronger.Contains(grade.Name, StringComparer.Ordinal));
+
     /// <summary>The grade a bolt or stud of a thread is taken for when none is known.</summary>
     internal static string Usual(ScrewThread thread) => thread.Family == ThreadFamily.Unified ? UsualInch : UsualMetric;
 

@@ -12,6 +12,9 @@ public sealed record TighteningMethod(string Name, string Words, double Low, dou
     /// <summary>What a first torque is set with when nothing is said.</summary>
     public static TighteningMethod Wrench => Named("wrench");
 
+    /// <summary>Whether it is a torque wrench, whose scatter is that of the friction.</summary>
+    public bool IsWrench => Name == "wrench";
+
     /// <summary>A torque and then an angle.</summary>
     public static TighteningMethod Angle => Named("angle");
 

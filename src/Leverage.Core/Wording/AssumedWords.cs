@@ -62,6 +62,7 @@ internal static class AssumedWords
         Kind.BearingMean => "mean bearing face",
         Kind.ClampsSteel => "clamping steel",
         Kind.Torsion => one.Share == Preload.TensionAndTorsion.Plastic ? "torsion plastic" : "torsion elastic",
+        Kind.ShareOfStrip => $"set to {UnitStyle.Percent(one.Share!.Value)} of what strips the thread",
         Kind.TwoPull => "two pull four thirds of what one does",
         _ => "both half shafts in, both wheels down",
     };

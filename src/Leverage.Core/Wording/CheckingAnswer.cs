@@ -8,10 +8,10 @@ namespace Leverage.Wording;
 /// <param name="QuotedNm">The torque checked; of the first stage where a turn follows.</param>
 /// <param name="TorqueNm">The torque that would be set here by the same rule.</param>
 /// <param name="PreloadN">Preload at the end; low is at high friction.</param>
-/// <param name="YieldShare">Share of yield; low is at high friction, high at low friction.</param>
+/// <param name="YieldShare">Share of yield that preload uses, at most 1, where the bolt yields; low is at high friction, high at low friction.</param>
 /// <param name="Angle">What the turn does; null for none.</param>
 /// <param name="AlphaA">Largest over smallest clamp by the way of tightening.</param>
-/// <param name="Verdict"><c>low</c>, <c>fits</c>, <c>high</c> or <c>yields</c>; null for the nut of an adjustable bearing.</param>
+/// <param name="Verdict"><c>low</c>, <c>fits</c>, <c>high</c>, <c>yields</c>, <c>breaks</c> or <c>strips</c>; null for the nut of an adjustable bearing.</param>
 /// <param name="ReadsBetterAs">
 /// <c>ft-lb</c> or <c>kgf-m</c> (<c>Nm</c> for a torque quoted in another unit) where the same number fits in that unit and
 /// not in the quoted one.
@@ -56,13 +56,15 @@ public sealed record CheckingAnswer(
 
     /// <summary>The word of a verdict.</summary>
     /// <param name="verdict">The verdict.</param>
-    /// <returns>low, fits, high or yields.</returns>
+    /// <returns>low, fits, high, yields, breaks or strips.</returns>
     public static string Word(TorqueVerdict verdict) => verdict switch
     {
         TorqueVerdict.Low => "low",
         TorqueVerdict.Fits => "fits",
         TorqueVerdict.High => "high",
-        _ => "yields",
+        TorqueVerdict.Yields => "yields",
+        TorqueVerdict.Breaks => "breaks",
+        _ => "strips",
     };
 
     /// <summary>The word of a unit, as a person may write it behind a number.</summary>

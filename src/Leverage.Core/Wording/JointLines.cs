@@ -13,6 +13,9 @@ internal static class JointLines
 {
     private const double RoughNutFactor = 0.35;
 
+    /// <summary>From here on a share of yield rounds to more than 100 %.</summary>
+    private const double PastYield = 1.005;
+
     /// <summary>What changes the way of working, before any figure.</summary>
     internal static IReadOnlyList<LabelledWords> First(JointAssessment result, UnitStyle units)
     {
@@ -37,13 +40,23 @@ internal static class JointLines
     }
 
     /// <summary>The verdict in a sentence.</summary>
-    internal static string Why(JointAssessment result)
+    internal static string Why(JointAssessment result, UnitStyle units)
     {
-        string strips = result.Strip is not { } strip || strip.StripLoad >= strip.BreakLoad ? ""
-            : strip.Safety < 1 ? " The thread strips before the bolt has its preload."
-            : " The thread strips before the bolt breaks: too much torque ruins the hole.";
-        return Bolt(result) + strips;
+        string why = string.Join(' ', [Bolt(result, units), .. result.Quote is TorqueVerdict.Fits or TorqueVerdict.Low or TorqueVerdict.High ? result.Cautions.Select(one => Caution(one, result)) : []]);
+        return result is { Quote: not TorqueVerdict.Strips, Strip: { } strip } && strip.StripLoad < strip.BreakLoad
+            ? $"{why} The thread strips before the bolt breaks: too much torque ruins the hole." : why;
     }
+
+    /// <summary>The verdict of a quoted torque as a headline.</summary>
+    internal static string Headline(JointAssessment result) => result.Quote switch
+    {
+        null => "not judged",
+        TorqueVerdict.Strips => result.Holds ? "may strip the thread" : "strips the thread",
+        { } quote => CheckingAnswer.Word(quote),
+    };
+
+    /// <summary>A share of yield; past yield it is no share of what the bolt carries.</summary>
+    internal static string Share(double share) => share < PastYield ? UnitStyle.Percent(share) : "past yield";
 
     /// <summary>What the turn after the first torque does.</summary>
     internal static string Turn(AngleFigures angle, JointAssessment result, UnitStyle units)
@@ -59,8 +72,8 @@ internal static class JointLines
     internal static string Scatter(TighteningMethod method)
     {
         string from = method.Low < method.High ? $"{UnitStyle.Fixed(100 * method.Low, 0)} to " : "up to ";
-        string click = method.Name == "wrench"
-            ? $" Click once: a second click adds about {UnitStyle.Percent(TighteningMethod.SecondClick)}."
+        string click = method.IsWrench
+            ? $" Click once: a second click adds about {UnitStyle.Percent(TighteningMethod.SecondClick)} of torque."
             : "";
         return $"{method.Words}: the clamp is off by {from}{UnitStyle.Percent(method.High)}. "
             + $"The tightest of many bolts clamps {UnitStyle.Fixed(method.AlphaA, 1)} times the loosest.{click}";
@@ -78,30 +91,47 @@ internal static class JointLines
     {
         string other = hole.Material.Else is { } more ? $" You named no alloy: {more.Words} would shear at {units.Stress(more.Shear)}, this one shears at {units.Stress(hole.Material.Shear)}." : "";
         return $"the thread of the {(strip.HoleStrips ? "hole" : "bolt")}, {units.Length(hole.Engagement)} in {hole.Material.Words}. "
-            + $"Preload goes up to {units.Preload(result.End.High)}: margin {UnitStyle.Fixed(strip.Safety, 1)}.{other}";
+            + $"Preload goes up to {units.Preload(result.MostPreload)}: margin {UnitStyle.Fixed(result.StripMargin!.Value, 1)}.{other}";
     }
 
-    private static string Bolt(JointAssessment result) => result.Quote switch
+    private static string Bolt(JointAssessment result, UnitStyle units) => result.Quote switch
     {
         null => "The bearing's play decides, not the preload.",
+        TorqueVerdict.Strips => $"The thread of the {(result.Strip!.HoleStrips ? "hole" : "bolt")} strips "
+            + (result.Holds ? $"if friction is as low as {Friction(result.Friction.Low)}." : "before the bolt has its preload."),
+        TorqueVerdict.Breaks => $"The bolt breaks: at friction {Friction(result.Friction.Likely)} it twists off at {units.Torque(result.Breaking.Likely)}.",
+        TorqueVerdict.Fits when result.Cautions.Count > 0 => "The torque fits the bolt.",
+        TorqueVerdict.Fits when result.End.YieldShare.High >= PastYield => "The bolt clamps well. "
+            + $"At friction {Friction(result.Friction.Low)} it just passes the least yield of its grade; most bolts hold more.",
         TorqueVerdict.Fits => "The bolt clamps well and is not stretched for good.",
         TorqueVerdict.Low => $"This torque uses {Share(result.End.YieldShare.Likely)} of the bolt's yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
             + "For a plug or a union it can be right.",
         TorqueVerdict.Yields when result.Angle is not null && result.FirstStage.YieldShare.Likely <= 1 => "The turn stretches the bolt for good, as such bolts are meant to.",
-        TorqueVerdict.Yields => "The bolt stretches for good at the likely friction.",
-        _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"The bolt reaches {Share(result.End.YieldShare.Likely)} of its yield at the likely friction.",
-        _ => $"The bolt stretches for good if friction is as low as {UnitStyle.Trim(result.Friction.Low, 3)}: know your lubricant.",
+        TorqueVerdict.Yields => $"The bolt stretches for good at the likely friction.{MayBreak(result, units)}",
+        _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"The bolt reaches {Share(result.End.YieldShare.Likely)} of its yield at the likely friction.{MayBreak(result, units)}",
+        _ => $"The bolt stretches for good if friction is as low as {Friction(result.Friction.Low)}: know your lubricant.{MayBreak(result, units)}",
+    };
+
+    private static string MayBreak(JointAssessment result, UnitStyle units) => result.Torque < result.Breaking.AtLow ? ""
+        : $" It may break: at friction {Friction(result.Friction.Low)} it twists off at {units.Torque(result.Breaking.AtLow)}.";
+
+    private static string Caution(JointCaution caution, JointAssessment result) => caution switch
+    {
+        JointCaution.Scatter => $"Tightened this way the clamp may be {UnitStyle.Percent(result.Method.High)} higher and stretch the bolt for good.",
+        JointCaution.RoughThread => "On a rough thread it clamps far less.",
+        JointCaution.Galls => "Without paste a stainless thread may seize before it clamps.",
+        _ => "The turn to the next slot may stretch the bolt for good.",
     };
 
     private static string Castle(CastleFigures castle, UnitStyle units) =>
         $"start at the low end of the torque range, then on to the next slot, never back. A whole slot is {UnitStyle.Angle(castle.Step)} and adds up to "
-        + $"{units.Preload(castle.Adds)}. That makes {Share(castle.YieldShare)} of yield{(castle.YieldShare > 1 ? ", too much" : "")}.";
+        + $"{units.Preload(castle.Adds)}. {(castle.YieldShare < PastYield ? $"That makes {Share(castle.YieldShare)} of yield." : "The bolt yields before it gets there: too much.")}";
 
     /// <summary>Preload of a dirty or rusty thread: nut factor 0.35 (engineers' mail archive, seaintarchive.org).</summary>
     private static UnitsNet.Force Rough(JointAssessment result) => UnitsNet.Force.FromNewtons(
         result.Torque.NewtonMillimeters / (RoughNutFactor * result.Setup.Thread.DiameterMm));
 
-    private static string Share(double share) => UnitStyle.Percent(share);
+    private static string Friction(double friction) => UnitStyle.Friction(friction);
 }
 
 /// <summary>The case in one line: what is tightened; no torque stands before the one asked for.</summary>

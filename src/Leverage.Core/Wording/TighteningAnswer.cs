@@ -7,10 +7,10 @@ namespace Leverage.Wording;
 /// <param name="TorqueNm">Torque to set by the rule.</param>
 /// <param name="TargetNm">The torque the rest is about: the one asked about, else the one set.</param>
 /// <param name="PreloadN">Preload it makes, with the turn where one follows; low is at high friction.</param>
-/// <param name="YieldShare">Share of yield; low is at high friction, high at low friction.</param>
+/// <param name="YieldShare">Share of yield that preload uses, at most 1, where the bolt yields; low is at high friction, high at low friction.</param>
 /// <param name="Angle">What the turn does; null for none.</param>
 /// <param name="AlphaA">Largest over smallest clamp by the way of tightening.</param>
-/// <param name="Verdict"><c>low</c>, <c>fits</c>, <c>high</c> or <c>yields</c>; null for the nut of an adjustable bearing.</param>
+/// <param name="Verdict"><c>low</c>, <c>fits</c>, <c>high</c>, <c>yields</c>, <c>breaks</c> or <c>strips</c>; null for the nut of an adjustable bearing.</param>
 /// <param name="Split">Where the torque goes.</param>
 /// <param name="NutFactor">K = T/(F·d).</param>
 /// <param name="LoosenNm">Torque that loosens it at the same friction.</param>
@@ -75,7 +75,7 @@ public sealed record TighteningAnswer(
                 : null,
             Adapter = AdapterAnswer.Of(assessment),
             Castle = result.Castle is { } castle
-                ? new CastleAnswer(castle.Slots, castle.Step.Degrees, castle.Adds.Newtons, castle.YieldShare)
+                ? new CastleAnswer(castle.Slots, castle.Step.Degrees, castle.Adds.Newtons, Math.Min(1, castle.YieldShare))
                 : null,
             Strip = StripAnswer.Of(result),
         };
@@ -98,7 +98,7 @@ public sealed record AngleAnswer(double ElasticDeg, double PreloadN, bool Yields
 /// <param name="Slots">How many slots.</param>
 /// <param name="StepDeg">The turn from one to the next.</param>
 /// <param name="AddsN">The most preload that way adds.</param>
-/// <param name="YieldShare">Share of yield at the likely friction with all of it.</param>
+/// <param name="YieldShare">Share of yield at the likely friction with all of it; 1 where the bolt yields on the way.</param>
 public sealed record CastleAnswer(int Slots, double StepDeg, double AddsN, double YieldShare);
 
 /// <summary>Where a tightening torque goes.</summary>
@@ -120,7 +120,7 @@ public sealed record RangeAnswer(double Low, double Likely, double High)
     internal static RangeAnswer Of(PreloadFigures preloads) =>
         new(preloads.Low.Newtons, preloads.Likely.Newtons, preloads.High.Newtons);
 
-    internal static RangeAnswer Of(ShareRange range) => new(range.Low, range.Likely, range.High);
+    internal static RangeAnswer Of(ShareRange range) => new(Math.Min(1, range.Low), Math.Min(1, range.Likely), Math.Min(1, range.High));
 }
 
 /// <summary>Where to hang a known mass on a level bar.</summary>
@@ -181,6 +181,6 @@ public sealed record StripAnswer(
                 strip.HoleStrips ? "hole" : "bolt",
                 strip.BreakLoad.Newtons,
                 strip.EngagementToBreak.Millimeters,
-                strip.Safety)
+                result.StripMargin!.Value)
             : null;
 }

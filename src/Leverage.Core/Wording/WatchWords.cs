@@ -37,7 +37,9 @@ internal static class WatchWords
 
         if (a.Nut.Joint.FrictionRaised)
         {
-            yield return $"{style.Torque(fastener.BookTorque)} is more than {(fastener.Grade is { } grade ? $"a bolt of grade {grade.Name}" : "this bolt")} takes. Its thread was rough, or the bolt has stretched.";
+            yield return $"{style.Torque(fastener.BookTorque)} is more than {(fastener.Grade is { } grade ? $"a bolt of grade {grade.Name}" : "this bolt")} takes. "
+                + (a.StrongerGrade is { } stronger ? $"That grade was assumed; likeliest the bolt is stronger, such as {stronger.Name}: read its head."
+                    : "Its thread was rough, or the bolt has stretched.");
         }
 
         if (a.Nut.Joint.TurnedPastYield)

@@ -29,7 +29,7 @@ internal static class SetReplies
         CheckingAssessment a = Checking.Assess(asked.Read(TighteningFields.Check, new TighteningRequest()));
         var answer = CheckingAnswer.Of(a);
         string better = answer.ReadsBetterAs is { } unit ? $" The same number in {unit} would fit." : "";
-        FigureLine[] figures = [new(asked.Units.Torque(a.Setup.Quoted), answer.Verdict ?? "not judged", JointLines.Why(a.Result) + better)];
+        FigureLine[] figures = [new(asked.Units.Torque(a.Setup.Quoted), JointLines.Headline(a.Result), JointLines.Why(a.Result, asked.Units) + better)];
         return Whole(JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.CheckingAnswer), a.Setup.Thread.Printed, figures, answer.Unconfirmed);
     }
 
@@ -50,8 +50,9 @@ internal static class SetReplies
         }
 
         PreloadFigures end = a.Result.End;
-        lines.Add(new("Torque", units.Torque(a.Target), JointLines.Why(a.Result)));
-        lines.Add(new("Preload", units.Preload(end.Likely), $"likely; {UnitStyle.Figures(units.PreloadValue(end.Low))} to {units.Preload(end.High)} over the friction"));
+        lines.Add(new("Torque", units.Torque(a.Target), JointLines.Why(a.Result, units)));
+        lines.Add(a.Result.Holds ? new("Preload", units.Preload(end.Likely), $"likely; {UnitStyle.Figures(units.PreloadValue(end.Low))} to {units.Preload(end.High)} over the friction")
+            : new("Preload", "none", "at the likely friction"));
         return [.. lines];
     }
 }

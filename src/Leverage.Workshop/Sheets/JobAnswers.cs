@@ -95,7 +95,7 @@ public static class JobAnswers
         [.. planned.Stages.Select(stage => stage.NewtonMeters)],
         planned.Sequence,
         planned.Check is { } check ? CheckingAnswer.Word(check.Quote!.Value) : null,
-        planned.Check is { } quoted ? Range(quoted.End.YieldShare) : null,
+        planned.Check is { } quoted ? RangeAnswer.Of(quoted.End.YieldShare) : null,
         planned.Wrench?.Wrench.Name,
         planned.Wrench?.Setting.NewtonMeters,
         planned.Wrench?.Scatter.NewtonMeters,
@@ -104,6 +104,4 @@ public static class JobAnswers
         planned.Fastener.NewPart,
         planned.Fastener.RetorqueAfter,
         planned.Fastener.RefitNote);
-
-    private static RangeAnswer Range(ShareRange share) => new(share.Low, share.Likely, share.High);
 }

@@ -119,9 +119,10 @@ internal static class RefitPhrases
             yield break;
         }
 
-        if (planned is { Check: { Quote: TorqueVerdict.High or TorqueVerdict.Yields } check })
+        if (planned is { Check: { Quote: TorqueVerdict.High or TorqueVerdict.Yields or TorqueVerdict.Breaks } check })
         {
-            yield return $"{CheckingAnswer.Word(check.Quote!.Value)} for the bolt: {UnitStyle.Percent(check.End.YieldShare.Likely)} of yield";
+            yield return check.Quote == TorqueVerdict.High
+                ? $"high for the bolt: {UnitStyle.Percent(check.End.YieldShare.Likely)} of yield" : $"{CheckingAnswer.Word(check.Quote!.Value)} the bolt";
         }
 
         if (planned is { Fastener.Wheel: null, Check: { ReadsBetterAs: { } unit } })

@@ -44,7 +44,7 @@ public sealed class TighteningRuleTests
     {
         TighteningAssessment bolt = Assess(ThreadCatalog.Named(thread), null, null);
         Near.Equal(newtonMetres, bolt.Torque.NewtonMeters, 1e-3);
-        Assert.True(bolt.SetByLow);
+        Assert.Equal(TorqueLimit.LowFriction, bolt.SetBy);
         Near.Equal(1, bolt.Result.End.YieldShare.High, 1e-9);
     }
 
@@ -54,7 +54,7 @@ public sealed class TighteningRuleTests
         ScrewThread thread = ThreadCatalog.Named("M12x1.25");
         TighteningAssessment bolt = Assess(thread, GradeCatalog.Bolt("10.9", thread), FrictionRange.Stated(0.12));
         Near.Equal(132.738, bolt.Torque.NewtonMeters, 1e-4);
-        Assert.False(bolt.SetByLow);
+        Assert.Equal(TorqueLimit.YieldShare, bolt.SetBy);
         Assert.Equal(bolt.Result.End.Low, bolt.Result.End.High);
     }
 
@@ -105,7 +105,8 @@ public sealed class TighteningRuleTests
     [InlineData(30, TorqueVerdict.Low, Verdict.Care)]
     [InlineData(84, TorqueVerdict.Fits, Verdict.Go)]
     [InlineData(93, TorqueVerdict.High, Verdict.Care)]
-    [InlineData(130, TorqueVerdict.Yields, Verdict.Stop)]
+    [InlineData(120, TorqueVerdict.Yields, Verdict.Stop)]
+    [InlineData(130, TorqueVerdict.Breaks, Verdict.Stop)]
     public void It_is_a_stop_where_the_likely_friction_yields_the_bolt(double torqueNm, TorqueVerdict quote, Verdict verdict)
     {
         CheckingAssessment check = Check(ThreadCatalog.Named("M12"), null, null, Torque.FromNewtonMeters(torqueNm));

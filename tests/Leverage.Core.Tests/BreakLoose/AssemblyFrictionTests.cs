@@ -37,7 +37,9 @@ public sealed class AssemblyFrictionTests
             () => _ = new BreakLooseSampler(Nuts.Of("used", 900, "M12", 0.14, "8.8")),
         })
         {
-            Assert.StartsWith("no bolt of this thread and grade takes that torque", Assert.Throws<InputException>(ask).Line);
+            InputException refusal = Assert.Throws<InputException>(ask);
+            Assert.StartsWith("torque: M12 of grade 8.8 takes at most ", refusal.Line, StringComparison.Ordinal);
+            Assert.Equal("torque", Assert.Single(refusal.Cures).Field);
         }
     }
 
