@@ -82,7 +82,7 @@ internal sealed class Hunt(string root, string built, CoreCompiler compiler, Tes
             bool wanted = folders.Contains(folder) && (folder != "Assessments" || Rules.Contains(Path.GetFileName(file)));
             if (wanted)
             {
-                var finder = new MutantFinder(compiler.Model(tree), folder, file, folder == "Assessments", () => ++last);
+                var finder = new MutantFinder(compiler.Model(tree), folder, file, file.EndsWith("VerdictOf.cs", StringComparison.Ordinal), () => ++last);
                 finder.Visit(tree.GetRoot());
                 found.AddRange(finder.Found);
             }

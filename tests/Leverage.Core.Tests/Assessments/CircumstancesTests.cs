@@ -1,0 +1,114 @@
+using Leverage.Assessments;
+using Leverage.BreakLoose;
+using Leverage.Holding;
+using Leverage.Outcomes;
+using Leverage.Reading;
+using Leverage.Requests;
+using UnitsNet;
+
+namespace Leverage.Tests.Assessments;
+
+/// <summary>What is judged besides the parts: stands, hold, what is let loose, each worked a second time by hand.</summary>
+public static class CircumstancesTests
+{
+    private static readonly LooseningRequest Bar = SampleRequests.AxleNut with { Tube = null, Overlap = null };
+    private static readonly LooseningRequest Up = Bar with
+    {
+        HeldBy = [], VehicleMass = Mass.FromKilograms(1250), WheelLoad = null, TyreRadius = null, ChockHeight = null, OnStands = true, On = "brake",
+    };
+
+    [Fact]
+    public static void A_stand_feels_the_strong_pull_or_with_no_bar_a_strong_hand()
+    {
+        LooseningAssessment bar = SampleRequests.Judged(Up), none = SampleRequests.Judged(Up with { Bar = null, BarDiameter = null });
+        Assert.Equal(bar.Judgement.StrongPullNmm / bar.Lever!.Value.ReachMm, bar.Stands!.Value.PullN, 1e-9);
+        Assert.Equal(none.Hand.Quantile(0.9), none.Stands!.Value.PullN, 1e-9);
+        Assert.Equal(1250 / 1400.0, bar.Stands.Value.TipsAtN / SampleRequests.Judged(Up with { VehicleMass = null }).Stands!.Value.TipsAtN, 1e-9);
+    }
+
+    /// <summary>15 N·m at half a metre is 30 N: far less than a stand feels.</summary>
+    [Theory]
+    [InlineData("brake", null, StandRisk.Small)]
+    [InlineData("hub", null, StandRisk.Stop)]
+    [InlineData("brake", Restraint.Helper, StandRisk.Stop)]
+    [InlineData(null, null, StandRisk.Small)]
+    [InlineData("flange", null, StandRisk.Small)]
+    [InlineData("flange", Restraint.Gear, StandRisk.Small)]
+    public static void A_wheel_that_turns_in_the_air_is_a_stop_however_small_the_pull(string? on, Restraint? by, StandRisk risk)
+    {
+        LooseningRequest small = Up with { On = on, BookTorque = Torque.FromNewtonMeters(15), Condition = "clean", Thread = null, HeldBy = by is { } one ? [one] : null };
+        Assert.Equal(risk, SampleRequests.Judged(small).Stands!.Value.Risk);
+    }
+
+    /// <summary>Hands that lift take that much off the wheel, never more than the nut likely takes; any other push takes nothing.</summary>
+    [Fact]
+    public static void Lifting_takes_load_off_the_wheel()
+    {
+        LooseningAssessment lift = SampleRequests.Judged(Bar with { Stance = "lift-legs" }), push = SampleRequests.Judged(Bar);
+        LooseningAssessment easy = SampleRequests.Judged(Bar with { Stance = "lift-legs", BookTorque = Torque.FromNewtonMeters(40) });
+        LooseningAssessment none = SampleRequests.Judged(Bar with { Stance = "lift-legs", Bar = null, BarDiameter = null });
+        Assert.Equal(Total(lift, lift.Hand.Quantile(0.9)), lift.Hold!.Capacity.TotalNmm, 1e-6);
+        Assert.Equal(Total(easy, easy.Nut.LikelyNmm / easy.Lever!.Value.ReachMm), easy.Hold!.Capacity.TotalNmm, 1e-6);
+        Assert.Equal(Total(none, none.Hand.Quantile(0.5)), none.Hold!.Capacity.TotalNmm, 1e-6);
+        Assert.Equal(Total(push, 0), push.Hold!.Capacity.TotalNmm, 1e-6);
+
+        static double Total(LooseningAssessment of, double liftN) => HoldCapacity.Of(of.Setup.Hold!, liftN).TotalNmm;
+    }
+
+    /// <summary>A bar is a cantilever, E 205 GPa and I π·d⁴/64; energy F·δ/2. Two arms are a tenth of the body; a push goes on for a quarter of a second.</summary>
+    [Fact]
+    public static void What_is_let_loose_is_the_bar_s_spring_or_the_push_whichever_is_faster()
+    {
+        LooseningAssessment a = SampleRequests.Judged(Bar);
+        double reach = a.Lever!.Value.ReachMm, force = a.Judgement.StrongPullNmm / reach, share = a.Nut.RunningShare;
+        double joules = force * force * Math.Pow(reach, 3) / (6 * 205_000 * Math.PI * Math.Pow(20, 4) / 64) / 1000;
+        Near.Equal(joules, a.Release!.Energy!.Value.Joules, 1e-9);
+        Near.Equal(Math.Max(Math.Sqrt(2 * joules * (1 - share * share) / 8.2), force * (1 - share) * 0.25 / 82), a.Release.Turns.MetersPerSecond, 1e-9);
+        Near.Equal(Math.Max(Math.Sqrt(2 * joules / 8.2), force * 0.25 / 82), a.Release.Snaps.MetersPerSecond, 1e-9);
+    }
+
+    /// <summary>A tube no one knows the wall of stores nothing: only the bar up to its mouth bends.</summary>
+    [Fact]
+    public static void A_tube_stores_what_its_own_section_bends()
+    {
+        LooseningAssessment thick = SampleRequests.Judged(SampleRequests.AxleNut);
+        LooseningAssessment bore = SampleRequests.Judged(SampleRequests.AxleNut with { Tube = new TubeText(Length.FromMillimeters(1000), null, null, Length.FromMillimeters(27.3)) });
+        Assert.True(thick.Release!.Energy > bore.Release!.Energy && bore.Release.Energy > Energy.Zero);
+    }
+
+    [Fact]
+    public static void The_nut_s_figures_are_its_quantiles_and_an_effort_is_by_the_likely_force()
+    {
+        LooseningAssessment a = SampleRequests.Judged(Bar);
+        Assert.Equal((0.1, 0.5, 0.9), (Below(a.Nut.LowNmm), Below(a.Nut.LikelyNmm), Below(a.Nut.HighNmm)));
+        Near.Equal(2, a.Hand.Effort(2 * a.Hand.Quantile(0.5) * 700, 700), 1e-12);
+
+        double Below(double torque) => Math.Round(1 - a.Nut.Spread.Survival(torque), 9);
+    }
+
+    /// <summary>A locknut's own grip is taken off what like nuts came at, and put on again: oil does nothing to it.</summary>
+    [Fact]
+    public static void A_soak_leaves_a_locknut_s_grip_as_it_is()
+    {
+        Fastener dry = SampleRequests.Judged(Bar).Setup.Fastener;
+        NutFigures plain = NutFigures.Soaked(dry with { CameNmm = [900e3, 700e3] });
+        NutFigures gripped = NutFigures.Soaked(dry with { CameNmm = [940e3, 740e3], Prevailing = Torque.FromNewtonMeters(40) });
+        Near.Equal(plain.LikelyNmm + 40e3, gripped.LikelyNmm, 1e-6);
+        Near.Equal(plain.HighNmm + 40e3, gripped.HighNmm, 1e-6);
+    }
+
+    /// <summary>What the ladder ranks by is what the integral gives where nothing breaks and no weight caps the hands.</summary>
+    [Theory]
+    [InlineData("rusted", 600)]
+    [InlineData("used", 450)]
+    [InlineData("clean", 900)]
+    public static void A_rank_s_chance_is_that_of_the_pull_with_nothing_that_breaks(string condition, double barMm)
+    {
+        LooseningRequest request = Bar with { Condition = condition, Bar = Length.FromMillimeters(barMm), Stance = "stand-pull" };
+        LooseningAssessment a = SampleRequests.Judged(request);
+        OutcomeShares alone = CompetingRisks.Split(a.Nut.Spread, a.Hand.Torque(a.Lever!.Value.ReachMm), [], null, []);
+        Assert.Equal(alone.ComesLoose, LadderRank.Reaches(a.Nut, request), 0.003);
+        Assert.Equal(0, LadderRank.Reaches(a.Nut, request with { Bar = Length.FromMillimeters(95) }));
+        Assert.Equal(0, LadderRank.Reaches(a.Nut, request with { Bar = null, BarDiameter = null }));
+    }
+}
