@@ -14,7 +14,13 @@ public static class CircumstancesTests
     private static readonly LooseningRequest Bar = SampleRequests.AxleNut with { Tube = null, Overlap = null };
     private static readonly LooseningRequest Up = Bar with
     {
-        HeldBy = [], VehicleMass = Mass.FromKilograms(1250), WheelLoad = null, TyreRadius = null, ChockHeight = null, OnStands = true, On = "brake",
+        HeldBy = [],
+        VehicleMass = Mass.FromKilograms(1250),
+        WheelLoad = null,
+        TyreRadius = null,
+        ChockHeight = null,
+        OnStands = true,
+        On = "brake",
     };
 
     [Fact]
