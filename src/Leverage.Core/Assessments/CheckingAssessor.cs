@@ -1,8 +1,8 @@
 using Leverage.Grades;
 using Leverage.Preload;
+using Leverage.Probability;
 using Leverage.Requests;
 using Leverage.Threads;
-using MathNet.Numerics.RootFinding;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -44,7 +44,7 @@ public static class CheckingAssessor
     {
         double Excess(double friction) => joint.AtTorque(torqueNmm, friction).YieldShare - 1;
         return Excess(TighteningRule.LeastFriction) > 0 && Excess(TighteningRule.MostFriction) < 0
-            ? Brent.FindRoot(Excess, TighteningRule.LeastFriction, TighteningRule.MostFriction, 1e-9)
+            ? Root.Between(TighteningRule.LeastFriction, TighteningRule.MostFriction, Excess)
             : null;
     }
 

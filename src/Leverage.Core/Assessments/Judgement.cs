@@ -1,7 +1,6 @@
 using Leverage.LoadPath;
 using Leverage.Outcomes;
 using Leverage.Probability;
-using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Assessments;
 
@@ -89,7 +88,7 @@ public readonly record struct Judgement(
         double high = Math.Min(nut.HighNmm, reached.Quantile(0.9));
         return Above(Math.Log(high)) >= 0
             ? high
-            : Math.Exp(Brent.FindRoot(Above, Math.Min(nut.Spread.LogLow, new LogNormalCurve(reached).Low), Math.Log(high), 1e-12, 200));
+            : Math.Exp(Root.Between(Math.Min(nut.Spread.LogLow, new LogNormalCurve(reached).Low), Math.Log(high), Above));
 
         double Above(double logTorque) => nut.Spread.At(logTorque).Survival * reached.At(logTorque).Survival - 0.1;
     }

@@ -1,7 +1,7 @@
 using Leverage.Preload;
+using Leverage.Probability;
 using Leverage.Reading;
 using Leverage.Threads;
-using MathNet.Numerics.RootFinding;
 
 namespace Leverage.BreakLoose;
 
@@ -38,7 +38,7 @@ public static class AssemblyFriction
             throw new InputException("no bolt of this thread and grade takes that torque: even at a friction of 1 it would have yielded. Look the torque up again.");
         }
 
-        return Brent.FindRoot(tried => Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, tried), least, Most, 1e-12);
+        return Root.Between(least, Most, tried => Spare(torqueNmm, joint, stressDiameterMm, yieldMpa, tried));
     }
 
     /// <summary>Preload at yield less the preload the torque buys, N.</summary>

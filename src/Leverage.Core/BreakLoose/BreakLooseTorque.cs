@@ -1,4 +1,4 @@
-using MathNet.Numerics.RootFinding;
+using Leverage.Probability;
 
 namespace Leverage.BreakLoose;
 
@@ -78,7 +78,7 @@ public sealed class BreakLooseTorque
     public double Quantile(double share)
     {
         Require.Between(share, 1e-6, 1 - 1e-6, nameof(share));
-        return Math.Exp(Brent.FindRoot(u => 1 - share - At(u).Survival, LogLow, LogHigh, 1e-12));
+        return Math.Exp(Root.Between(LogLow, LogHigh, u => 1 - share - At(u).Survival));
     }
 
     /// <summary>The same nut after it has held a torque: what lies below is cut off, and cases that would have come weigh less.</summary>

@@ -98,7 +98,7 @@ public static class PullSequence
     private static void Fight(
         PreparedPull[] pulls, int which, double tightFrom, Reach[] all, double weight, Span<Stood> stood, double[] loose, double[] breaks)
     {
-        for (int i = 0; i < pulls.Length && weight > 0 && tightFrom < 1; i++)
+        for (int i = 0; i < pulls.Length && weight > 0; i++)
         {
             PreparedPull pull = pulls[i];
             Reach reaches = all[i];

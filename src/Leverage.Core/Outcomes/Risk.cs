@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Outcomes;
 
@@ -43,7 +42,7 @@ public sealed record Sliding(SplitLogNormal Friction, double LeastToStay, Func<d
     {
         foreach (double friction in LeastAsItTurns is null ? [] : Deviates.Select(Friction.At))
         {
-            if (Brent.TryFindRoot(log => LeastAsItTurns!(Math.Exp(log)) - friction, low, high, 1e-9, 100, out double bend))
+            if (Root.Find(low, high, log => LeastAsItTurns!(Math.Exp(log)) - friction) is { } bend)
             {
                 yield return bend;
             }

@@ -1,5 +1,4 @@
 using Leverage.Probability;
-using MathNet.Numerics.RootFinding;
 
 namespace Leverage.Outcomes;
 
@@ -23,7 +22,7 @@ internal readonly struct RiskCurve
         }
 
         // Where the input leaves nothing to stand on, that part of the cases is one more curve.
-        double stands = Brent.TryFindRoot(share => median(share) - Risk.LeastNmm, 0, 1, 1e-9, 100, out double nothing) ? nothing : 1;
+        double stands = Root.Find(0, 1, share => median(share) - Risk.LeastNmm) ?? 1;
         _parts = new (double, LogNormalCurve)[stands < 1 ? Points + 1 : Points];
         (Low, High) = (double.PositiveInfinity, double.NegativeInfinity);
         for (int i = 0; i < _parts.Length; i++)

@@ -94,7 +94,7 @@ internal static class AnyRequest
     {
         Stance = Maybe(next, 0.7, () => next().Of(Names("stances"))),
         Person = Maybe(next, 0.5, () => (Person?)next().Of([Person.Man, Person.Woman])),
-        Body = Maybe(next, 0.5, () => (Mass?)Mass.FromKilograms(next().Log(1, 250))),
+        Body = Maybe(next, 0.5, () => (Mass?)Mass.FromKilograms(next().Log(25, 250))),
         Force = Maybe(next, 0.3, () => (Force?)Force.FromNewtons(next().Log(1, 100_000))),
     };
 
