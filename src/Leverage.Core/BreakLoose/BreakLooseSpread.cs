@@ -19,11 +19,11 @@ public static class BreakLooseSpread
     private const double Deviates = 4.5;
     private const double MostPanels = 20;
 
-    /// <summary>Widest panel, deviates: six points hold the normal itself to 1e-5 on it.</summary>
+    /// <summary>Widest panel, deviates: five points hold the normal itself to 1e-4 on it.</summary>
     private const double WidestPanel = 2;
 
     /// <summary>Points of a panel of start torques.</summary>
-    private static readonly (double Abscissa, double Weight)[] StartRule = GaussNodes.Of(6);
+    private static readonly (double Abscissa, double Weight)[] StartRule = GaussNodes.Of(5);
 
     /// <summary>The spread of a fastener's break-loose torque.</summary>
     /// <param name="fastener">The fastener.</param>

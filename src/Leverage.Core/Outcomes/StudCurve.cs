@@ -10,17 +10,19 @@ internal sealed class StudCurve
     private const double LeastJump = 1e-4;
 
     private readonly LogNormalCurve _plastic;
+    private readonly double _stands;
+    private readonly double _gone;
 
     internal StudCurve(BreakLooseTorque nut, Strength plastic)
     {
         _plastic = new LogNormalCurve(plastic);
-        var (stands, gone) = (Math.Exp(_plastic.Low), Math.Exp(_plastic.High));
+        (_stands, _gone) = (Math.Exp(_plastic.Low), Math.Exp(_plastic.High));
         (Low, High, Sigma) = (double.PositiveInfinity, double.NegativeInfinity, plastic.Sigma);
         var breaks = new List<double>(nut.Breaks);
         foreach (NutCase one in nut.Cases)
         {
-            Low = Math.Min(Low, Math.Log(one.Shank.LimitAtNut(stands)));
-            High = Math.Max(High, Math.Log(one.Shank.LimitAtNut(gone)));
+            Low = Math.Min(Low, Math.Log(one.Shank.LimitAtNut(_stands)));
+            High = Math.Max(High, Math.Log(one.Shank.LimitAtNut(_gone)));
             double clean = one.Shank.ExtraNmm + one.Shank.LooseningNmm;
             if (one.Weight * JumpAt(one.Shank, clean) > LeastJump)
             {
@@ -63,7 +65,13 @@ internal sealed class StudCurve
     internal (double Survival, double Density) At(in NutCase one, double torqueNmm)
     {
         double shank = one.Shank.Torque(torqueNmm);
-        var (survival, density) = _plastic.At(Math.Log(shank / one.Shank.StandsShare));
+        double load = shank / one.Shank.StandsShare;
+        if (load <= _stands || load >= _gone)
+        {
+            return (load <= _stands ? 1 : 0, 0);
+        }
+
+        var (survival, density) = _plastic.At(Math.Log(load));
         return (survival, density * one.Shank.LogSlope(torqueNmm, shank));
     }
 }

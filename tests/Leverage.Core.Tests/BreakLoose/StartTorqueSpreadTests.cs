@@ -24,6 +24,23 @@ public static class StartTorqueSpreadTests
         }
     }
 
+    /// <summary>Start torque and growth are both lognormal: with nothing that bends between, so is their product.</summary>
+    [Theory]
+    [InlineData(0.15)]
+    [InlineData(0.35)]
+    [InlineData(0.6)]
+    public static void With_no_thread_the_spread_is_one_lognormal_of_both(double sigma)
+    {
+        Fastener fastener = Nuts.Of("rusted", 260, null) with { BookTorqueSigma = sigma };
+        Growth growth = fastener.Condition.Growth;
+        BreakLooseTorque nut = BreakLooseSpread.Torque(fastener);
+        foreach (double torque in (double[])[120e3, 250e3, 400e3, 900e3])
+        {
+            double exact = Normal.CDF(0, 1, Math.Log(260e3 * growth.Median / torque) / Math.Sqrt(sigma * sigma + growth.Sigma * growth.Sigma));
+            Assert.Equal(exact, nut.Survival(torque), 2e-5);
+        }
+    }
+
     /// <summary>Rust multiplies the book torque, yet what is lost of the clamp frees and loads the stud: the mean over ten thousand steps.</summary>
     [Fact]
     public static void Preload_lost_shows_in_the_stud_of_a_rusted_nut()
