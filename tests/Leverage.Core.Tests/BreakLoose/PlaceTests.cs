@@ -65,4 +65,13 @@ public sealed class PlaceTests
     [InlineData("", "M24", false)]
     public void A_row_fits_the_threads_it_names(string threads, string thread, bool fits) =>
         Assert.Equal(fits, (LargeNut.All[0] with { Threads = threads }).Fits(ThreadCatalog.Named(thread)));
+
+    /// <summary>A road wheel's studs are the stronger grade, of the measure of their thread (common practice); anything else is the usual one.</summary>
+    [Theory]
+    [InlineData("wheel", "M12x1.5", "10.9")]
+    [InlineData("wheel", "1/2-20", "SAE 8")]
+    [InlineData("hub", "M12x1.5", "8.8")]
+    [InlineData(null, "1/2-20", "SAE 5")]
+    public void A_wheel_s_studs_are_taken_for_the_stronger_grade(string? on, string thread, string grade) =>
+        Assert.Equal(grade, Place.UsualGrade(on is null ? null : Place.Named(on), ThreadCatalog.Named(thread)));
 }
