@@ -28,7 +28,7 @@ public sealed partial class Ladder
         foreach (var (key, tool, request) in LadderCures.Of(_request, _assessment, _holds))
         {
             waiting.Add(new LadderStep(key, Named(key), tool));
-            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || jaw && cured.Judgement.Breaks < now.Judgement.Breaks || LadderCures.Harm(cured.Judgement) <= LadderCures.Harm(now.Judgement) - VerdictOf.HurtCare || cured.Judgement.ComesLoose >= now.Judgement.ComesLoose + LadderRank.LeastGain))
+            if (TriedSetup.Of(request, _nut) is { } cured && (now.IsStop || !cured.IsStop && LadderCures.Mends(now.Judgement, cured.Judgement, jaw)))
             {
                 _prepared.AddRange(waiting);
                 waiting.Clear();

@@ -65,6 +65,10 @@ internal static class LadderCures
     /// <summary>What a cure is to lower: the share of pulls that break something or let the tube slide, sooner or as the nut turns.</summary>
     internal static double Harm(Judgement judged) => judged.Breaks + judged.ComesLoose * judged.Shares.SlidesAsItTurns;
 
+    /// <summary>Whether a cure mends a pull that was no stop: it lowers the harm by more than calls for care, off a jaw by anything, or brings the nut sooner.</summary>
+    internal static bool Mends(Judgement before, Judgement after, bool jaw) =>
+        jaw && after.Breaks < before.Breaks || Harm(after) <= Harm(before) - VerdictOf.HurtCare || after.ComesLoose >= before.ComesLoose + LadderRank.LeastGain;
+
     /// <summary>Whether an open jaw may round the corners off: a ring comes before it, stop or not (common practice).</summary>
     internal static bool WantsRing(LooseningRequest request, LooseningAssessment now) =>
         request.Tool == ToolKind.Open && (now.Judgement.Ruling.Stops | now.Judgement.Ruling.Cares).HasFlag(VerdictRules.CornersRound);

@@ -27,8 +27,9 @@ public static class PullSequence
     /// <summary>Deviates of the person's strength beyond which nothing is counted: 3 in 100 000.</summary>
     private const double Strongest = 4.2;
 
-    /// <summary>Steps of strength: fewer miss by over half a point where many cases end at the same torque.</summary>
-    private const int Steps = 36;
+    /// <summary>Steps those are cut into: as many as hold a nut of usual scatter, and more for one that scatters less than the hand by far.</summary>
+    private const int LeastSteps = 36;
+    private const int MostSteps = 400;
 
     /// <summary>Gauss–Legendre rule over the growths of a nut that comes at one pull.</summary>
     private static readonly (double Abscissa, double Weight)[] Even = GaussNodes.Of(5);
@@ -75,10 +76,11 @@ public static class PullSequence
         Span<Stood> stood = stackalloc Stood[keys];
         BreakLooseTorque nut = pulls[0].Nut;
         var reaches = new Reach[pulls.Count];
-        for (int i = 0; i <= Steps; i++)
+        int steps = (int)Math.Clamp(2 * Strongest * pulls.Max(pull => pull.Hand.Sigma) / nut.Narrowest, LeastSteps, MostSteps);
+        for (int i = 0; i <= steps; i++)
         {
-            double strength = Strongest * (2.0 * i / Steps - 1);
-            double share = Normal.PDF(0, 1, strength) * 2 * Strongest / Steps;
+            double strength = Strongest * (2.0 * i / steps - 1);
+            double share = Normal.PDF(0, 1, strength) * 2 * Strongest / steps;
             for (int pull = 0; pull < reaches.Length; pull++)
             {
                 reaches[pull] = prepared[pull].Reaches(strength);

@@ -21,7 +21,7 @@ internal static class MoveWords
             "helper" => "Have a helper hold the foot brake down",
             "brake" => "Pull the parking brake",
             "clean-bar" => "Clean bar and tube of oil and grease",
-            "best-overlap" => $"Push the tube on {style.Length(step.Tool!.Overlap!.Value)}",
+            "best-overlap" => $"Set the tube {style.Length(step.Tool!.Overlap!.Value)} over the bar",
             "ring" => $"Take a ring spanner of {Width(step.Tool!, style)}, {Long(step.Tool!.Bar!.Value, style)} long",
             "start-square" => "Begin the pull with the bar square, not past it",
             "better-stance" => $"Change your stance: {Stance.Named(step.Tool!.Stance!).Short}",

@@ -107,7 +107,9 @@ public sealed class LadderLaws
         else if (assessment is { Lever: not null, Verdict: not Verdict.Stop })
         {
             // What an open jaw rounds off, a wheel that may turn and a tube that may slide are mended before the first pull, stop or not.
-            Judgement asked = assessment.Judgement, mended = assessment.Moves.First(step => step.Alone is not null).Alone!.Value;
+            LadderStep first = assessment.Moves.First(step => step.Alone is not null);
+            Judgement asked = assessment.Judgement, mended = first.Alone!.Value;
+            Assert.NotEqual("soak", first.Key);
             Assert.True(LadderCures.Harm(mended) < LadderCures.Harm(asked) || mended.ComesLoose >= asked.ComesLoose + LadderRank.LeastGain);
         }
     }

@@ -92,6 +92,17 @@ public sealed class PullSequenceLaws
         Assert.Equal(0, then.Breaks, 1e-9);
     }
 
+    /// <summary>A nut so sharp that the hand alone decides: the share of hands that reach it.</summary>
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.008)]
+    public void A_nut_that_hardly_scatters_is_met_by_the_hand_s_own_spread(double sigma)
+    {
+        var nut = new BreakLooseTorque([new NutCase(1, Math.Log(500e3), 0, default)], new GrowthCurve(new Growth(1, sigma)));
+        ByThen then = PullSequence.Run([new Pull(nut, new Strength(1e3, 0.4), []), new Pull(nut, new Strength(600e3, 0.4), [])])[1];
+        Assert.Equal(Normal.CDF(0, 1, Math.Log(1.2) / Math.Sqrt(0.16 + sigma * sigma)), then.ComesLoose, 1e-4);
+    }
+
     [Fact]
     public void A_hand_never_passes_its_cap_at_a_later_pull()
     {
