@@ -100,6 +100,9 @@ public enum AssumptionKind
     /// <summary>The ground, by name.</summary>
     Ground,
 
+    /// <summary>The mass of a vehicle on stands.</summary>
+    VehicleMass,
+
     /// <summary>The load on the wheel.</summary>
     WheelLoad,
 

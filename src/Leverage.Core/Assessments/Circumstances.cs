@@ -80,11 +80,10 @@ public sealed record Circumstances
         }
 
         double pull = lever is { } known ? Judgement.StrongPull(nut, hand, known.ReachMm) / known.ReachMm : hand.Quantile(0.9);
-        double mass = hold.VehicleMass.Kilograms;
 
         // A flange is locked by a bar or in gear up there too: nobody gets at it with the wheels down.
         bool turnsWheel = setup.Place is { TurnsWheel: true } || hold.By.Count > 0;
-        return Leverage.Holding.Stands.Of(mass > 0 ? mass : null, pull, turnsWheel && !hold.OnFlange);
+        return Leverage.Holding.Stands.Of(hold.VehicleMass.Kilograms, pull, turnsWheel && !hold.OnFlange);
     }
 
     /// <summary>What holds the wheel while these hands pull: lifting takes load off it.</summary>

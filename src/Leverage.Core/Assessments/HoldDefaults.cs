@@ -10,6 +10,9 @@ namespace Leverage.Assessments;
 /// <summary>Fills the blanks of what holds the wheel.</summary>
 internal static class HoldDefaults
 {
+    /// <summary>A vehicle nobody weighed.</summary>
+    internal static Mass UsualVehicle => Mass.FromKilograms(UsualValues.VehicleMassKg);
+
     internal static Hold? Complete(LooseningRequest request, BreakLoose.Place? place, List<Assumption> assumed)
     {
         if (!request.IsHoldSaid)
@@ -19,12 +22,12 @@ internal static class HoldDefaults
         }
 
         string ground = request.Ground ?? "dry-concrete";
-        if (request.Ground is null)
+        if (request is { Ground: null, OnStands: false })
         {
             assumed.Add(new Assumption(AssumptionKind.Ground) { Name = ground });
         }
 
-        Mass mass = VehicleMass(request);
+        Mass mass = VehicleMass(request, assumed);
         Force load = WheelLoad(request, assumed);
         Length radius = Radius(request, assumed);
         return new Hold
@@ -45,14 +48,28 @@ internal static class HoldDefaults
         };
     }
 
-    private static Mass VehicleMass(LooseningRequest request)
+    private static Mass VehicleMass(LooseningRequest request, List<Assumption> assumed)
     {
         bool parking = Has(request, Restraint.Brake) || Has(request, Restraint.OldBrake);
         bool foot = request is { OnStands: true, WheelLoad: null } && Has(request, Restraint.Helper);
-        return request.VehicleMass ?? (parking || foot
-            ? throw new InputException(
-                "held-by", $"what a {(parking ? "parking" : "foot")} brake holds follows from the vehicle's mass.", LooseningFields.VehicleMass.Cure)
-            : Mass.FromKilograms(4 * (request.WheelLoad ?? Force.Zero).Newtons / HangingWeight.StandardGravity));
+        if (request.VehicleMass is { } given)
+        {
+            return given;
+        }
+
+        if (parking || foot)
+        {
+            throw new InputException(
+                "held-by", $"what a {(parking ? "parking" : "foot")} brake holds follows from the vehicle's mass.", LooseningFields.VehicleMass.Cure);
+        }
+
+        if (request is { OnStands: true, WheelLoad: null })
+        {
+            assumed.Add(new Assumption(AssumptionKind.VehicleMass, UsualVehicle, ValueStatus.Judgement));
+            return UsualVehicle;
+        }
+
+        return Mass.FromKilograms(4 * (request.WheelLoad ?? Force.Zero).Newtons / HangingWeight.StandardGravity);
     }
 
     private static Force WheelLoad(LooseningRequest request, List<Assumption> assumed)
@@ -85,7 +102,11 @@ internal static class HoldDefaults
         }
 
         Length usual = Length.FromMillimeters(UsualValues.TyreRadiusMm);
-        assumed.Add(new Assumption(AssumptionKind.TyreRadius, usual));
+        if (request is not { OnStands: true, HeldBy: null or [] })
+        {
+            assumed.Add(new Assumption(AssumptionKind.TyreRadius, usual));
+        }
+
         return usual;
     }
 

@@ -50,8 +50,11 @@ public sealed record JointAssessment
     /// <summary>Torque that twists the bolt off, at the low and at the likely friction.</summary>
     public required (Torque AtLow, Torque Likely) Breaking { get; init; }
 
+    /// <summary>Whether the turn stretches the bolt until it breaks.</summary>
+    public bool TurnBreaks => Angle?.OfBreaking >= 1;
+
     /// <summary>Whether bolt and thread last at the likely friction: else no preload is left.</summary>
-    public bool Holds => Torque < Breaking.Likely && !(Strip?.StripLoad < End.Likely);
+    public bool Holds => Torque < Breaking.Likely && !TurnBreaks && !(Strip?.StripLoad < End.Likely);
 
     /// <summary>Torque that loosens it again at the same friction.</summary>
     public required Torque Loosening { get; init; }
@@ -76,11 +79,11 @@ public sealed record JointAssessment
     ];
 
     /// <summary>
-    /// Stop when a torque alone yields the bolt at the likely friction, or the thread strips under the preload of the low
-    /// one; care when it does not fit, when a turn yields the bolt, when the thread strips before the bolt breaks, or for a caution.
+    /// Stop when a torque alone yields the bolt at the likely friction, a turn breaks it, or the thread strips under the preload
+    /// of the low friction; care when it does not fit, when a turn yields the bolt, when the thread strips before the bolt breaks, or for a caution.
     /// </summary>
     public Verdict Verdict =>
-        StripMargin < 1 || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
+        StripMargin < 1 || TurnBreaks || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
         : Quote is null ? Verdict.NotJudged
         : Quote != TorqueVerdict.Fits || Strip is { } strip && strip.StripLoad < strip.BreakLoad || Cautions.Count > 0 ? Verdict.Care
         : Verdict.Go;
@@ -123,8 +126,13 @@ public readonly record struct ShareRange(double Low, double Likely, double High)
 /// <param name="Stretch">Lasting stretch; 0 while elastic.</param>
 /// <param name="StretchShare">That over the length of bolt in the grip.</param>
 /// <param name="Grip">The grip it was worked out for.</param>
+/// <param name="BreaksAt">Lasting stretch at which a bolt of the grade breaks; null where that is not known.</param>
 public sealed record AngleFigures(
-    Angle Turn, Angle Elastic, Force Preload, bool Yields, Length Stretch, double StretchShare, Length Grip);
+    Angle Turn, Angle Elastic, Force Preload, bool Yields, Length Stretch, double StretchShare, Length Grip, Length? BreaksAt)
+{
+    /// <summary>Share of the stretch at which it breaks; null where that is not known.</summary>
+    public double? OfBreaking => Stretch / BreaksAt;
+}
 
 /// <summary>The way from one slot of a castle nut to the next.</summary>
 /// <param name="Slots">How many slots.</param>

@@ -97,7 +97,7 @@ public static class JointAssessor
             Torque = torque,
             FirstStage = first,
             End = end,
-            Angle = setup.Request.Then is null ? null : Figures(turn, likely, grip),
+            Angle = setup.Request.Then is null ? null : Figures(turn, likely, grip, BoltStretch.AtBreaking(grade, setup.Thread.DiameterMm)),
             Method = setup.With ?? (setup.Request.Then is null ? TighteningMethod.Wrench : TighteningMethod.Angle),
             Castle = setup.Request.CastleSlots is { } slots ? Castle(slots, likely, joint, grip, friction.Likely) : null,
             Strip = Strip(setup, grade),
@@ -109,7 +109,7 @@ public static class JointAssessor
         return setup.Request.AdjustableBearing ? result : result with
         {
             Quote = result.StripMargin < 1 ? TorqueVerdict.Strips
-                : torque >= result.Breaking.Likely ? TorqueVerdict.Breaks
+                : torque >= result.Breaking.Likely || result.TurnBreaks ? TorqueVerdict.Breaks
                 : TighteningRule.Judge(end.YieldShare),
         };
     }
@@ -159,14 +159,15 @@ public static class JointAssessor
             : throw new InputException("a turn after the first torque is above 0 and at most 720 degrees. Write for example 90deg.");
     }
 
-    private static AngleFigures Figures(double turnRad, TurnedJoint likely, BoltedGrip grip) => new(
+    private static AngleFigures Figures(double turnRad, TurnedJoint likely, BoltedGrip grip, Length? breaksAt) => new(
         Angle.FromRadians(turnRad),
         Angle.FromRadians(likely.ElasticRad),
         Force.FromNewtons(likely.PreloadN),
         likely.Yields,
         Length.FromMillimeters(likely.StretchMm),
         likely.StretchShare,
-        Length.FromMillimeters(grip.GripMm));
+        Length.FromMillimeters(grip.GripMm),
+        breaksAt);
 
     private static CastleFigures Castle(int slots, TurnedJoint likely, BoltedJoint joint, BoltedGrip grip, double friction)
     {

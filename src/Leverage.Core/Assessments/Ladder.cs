@@ -72,7 +72,7 @@ public sealed partial class Ladder
         LadderStep? first = steps.FirstOrDefault();
         steps.AddRange(_soak is { } soak && !steps.Exists(step => step.Key == soak.Key) ? [soak] : []);
         steps.AddRange(new FigurelessMoves(_moves, _request, _assessment.Setup, _nut).After(steps, _prepared.Count));
-        Move? last = (_request.Tool == ToolKind.Key ? Named("cut-off") : null) ?? Named("split-nut");
+        Move? last = (_request.Tool == ToolKind.Key ? Named("cut-off") : null) ?? Named("split-nut") ?? Named("drill-plug");
         return
         [
             .. _moves.Where(move => move.Joint is not (null or "rounded")).Select(move => new LadderStep(move.Key, move, null)),

@@ -10,9 +10,6 @@ namespace Leverage.Assessments;
 /// <summary>What clears a stop, and what a step carries on from the one before.</summary>
 internal static class LadderCures
 {
-    /// <summary>Laden mass of a vehicle nobody told, kg (judgement).</summary>
-    private const double UnknownMassKg = 1400;
-
     /// <summary>Best overlap nearer than this is the same, mm.</summary>
     private const double SameOverlapMm = 10;
 
@@ -91,7 +88,7 @@ internal static class LadderCures
         {
             OnStands = false,
             HeldBy = request.HeldBy ?? [],
-            VehicleMass = request.VehicleMass ?? (request.WheelLoad is null ? Mass.FromKilograms(UnknownMassKg) : null),
+            VehicleMass = request.VehicleMass ?? (request.WheelLoad is null ? HoldDefaults.UsualVehicle : null),
         };
 
     /// <summary>What keeps a tube on: a clean bar, the best overlap, no start past square.</summary>
@@ -161,7 +158,7 @@ internal static class LadderCures
             then = then with
             {
                 HeldBy = [.. then.HeldBy ?? [], hold.By],
-                VehicleMass = then.VehicleMass ?? (then.WheelLoad is null ? Mass.FromKilograms(UnknownMassKg) : null),
+                VehicleMass = then.VehicleMass ?? (then.WheelLoad is null ? HoldDefaults.UsualVehicle : null),
                 ChockHeight = hold.By == Restraint.Chock ? hold.Height ?? chock : then.ChockHeight,
                 StudBarDiameter = hold.By == Restraint.Bar ? hold.Diameter : then.StudBarDiameter,
             };

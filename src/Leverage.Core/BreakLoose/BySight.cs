@@ -11,9 +11,6 @@ public static class BySight
     /// <summary>Share of the set torque that an unknown bolt may have got at least: its P10, the whole being P90 (judgement).</summary>
     public const double LeastShare = 0.5;
 
-    /// <summary>The place of plugs: their torque follows from their seal, not from the strength of the thread.</summary>
-    private const string Plug = "drain-plug";
-
     /// <summary>The torque it was likely tightened to.</summary>
     /// <param name="place">Where it sits; null where nobody said.</param>
     /// <param name="flatsMm">Width across flats, mm; null where unknown.</param>
@@ -22,7 +19,7 @@ public static class BySight
     /// <returns>The place's rows of that size as one spread, else by the thread; null where neither is to be had.</returns>
     public static StartTorque? Start(Place? place, double? flatsMm, ScrewThread? thread, bool recessed = false)
     {
-        bool plug = recessed && thread is null && place?.Key == Plug;
+        bool plug = recessed && thread is null && place is { IsPlug: true };
         double? outside = recessed ? null : flatsMm;
         LargeNut[] rows = [.. LargeNut.All.Where(row => row.On == place?.Key && (plug || Fits(row, outside, thread)))];
         return rows.Length > 0
@@ -38,7 +35,7 @@ public static class BySight
     public static IReadOnlyList<LargeNut> Nearest(Place? place, double? flatsMm, int most = 3) =>
     [
         .. LargeNut.All.Where(row => place is null || row.On == place.Key)
-            .OrderBy(row => flatsMm is { } width ? row.Off(width) : 0).Take(most),
+            .OrderBy(row => flatsMm is { } width ? row.Off(width) : most).Take(most),
     ];
 
     /// <summary>The coarse thread whose standard hexagon, or older one, this is; today's before older, metric before inch where both are as near.</summary>

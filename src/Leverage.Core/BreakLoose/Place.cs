@@ -50,6 +50,9 @@ public sealed record Place(
     internal static string UsualGrade(Place? place, ScrewThread thread) =>
         (thread.Family == ThreadFamily.Unified ? place?.GradeInch : place?.Grade) ?? GradeCatalog.Usual(thread);
 
+    /// <summary>Whether it is a plug: its torque follows from its seal, not from the strength of its thread, and oil stands behind it.</summary>
+    public bool IsPlug => Key == "drain-plug";
+
     /// <summary>Whether a wheel turns with it, straight or through the final drive.</summary>
     public bool TurnsWheel => Turns is TurnsWith.Wheel or TurnsWith.Flange;
 
@@ -68,7 +71,7 @@ public sealed record Place(
         }
 
         string rows = string.Join("; ", LargeNut.All.Where(row => row.On == meant.Key).OrderBy(row => !Says(row.Application)).Take(2).Select(row => row.Application));
-        throw new InputException("on", $"'{wanted}' is not a place known here. It is of {meant.Key}: {(rows.Length > 0 ? rows : meant.Words)}.", new Cure("on", meant.Key));
+        throw new InputException("on", $"'{wanted}' is not a place known here. It is of {meant.Key}: {(rows is "" ? meant.Words : rows)}.", new Cure("on", meant.Key));
     }
 
     private static Place Read(TableRow row) => new(

@@ -21,9 +21,6 @@ public enum StandRisk
 /// <param name="Risk">What that means.</param>
 public readonly record struct Stands(double TipsAtN, double PullN, StandRisk Risk)
 {
-    /// <summary>Mass of a vehicle that is not known, kg (judgement).</summary>
-    public const double UnknownMassKg = 1400;
-
     /// <summary>Half the base of a usual stand, mm (judgement).</summary>
     public const double HalfBaseMm = 150;
 
@@ -37,14 +34,13 @@ public readonly record struct Stands(double TipsAtN, double PullN, StandRisk Ris
     public const double StopShare = 0.5;
 
     /// <summary>Judges a pull.</summary>
-    /// <param name="massKg">Mass of the vehicle, kg; null where it is not known. A stand carries a quarter.</param>
+    /// <param name="massKg">Mass of the vehicle, kg, above 0. A stand carries a quarter.</param>
     /// <param name="pullN">The strong pull at the hands, N, 0 or more.</param>
     /// <param name="turnsWheel">Whether the fastener turns with a wheel.</param>
     /// <returns>What it means.</returns>
-    public static Stands Of(double? massKg, double pullN, bool turnsWheel)
+    public static Stands Of(double massKg, double pullN, bool turnsWheel)
     {
-        double tips = SupportStand.TippingForce(
-            (massKg ?? UnknownMassKg) * HangingWeight.StandardGravity / 4, HalfBaseMm, HeightMm);
+        double tips = SupportStand.TippingForce(massKg * HangingWeight.StandardGravity / 4, HalfBaseMm, HeightMm);
         StandRisk risk = turnsWheel || pullN > StopShare * tips
             ? StandRisk.Stop
             : pullN > CareShare * tips ? StandRisk.Care : StandRisk.Small;

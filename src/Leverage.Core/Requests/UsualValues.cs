@@ -18,6 +18,9 @@ internal static class UsualValues
     /// <summary>End of the swing, past square, degrees (judgement).</summary>
     internal const double PastSquareDeg = 30;
 
+    /// <summary>Mass of a vehicle nobody weighed, kg (judgement).</summary>
+    internal const double VehicleMassKg = 1400;
+
     /// <summary>Loaded radius of a usual car tyre, mm (order of magnitude, tables/holding.csv).</summary>
     internal const double TyreRadiusMm = 300;
 

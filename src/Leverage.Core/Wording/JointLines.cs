@@ -1,4 +1,5 @@
 using Leverage.Assessments;
+using Leverage.Grades;
 using Leverage.Preload;
 
 namespace Leverage.Wording;
@@ -61,11 +62,15 @@ internal static class JointLines
     /// <summary>What the turn after the first torque does.</summary>
     internal static string Turn(AngleFigures angle, JointAssessment result, UnitStyle units)
     {
+        if (result.TurnBreaks)
+        {
+            return $"yields the bolt after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}° and breaks it before its end.";
+        }
+
         string to = $"takes the preload from {units.Preload(result.FirstStage.Likely)} to a likely {units.Preload(angle.Preload)}";
-        return angle.Yields
-            ? $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}°. It stays {units.Fine(angle.Stretch)} longer, "
-                + $"{UnitStyle.Fixed(100 * angle.StretchShare, 1)} % of its grip: fit a new bolt each time."
-            : $"{to}. The bolt does not yield.";
+        return !angle.Yields ? $"{to}. The bolt does not yield."
+            : $"{to}. The bolt yields after {UnitStyle.Fixed(angle.Elastic.Degrees, 0)}°."
+                + (result.Holds ? $" It stays {units.Fine(angle.Stretch)} longer, {UnitStyle.Fixed(100 * angle.StretchShare, 1)} % of its grip: fit a new bolt each time." : "");
     }
 
     /// <summary>How far the clamp misses by the way of tightening.</summary>
@@ -99,6 +104,8 @@ internal static class JointLines
         null => "The bearing's play decides, not the preload.",
         TorqueVerdict.Strips => $"The thread of the {(result.Strip!.HoleStrips ? "hole" : "bolt")} strips "
             + (result.Holds ? $"if friction is as low as {Friction(result.Friction.Low)}." : "before the bolt has its preload."),
+        TorqueVerdict.Breaks when result.Torque < result.Breaking.Likely =>
+            $"The bolt breaks: the turn stretches it {units.Length(result.Angle!.Stretch)}, and one of its grade stands about {units.Length(result.Angle.BreaksAt!.Value)}.",
         TorqueVerdict.Breaks => $"The bolt breaks: at friction {Friction(result.Friction.Likely)} it twists off at {units.Torque(result.Breaking.Likely)}.",
         TorqueVerdict.Fits when result.Cautions.Count > 0 => "The torque fits the bolt.",
         TorqueVerdict.Fits when result.End.YieldShare.High >= PastYield => "The bolt clamps well. "
@@ -106,7 +113,9 @@ internal static class JointLines
         TorqueVerdict.Fits => "The bolt clamps well and is not stretched for good.",
         TorqueVerdict.Low => $"This torque uses {Share(result.End.YieldShare.Likely)} of the bolt's yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
             + "For a plug or a union it can be right.",
-        TorqueVerdict.Yields when result.Angle is not null && result.FirstStage.YieldShare.Likely <= 1 => "The turn stretches the bolt for good, as such bolts are meant to.",
+        TorqueVerdict.Yields when result.Angle is { } angle && result.FirstStage.YieldShare.Likely <= 1 => angle.OfBreaking > BoltStretch.MostShare
+            ? $"The turn stretches the bolt {units.Length(angle.Stretch)} for good, and one of its grade breaks at about {units.Length(angle.BreaksAt!.Value)}: look the angle up again."
+            : "The turn stretches the bolt for good, as such bolts are meant to.",
         TorqueVerdict.Yields => $"The bolt stretches for good at the likely friction.{MayBreak(result, units)}",
         _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"The bolt reaches {Share(result.End.YieldShare.Likely)} of its yield at the likely friction.{MayBreak(result, units)}",
         _ => $"The bolt stretches for good if friction is as low as {Friction(result.Friction.Low)}: know your lubricant.{MayBreak(result, units)}",

@@ -24,7 +24,7 @@ public static class LooseningTitle
     }
 
     private static string Nut(LooseningSetup setup, UnitStyle style) =>
-        $"the {(setup.Fastener.AcrossFlats is { } flats ? PartWords.Flats(flats, style) + " " : "")}{(setup.Tool.Kind == Requests.ToolKind.Key ? "hexagon socket" : "nut")}";
+        $"the {(setup.Fastener.AcrossFlats is { } flats ? PartWords.Flats(flats, style) + " " : "")}{(setup.Tool.Kind == Requests.ToolKind.Key ? "hexagon socket" : setup.Place is { IsPlug: true } ? "plug" : "nut")}";
 
     private static string Start(LooseningSetup setup, UnitStyle style) => setup.Start is var start && start.From == StartSource.Given
         ? $"tightened to {style.Torque(Torque.FromNewtonMillimeters(start.LikelyNmm))}{(setup.Fastener.Then is { } then ? $" and then {UnitStyle.Angle(then)}" : "")}"

@@ -32,6 +32,18 @@ public static class CircumstancesTests
         Assert.Equal(1250 / 1400.0, bar.Stands.Value.TipsAtN / SampleRequests.Judged(Up with { VehicleMass = null }).Stands!.Value.TipsAtN, 1e-9);
     }
 
+    /// <summary>What a stand carries follows from the mass: where nobody says it, the answer says what was taken. In the air no ground and no tyre counts.</summary>
+    [Fact]
+    public static void On_stands_the_mass_is_told_where_it_was_assumed_and_nothing_of_the_ground_is()
+    {
+        static IEnumerable<AssumptionKind> Taken(LooseningRequest request) => SampleRequests.Judged(request).Setup.Assumed.Select(one => one.Kind)
+            .Where(kind => kind is AssumptionKind.VehicleMass or AssumptionKind.Ground or AssumptionKind.TyreRadius or AssumptionKind.WheelLoad);
+        Assert.Empty(Taken(Up));
+        Assert.Equal([AssumptionKind.VehicleMass], Taken(Up with { VehicleMass = null }));
+        Assert.Equal([AssumptionKind.TyreRadius], Taken(Up with { HeldBy = [Restraint.Brake] }));
+        Assert.Equal([AssumptionKind.Ground, AssumptionKind.WheelLoad, AssumptionKind.TyreRadius], Taken(Up with { OnStands = false, HeldBy = [Restraint.Brake] }));
+    }
+
     /// <summary>15 N·m at half a metre is 30 N: far less than a stand feels.</summary>
     [Theory]
     [InlineData("brake", null, StandRisk.Small)]

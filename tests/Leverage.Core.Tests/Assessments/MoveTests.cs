@@ -59,7 +59,9 @@ public sealed class MoveTests
 
     [Fact]
     public void The_last_resort_is_there_wherever_it_sits() =>
-        Assert.All(Place.All, place => Assert.Contains(Move.For(place, []), move => move.Key == "split-nut"));
+        Assert.All(Place.All, place => Assert.Equal(
+            place.Key == "drain-plug" ? ["drill-plug"] : ["split-nut", "drill-plug"],
+            Move.For(place, []).Select(move => move.Key).Where(key => key is "split-nut" or "drill-plug")));
 
     /// <summary>Soak is the one judged figure for the nut; the three quarters of a powered tool are published.</summary>
     [Fact]

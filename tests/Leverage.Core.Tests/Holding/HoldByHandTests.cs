@@ -78,7 +78,7 @@ public sealed class HoldByHandTests
     [InlineData(100, true, StandRisk.Stop)]
     public void On_stands_the_pull_decides_and_a_wheel_s_fastener_waits(double pullN, bool turnsWheel, StandRisk risk)
     {
-        Stands stands = Stands.Of(null, pullN, turnsWheel);
+        Stands stands = Stands.Of(1400, pullN, turnsWheel);
         Assert.Equal((risk, pullN), (stands.Risk, stands.PullN));
         Near.Equal(1287.12, stands.TipsAtN, 1e-5);
         Near.Equal(2 * stands.TipsAtN, Stands.Of(2800, pullN, turnsWheel).TipsAtN);
