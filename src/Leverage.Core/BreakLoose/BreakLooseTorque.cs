@@ -33,19 +33,13 @@ public sealed class BreakLooseTorque
             low = Math.Min(low, Math.Log(Shifted(least, one.ShiftNmm)));
             high = Math.Max(high, Math.Log(Shifted(Math.Exp(one.LogScale + growth.HighAbove(Math.Log(Math.Max(0, heldNmm - one.ShiftNmm)) - one.LogScale)), one.ShiftNmm)));
             narrowest = Math.Min(narrowest, growth.Sigma * least / Math.Max(least, least + one.ShiftNmm));
-            if (one.ShiftNmm < 0)
-            {
-                breaks.Add(Math.Log(-one.ShiftNmm * LeastShare / (1 - LeastShare)));
-            }
-        }
-
-        if (heldNmm > 0)
-        {
-            breaks.Add(_logHeld);
+            breaks.Add(Math.Log(-one.ShiftNmm * LeastShare / (1 - LeastShare)));
         }
 
         (LogLow, LogHigh, Narrowest) = (Math.Max(low, _logHeld), high, narrowest);
-        Breaks = [.. breaks.Distinct().Order()];
+
+        // Where heat takes nothing off, or nothing was held, there is no logarithm and no jump.
+        Breaks = [.. breaks.Append(_logHeld).Where(double.IsFinite).Distinct().Order()];
     }
 
     /// <summary>Smallest log torque at which the nut can turn, ln N·mm (six sigmas below the lowest median).</summary>
@@ -117,7 +111,7 @@ public sealed class BreakLooseTorque
             _growth.Sigma,
             Require.Between(within, 0.01, 1, nameof(within)),
             [.. cameNmm.Select(came => Math.Log(Require.Positive(came - shift, nameof(cameNmm))))],
-            [.. heldNmm.Select(held => Require.NotNegative(held, nameof(heldNmm)) - shift).Where(rest => rest > 0).Select(rest => Math.Log(rest))]);
+            [.. heldNmm.Select(held => Math.Log(Require.NotNegative(held, nameof(heldNmm)) - shift)).Where(double.IsFinite)]);
         NutCase[] cases = [.. parts.Select(one => _cases[one.Prior] with { LogScale = one.Part.LogMedian - median, Weight = one.Part.Weight })];
         return new BreakLooseTorque(cases, new GrowthCurve(new Growth(Math.Exp(median), sigma)), Math.Exp(_logHeld));
     }

@@ -60,7 +60,7 @@ public static class Shank
         double clean = Require.Between(Require.Positive(threadShare, nameof(threadShare)), 0, 1, nameof(threadShare))
             * Require.NotNegative(looseningNmm, nameof(looseningNmm));
         double grown = Require.Between(Require.Positive(grownShare, nameof(grownShare)), 0, 1, nameof(grownShare));
-        return left <= 0 ? standsNmm
+        return standsNmm <= extraNmm ? standsNmm
             : left <= clean ? extraNmm + left / threadShare
             : extraNmm + looseningNmm + (left - clean) / grown;
     }

@@ -20,8 +20,7 @@ public readonly record struct ShankState(
     internal static ShankState Of(AssembledJoint joint, Fastener fastener, double left, double extraNmm)
     {
         double clamp = left * joint.PreloadShare;
-        double tensile = fastener is { Thread: not null, Grade: { } grade } ? grade.TensileMpa : 0;
-        double stands = tensile > 0
+        double stands = fastener is { Thread: not null, Grade: { TensileMpa: var tensile } }
             ? Math.Max(LeastStands, Shank.Stands(1, Math.Min(tensile, joint.StressMpa * clamp), tensile))
             : double.NaN;
         return new ShankState(joint.LooseningNmm * clamp, joint.ThreadShare, fastener.Condition.StudShare, extraNmm, stands);
@@ -41,8 +40,7 @@ public readonly record struct ShankState(
     /// <summary>Slope of ln T_s over ln T.</summary>
     internal double LogSlope(double torqueNmm, double shankNmm)
     {
-        double rest = torqueNmm - ExtraNmm;
-        double slope = rest < 0 ? 1 : rest < LooseningNmm ? ThreadShare : GrownShare;
+        double slope = torqueNmm < ExtraNmm ? 1 : torqueNmm < ExtraNmm + LooseningNmm ? ThreadShare : GrownShare;
         return slope * torqueNmm / shankNmm;
     }
 }

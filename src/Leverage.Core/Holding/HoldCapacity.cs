@@ -102,8 +102,8 @@ public sealed record HoldCapacity(IReadOnlyList<RestraintCapacity> Parts, double
             }
         }
 
-        bool twoContacts = parts.Exists(part => part is { Restraint: Restraint.Gear, CapacityNmm: > 0 });
-        return new HoldCapacity(parts, bar + Math.Max(engine, brake + Math.Min(ground, (twoContacts ? 2 : 1) * grip)), grip);
+        // Two tyres at most take part, and a chock alone never holds more than the one it stands at.
+        return new HoldCapacity(parts, bar + Math.Max(engine, brake + Math.Min(ground, 2 * grip)), grip);
     }
 
     /// <summary>

@@ -26,14 +26,14 @@ public static class CompetingRisks
             throw new ArgumentException("One chance is wanted for each risk.", nameof(each));
         }
 
-        int stud = Stud(risks);
-        if (stud >= 0 && double.IsNaN(nut.Cases[0].Shank.StandsShare))
+        int? stud = Stud(risks);
+        if (stud is not null && double.IsNaN(nut.Cases[0].Shank.StandsShare))
         {
             throw new ArgumentException("A stud whose thread and grade are not known cannot be judged.", nameof(risks));
         }
 
         each.Clear();
-        var curves = new RiskCurve[stud < 0 ? risks.Length : risks.Length - 1];
+        var curves = new RiskCurve[stud is null ? risks.Length : risks.Length - 1];
         for (int i = 0, next = 0; i < risks.Length; i++)
         {
             if (i != stud)
@@ -44,7 +44,7 @@ public static class CompetingRisks
 
         Span<double> gives = stackalloc double[curves.Length];
         var integral = new RiskIntegral(
-            nut, hand, curves, stud < 0 ? null : new StudCurve(nut, risks[stud].Strength), tube, gives, stackalloc double[3 * curves.Length]);
+            nut, hand, curves, stud is { } at ? new StudCurve(nut, risks[at].Strength) : null, tube, gives, stackalloc double[3 * curves.Length]);
         integral.Run();
         double stays = 1 - integral.SlidesOff;
         for (int i = 0, next = 0; i < risks.Length; i++)
@@ -61,14 +61,14 @@ public static class CompetingRisks
             each);
     }
 
-    private static int Stud(ReadOnlySpan<Risk> risks)
+    private static int? Stud(ReadOnlySpan<Risk> risks)
     {
-        int stud = -1;
+        int? stud = null;
         for (int i = 0; i < risks.Length; i++)
         {
             if (risks[i].Kind == RiskKind.StudTwistsOff)
             {
-                stud = stud < 0 ? i : throw new ArgumentException("A fastener has one stud.", nameof(risks));
+                stud = stud is null ? i : throw new ArgumentException("A fastener has one stud.", nameof(risks));
             }
         }
 

@@ -34,7 +34,7 @@ public static class MonteCarlo
         var (loose, tight, slid, slidTurning) = (0, 0, 0, 0);
         for (int i = 0; i < samples; i++)
         {
-            double friction = tube?.Friction.Draw(random) ?? 0;
+            double friction = tube?.Friction.Draw(random) ?? double.NaN;
             if (tube is not null && friction < tube.LeastToStay)
             {
                 slid++;

@@ -34,7 +34,7 @@ internal sealed class PreparedPull
             }
 
             double before = stayed.GetValueOrDefault(pull.TubeKey, 1);
-            double now = Math.Min(before, pull.Tube is { } tube ? 1 - tube.Friction.Below(tube.LeastToStay) : 1);
+            double now = pull.Tube is { } tube ? Math.Min(before, 1 - tube.Friction.Below(tube.LeastToStay)) : before;
             stayed[pull.TubeKey] = now;
             prepared[i] = new PreparedPull(pull, risks, Counterparts(pulls[0].Nut, pull.Nut), now / before);
         }
@@ -102,31 +102,28 @@ internal sealed class PreparedPull
         }
 
         var counterparts = new int[first.Cases.Length];
-        var (upTo, place, at) = (0.0, other.Cases[0].Weight / Sum(other), 0);
+        var (firsts, others) = (Shares(first), Shares(other));
+        var (upTo, place, at) = (0.0, others[0], 0);
         for (int i = 0; i < counterparts.Length; i++)
         {
-            double weight = first.Cases[i].Weight / Sum(first);
-            while (at < other.Cases.Length - 1 && place < upTo + weight / 2)
+            while (at < others.Length - 1 && place < upTo + firsts[i] / 2)
             {
-                place += other.Cases[++at].Weight / Sum(other);
+                place += others[++at];
             }
 
             counterparts[i] = at;
-            upTo += weight;
+            upTo += firsts[i];
         }
 
         return counterparts;
     }
 
-    private static double Sum(BreakLooseTorque nut)
+    /// <summary>Each case's part of all.</summary>
+    private static double[] Shares(BreakLooseTorque nut)
     {
-        double sum = 0;
-        foreach (ref readonly NutCase one in nut.Cases)
-        {
-            sum += one.Weight;
-        }
-
-        return sum;
+        NutCase[] cases = nut.Cases.ToArray();
+        double whole = cases.Sum(one => one.Weight);
+        return [.. cases.Select(one => one.Weight / whole)];
     }
 }
 

@@ -35,8 +35,8 @@ internal ref struct RiskIntegral
         _links = links;
         _gives = gives;
         _survivals = scratch[..n];
-        _densities = scratch[n..(2 * n)];
-        _before = scratch[(2 * n)..];
+        _densities = scratch[n..^n];
+        _before = scratch[^n..];
         _breaks = [.. (stud?.Breaks ?? nut.Breaks).Concat(tube?.Bends(nut.LogLow, nut.LogHigh) ?? []).Order()];
         SlidesOff = tube?.Friction.Below(tube.LeastToStay) ?? 0;
     }
@@ -153,8 +153,8 @@ internal ref struct RiskIntegral
             SlidesAsItTurns += loose * Math.Max(0, friction.Below(least(Math.Exp(u))) - SlidesOff) / Math.Max(1e-12, 1 - SlidesOff);
         }
 
-        double after = linked ? weight * holds * handHolds : 0;
-        for (int i = _links.Length - 1; i >= 0 && after > 0; i--)
+        double after = weight * holds * handHolds;
+        for (int i = _links.Length - 1; i >= 0 && linked; i--)
         {
             _gives[i] += after * _densities[i] * _before[i];
             after *= _survivals[i];

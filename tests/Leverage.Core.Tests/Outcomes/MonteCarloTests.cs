@@ -25,6 +25,7 @@ public static class MonteCarloTests
         Assert.Equal(1, Drawn(Giant, null, new Risk(RiskKind.CornersRound, Giant, play => 0)).CornersRound);
         Assert.Equal(1, Drawn(Giant, Slick, new Risk(RiskKind.ToolGives, Dwarf)).SlidesOff);
         Assert.Equal(1, Drawn(Giant, Late).SlidesAsItTurns);
+        Assert.Equal(0, Drawn(Dwarf, Late).SlidesAsItTurns);
         Assert.Equal(1, Drawn(Giant, Late).ComesLoose);
         Assert.Equal(0, Drawn(Dwarf, Late).SlidesAsItTurns);
     }
