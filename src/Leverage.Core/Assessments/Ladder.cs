@@ -75,7 +75,7 @@ public sealed partial class Ladder
         Move? last = (_request.Tool == ToolKind.Key ? Named("cut-off") : null) ?? Named("split-nut") ?? Named("drill-plug");
         return
         [
-            .. _moves.Where(move => move.Joint is not (null or "rounded")).Select(move => new LadderStep(move.Key, move, null)),
+            .. _moves.Where(move => move.IsOfJoint).Select(move => new LadderStep(move.Key, move, null)),
             .. SpecialJoints.WantSixPoints(_start) && !_prepared.Concat(_pulled.Select(pull => pull.Step)).Any(step => step.Key is "seat-socket" or "ring") && Named("seat-socket") is { } seat ? [new LadderStep(seat.Key, seat, null)] : (LadderStep[])[],
             .. _prepared,
             .. steps.OrderBy(step => step == first && !steps.Contains(_soak!) ? 0 : step.Move?.Order ?? 0),

@@ -105,6 +105,9 @@ public sealed record LooseningAssessment
     /// <summary>The verdict.</summary>
     public Verdict Verdict => Judgement.Verdict;
 
+    /// <summary>Whether it is a go that hardly ever stays tight: nothing needs to be told for that case.</summary>
+    public bool IsSure => Verdict == Verdict.Go && Judgement.ComesLoose >= LadderRank.Enough;
+
     /// <summary>Reach needed at the likely break-loose with the likely force.</summary>
     public Length NeededLikely => Needed(Nut.LikelyNmm);
 

@@ -66,6 +66,9 @@ public sealed record Move(
     /// <summary>Whether nobody knows how much it helps.</summary>
     public bool HasNoFigure => Known == NoFigure;
 
+    /// <summary>Whether it belongs to a kind of joint and comes before any pull; rounded corners come after.</summary>
+    public bool IsOfJoint => Joint is not (null or "rounded");
+
     /// <summary>All moves, in the trade's order.</summary>
     public static IReadOnlyList<Move> All => [.. TableCatalog.Tables["moves"].Rows.Select(Read).OrderBy(move => move.Order)];
 

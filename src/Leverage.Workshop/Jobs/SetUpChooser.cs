@@ -54,10 +54,7 @@ internal sealed class SetUpChooser
         }
 
         PickedSetUp setUp = pick.SetUps[0];
-        LooseningAssessment assessment = setUp.Assessment.Verdict == Verdict.Go
-            ? setUp.Assessment
-            : setUp.Assessment with { Moves = pick.Advised().Moves };
-        return (new SetUpChoice(setUp, person?.Name), assessment);
+        return (new SetUpChoice(setUp, person?.Name), setUp.Assessment.IsSure && nut.Joints is [] ? setUp.Assessment : setUp.Assessment with { Moves = pick.Advised().Moves });
     }
 
     /// <summary>
@@ -77,16 +74,10 @@ internal sealed class SetUpChooser
 
         double weakest = all.Min(one => First(one.Pick).Judgement.StaysTight);
         var (bare, puller) = all.First(one => First(one.Pick).Judgement.StaysTight <= weakest + LadderRank.LeastGain);
-        return First(bare).Judgement.StaysTight > StaysTightShare && WithTube(bare) is { SetUps.Count: > 0 } tubed && IsBetter(First(tubed), First(bare))
-            ? (tubed, puller)
-            : (bare, puller);
+        return (First(bare).Judgement.StaysTight > StaysTightShare && WithTube(bare) is { SetUps.Count: > 0 } tubed ? tubed : bare, puller);
     }
 
     private static LooseningAssessment First(PickAssessment pick) => pick.SetUps[0].Assessment;
-
-    /// <summary>Whether a tube is worth its trouble: safe where nothing was, or five points of chance.</summary>
-    private static bool IsBetter(LooseningAssessment tubed, LooseningAssessment bare) => tubed.Verdict != Verdict.Stop
-        && (bare.Verdict == Verdict.Stop || tubed.Judgement.ComesLoose >= bare.Judgement.ComesLoose + LadderRank.LeastGain);
 
     /// <summary>The best set-ups with tubes too, in the stances that rank highest without.</summary>
     private PickAssessment WithTube(PickAssessment bare) => Picker.Pick(bare.Request with

@@ -16,15 +16,15 @@ internal sealed record SetUpUse(SetOnNut Tools, Stance Stance, double OverlapMm,
     /// <summary>A pull under this share of the likely force is easy, and less is no better (judgement).</summary>
     private const double Easy = 0.5;
 
-    /// <summary>How it ranks among other uses of the same set: safe, chance by five points, verdict, ease, a short overlap.</summary>
-    internal (bool, int, Verdict, double, double) Rank => (
-        Judgement.Verdict == Verdict.Stop,
+    /// <summary>How it ranks among other uses of the same set: safe and likely, not unsafe, chance by five points, verdict, ease, a short overlap.</summary>
+    internal (Verdict, int, Verdict, double, double) Rank => (
+        Class,
         -(int)Math.Round(Judgement.ComesLoose / LadderRank.LeastGain),
         Judgement.Verdict,
         Math.Round(Math.Max(Easy, Effort), 1),
         OverlapMm);
 
-    /// <summary>How it ranks among other sets within five points of coming loose: unsafe after safe, care after go.</summary>
+    /// <summary>What no chance outranks: safe and likely before care, care before unsafe. A pull that leaves it tight can be followed by another; what broke stays broken.</summary>
     internal Verdict Class => Judgement.Verdict is Verdict.Short or Verdict.NotJudged ? Verdict.Care : Judgement.Verdict;
 }
 
@@ -56,15 +56,15 @@ internal sealed class SetUpSearch(PickRequest request, NutFigures nut)
         return this;
     }
 
-    /// <summary>The first of the sets: the safe before the rest, then by chance, then the fewer pieces.</summary>
+    /// <summary>The first of the sets: by what no chance outranks, then by chance, then the fewer pieces.</summary>
     internal List<SetUpUse> Ranked(int most)
     {
         var ranked = new List<SetUpUse>();
         List<SetUpUse> left = [.. _uses];
         while (ranked.Count < most && left.Count > 0)
         {
-            SetUpUse[] safe = [.. left.Where(use => use.Judgement.Verdict != Verdict.Stop)];
-            SetUpUse first = LadderRank.First(safe.Length > 0 ? safe : [.. left], use => use.Judgement.ComesLoose, use => (use.Class, Option(use).Size));
+            Verdict best = left.Min(use => use.Class);
+            SetUpUse first = LadderRank.First([.. left.Where(use => use.Class == best)], use => use.Judgement.ComesLoose, use => Option(use).Size);
             ranked.Add(first);
             left.Remove(first);
         }

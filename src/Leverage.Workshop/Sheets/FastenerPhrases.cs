@@ -34,7 +34,7 @@ internal static class FastenerPhrases
         ];
     }
 
-    /// <summary>What it takes: the likely torque, the verdict in capitals, the hard torque, and where it is no go the chance.</summary>
+    /// <summary>What it takes: the likely torque, the verdict in capitals, the hard torque, and where it may well stay tight the chance.</summary>
     internal static IReadOnlyList<string> Takes(PlannedLoosening planned, UnitStyle units)
     {
         NutFigures nut = planned.Assessment.Nut;
@@ -44,7 +44,7 @@ internal static class FastenerPhrases
             VerdictWords.Word(planned.Verdict).ToUpperInvariant(),
             $"hard {units.TorqueNumber(Torque.FromNewtonMillimeters(nut.HighNmm))}",
         };
-        if (planned is { Choice: not null, Verdict: not Assessments.Verdict.Go })
+        if (planned.Choice is not null && !planned.Assessment.IsSure)
         {
             lines[2] += string.Create(CultureInfo.InvariantCulture, $"; {100 * planned.Assessment.Judgement.ComesLoose:0} in 100");
         }
@@ -53,7 +53,7 @@ internal static class FastenerPhrases
         return lines;
     }
 
-    /// <summary>Why it is no clean go, and what to change first; empty where it is one.</summary>
+    /// <summary>Why it is no clean go, and what to do first or if it stays tight; empty where it surely comes.</summary>
     internal static string Note(PlannedLoosening planned, UnitStyle units)
     {
         var sentences = new List<string>();
@@ -65,6 +65,12 @@ internal static class FastenerPhrases
             sentences.AddRange(WatchWords.Stop(planned.Assessment, units));
             sentences.AddRange(breaks ? ForTheStud(planned.Assessment, units)
                 : planned.Assessment.Moves.Where(step => IsFirst(step, planned.Verdict)).Take(1).Select(step => $"{MoveWords.Of(step, units)}."));
+        }
+        else if (planned.Choice is not null)
+        {
+            sentences.AddRange(planned.Assessment.Moves.Where(Prepares).Select(step => $"{MoveWords.Of(step, units)}."));
+            sentences.AddRange(planned.Assessment.IsSure ? [] : planned.Assessment.Moves.Where(step => step.Key != "now" && !Prepares(step)).Take(1)
+                .Select(step => $"If it stays tight: {Small(MoveWords.Of(step, units))}."));
         }
 
         if (planned.Fastener.Rounded && !breaks)
@@ -80,6 +86,10 @@ internal static class FastenerPhrases
         return string.Join(' ', sentences);
     }
 
+    private static bool Prepares(LadderStep step) => step.Move is { IsOfJoint: true };
+
+    private static string Small(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
+
     /// <summary>Whether bolt or corners may well break: from there on it is no question of strength.</summary>
     private static bool MayBreak(LooseningAssessment assessment) =>
         assessment.Judgement.Shares.StudTwistsOff + assessment.Judgement.Shares.CornersRound >= LadderRank.LeastGain;
@@ -93,7 +103,7 @@ internal static class FastenerPhrases
                 .OrderBy(step => step.Key is "soak" or "heat-nut" ? 0 : 1).Take(MostEases).OrderBy(step => step.Move!.Order).Select(step => MoveWords.Of(step, units)),
             .. assessment.Judgement.Shares.CornersRound >= LadderRank.LeastGain ? ["Take a six-point ring"] : (string[])[],
         ];
-        yield return eases.Length == 0 ? "Turn it slowly, back and forth." : string.Join("; ", eases.Select((one, i) => i == 0 ? one : char.ToLowerInvariant(one[0]) + one[1..])) + ".";
+        yield return eases.Length == 0 ? "Turn it slowly, back and forth." : string.Join("; ", eases.Select((one, i) => i == 0 ? one : Small(one))) + ".";
         foreach (LadderStep cut in assessment.Moves.Where(step => step.Move?.Effect == MoveEffect.Cut).Take(1))
         {
             yield return cut.Key == "cut-off" ? "Expect to cut it off." : "Expect to split or drill it.";

@@ -45,9 +45,9 @@ public sealed class PickTests : IDisposable
     }
 
     [Fact]
-    public void The_first_place_answers_loosen_with_the_same_verdict_and_chance()
+    public void A_place_with_a_tube_answers_loosen_with_the_same_verdict_and_chance()
     {
-        JsonElement first = Ran.Here(Ran.Words($"pick {Nut} --json")).Json().GetProperty("setUps")[0];
+        JsonElement first = Ran.Here(Ran.Words($"pick {Nut} --json")).Json().GetProperty("setUps")[1];
         string line = FormattableString.Invariant(
             $"loosen {Nut} --bar \"{first.GetProperty("bar").GetString()}\" --tube \"{first.GetProperty("tube").GetString()}\" --overlap {first.GetProperty("overlapMm").GetDouble()}mm --stance {first.GetProperty("stance").GetString()} --person owner --json");
         JsonElement loosened = Ran.Here(Ran.Words(line)).Json();
