@@ -1,9 +1,12 @@
 using Leverage.Assessments;
 using Leverage.BreakLoose;
+using Leverage.Friction;
 using Leverage.Holding;
+using Leverage.Levers;
 using Leverage.Outcomes;
 using Leverage.Reading;
 using Leverage.Requests;
+using Leverage.Tubes;
 using UnitsNet;
 
 namespace Leverage.Tests.Assessments;
@@ -92,6 +95,35 @@ public static class CircumstancesTests
         LooseningAssessment thick = SampleRequests.Judged(SampleRequests.AxleNut);
         LooseningAssessment bore = SampleRequests.Judged(SampleRequests.AxleNut with { Tube = new TubeText(Length.FromMillimeters(1000), null, null, Length.FromMillimeters(27.3)) });
         Assert.True(thick.Release!.Energy > bore.Release!.Energy && bore.Release.Energy > Energy.Zero);
+    }
+
+    /// <summary>33.7 × 3.2 mm tube, 20 mm bar, E 205 GPa: the energy is F·δ/2 of the two as one beam; both overlap from the mouth to the tip.</summary>
+    [Fact]
+    public static void Tube_and_bar_bend_as_one_beam()
+    {
+        LooseningAssessment a = SampleRequests.Judged(SampleRequests.AxleNut);
+        LeverGeometry lever = a.Lever!.Value;
+        double force = a.Judgement.StrongPullNmm / lever.ReachMm;
+        double tube = 205_000 * Math.PI * (Math.Pow(33.7, 4) - Math.Pow(27.3, 4)) / 64, bar = 205_000 * Math.PI * Math.Pow(20, 4) / 64;
+        double bends = LeverDeflection.AtHand(force, new LeverBeam(lever.ReachMm, lever.HandToTipMm, 250, tube, bar));
+        Near.Equal(force * bends / 2 / 1000, a.Release!.Energy!.Value.Joules, 1e-9);
+    }
+
+    /// <summary>A tube that must stay on to the end of the swing needs there what a pull that began there needs, with the torque then left.</summary>
+    [Fact]
+    public static void The_end_of_the_swing_is_reached_by_the_way_from_its_start()
+    {
+        LooseningSetup setup = SampleRequests.Judged(SampleRequests.AxleNut).Setup;
+        LeverGeometry lever = SampleRequests.Judged(SampleRequests.AxleNut).Lever!.Value;
+        var way = new List<double>();
+        Sliding Of(double start, double end) => Circumstances.SlidingOf(FrictionRange.About(0.3), setup.Bar!, setup.Tube!, lever, start, end, (turn, _) =>
+        {
+            way.Add(turn);
+            return 1;
+        });
+        Near.Equal(Of(0.5, 0.5).LeastToStay, Of(0.2, 0.5).LeastAsItTurns!(300e3), 1e-12);
+        Assert.Equal(0.3, Assert.Single(way), 1e-12);
+        Assert.Null(Of(0.5, 0.5).LeastAsItTurns);
     }
 
     [Fact]

@@ -26,6 +26,17 @@ public sealed class JudgementEdgeTests
         Assert.Equal(1, judged.ComesLoose + judged.StaysTight + judged.Breaks, 1e-6);
     }
 
+    /// <summary>The stud's own torque by its steel, scaled as its limit is; corners and tools by theirs.</summary>
+    [Fact]
+    public void A_link_of_twice_its_limit_is_a_risk_of_twice_its_strength()
+    {
+        NutFigures nut = NutFigures.Of(BreakLoose.Nuts.Of("rusted", 100, "M16", 0.14, "8.8"));
+        var limit = new LinkLimit(LinkKind.Stud, 300e3, 2, 0.1, LimitSource.TwistsOff, true);
+        Near.Equal(2 * nut.Stud!.Value.MedianNmm, Judgement.RiskOf(limit, nut).Strength.MedianNmm, 1e-12);
+        Near.Equal(600e3, Judgement.RiskOf(limit with { Kind = LinkKind.Corners }, nut).Strength.MedianNmm, 1e-12);
+        Near.Equal(600e3, Judgement.RiskOf(limit with { Kind = LinkKind.Square }, nut).Strength.MedianNmm, 1e-12);
+    }
+
     [Fact]
     public void The_margin_is_the_lowest_limit_over_the_strong_pull() =>
         Assert.Equal(2.5, new Judgement(1000, 0, 2500, default, default).Margin);
