@@ -47,6 +47,11 @@ internal sealed class CheckWords
                 + ": was the unit misread?");
         }
 
+        if (JointLines.UsualFor(_a, _units) is { } usual)
+        {
+            page.Note("Such a torque", usual);
+        }
+
         if (result.Angle is null && !brief)
         {
             page.Note("Torque suits", Suits());

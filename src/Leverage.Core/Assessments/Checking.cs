@@ -1,3 +1,4 @@
+using Leverage.BreakLoose;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Threads;
@@ -23,6 +24,9 @@ public sealed record CheckingAssessment
 
     /// <summary>The unit in which the same number fits where the quoted one does not; null where none.</summary>
     public required TorqueUnit? ReadsBetterAs { get; init; }
+
+    /// <summary>What is set to about such a torque on this thread though it does not fit the bolt: a hub nut, a plug; none where it fits.</summary>
+    public required IReadOnlyList<LargeNut> UsualFor { get; init; }
 
     /// <summary>Grades at this thread that the torque fits.</summary>
     public required IReadOnlyList<Grade> SuitsGrades { get; init; }

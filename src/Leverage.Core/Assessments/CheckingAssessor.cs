@@ -1,3 +1,4 @@
+using Leverage.BreakLoose;
 using Leverage.Grades;
 using Leverage.Preload;
 using Leverage.Probability;
@@ -31,6 +32,7 @@ public static class CheckingAssessor
             Usual = JointAssessor.ToSet(setup, UsualValues.YieldShare).Torque,
             YieldsBelowFriction = FrictionAtYield(joint, setup.Quoted.NewtonMillimeters),
             ReadsBetterAs = unfit ? BetterUnit(setup) : null,
+            UsualFor = unfit ? [.. LargeNut.All.Where(row => row.Fits(setup.Thread) && row.IsSetTo(setup.Quoted))] : [],
             SuitsGrades = [.. GradeCatalog.BoltsFor(setup.Thread).Where(other => Fits(setup, setup.Thread, other))],
             SuitsThreads = [.. ThreadCatalog.Family(setup.Thread.Family).Where(other => Suits(setup, other, grade))],
         };

@@ -31,6 +31,9 @@ public sealed record LargeNut(
     /// <summary>Threads whose diameters differ by no more than this are of one size, mm: an inch size and its rounding.</summary>
     private const double SameDiameterMm = 0.1;
 
+    /// <summary>A torque this near an end of a row still belongs to it (judgement).</summary>
+    private const double About = 0.1;
+
     /// <summary>All rows, in the order of the table.</summary>
     public static IReadOnlyList<LargeNut> All { get; } = [.. TableCatalog.Tables["large-nuts"].Rows.Select(Read)];
 
@@ -39,6 +42,12 @@ public sealed record LargeNut(
 
     private double Middle =>
         TypicalNm ?? (LowNm is { } low && HighNm is { } high ? Math.Sqrt(low * high) : LowNm ?? HighNm ?? throw new InvalidOperationException($"{Application}: no torque"));
+
+    /// <summary>Whether it is set to about a torque for a reason of its own: a bearing, a seal, a wheel; a general bolt or a structure's is set by its strength.</summary>
+    /// <param name="torque">The torque.</param>
+    /// <returns>True within a tenth of its ends, or of the one torque named.</returns>
+    public bool IsSetTo(UnitsNet.Torque torque) => On is not ("general" or "structure" or "first-stage" or "adjusting")
+        && torque.NewtonMeters >= (LowNm ?? Middle) * (1 - About) && torque.NewtonMeters <= (HighNm ?? Middle) * (1 + About);
 
     /// <summary>Whether it comes with a hexagon of this width.</summary>
     /// <param name="flatsMm">Width across flats, mm.</param>

@@ -16,6 +16,7 @@ namespace Leverage.Wording;
 /// <c>ft-lb</c> or <c>kgf-m</c> (<c>Nm</c> for a torque quoted in another unit) where the same number fits in that unit and
 /// not in the quoted one.
 /// </param>
+/// <param name="UsualFor">What is set to about such a torque on this thread though it does not fit the bolt.</param>
 /// <param name="Unconfirmed">What the figures rest on that is recalled or judged.</param>
 public sealed record CheckingAnswer(
     double QuotedNm,
@@ -26,6 +27,7 @@ public sealed record CheckingAnswer(
     double AlphaA,
     string? Verdict,
     string? ReadsBetterAs,
+    IReadOnlyList<string> UsualFor,
     IReadOnlyList<string> Unconfirmed)
 {
     /// <summary>Whether the tapped hole stands it; absent unless asked.</summary>
@@ -48,6 +50,7 @@ public sealed record CheckingAnswer(
             result.Method.AlphaA,
             result.Quote is { } quote ? Word(quote) : null,
             assessment.ReadsBetterAs is { } unit ? UnitWord(unit) : null,
+            [.. assessment.UsualFor.Select(row => row.Application)],
             UnconfirmedWords.Of(assessment.Grade, assessment.Friction))
         {
             Strip = StripAnswer.Of(result),

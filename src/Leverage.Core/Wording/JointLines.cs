@@ -1,6 +1,9 @@
 using Leverage.Assessments;
+using Leverage.BreakLoose;
 using Leverage.Grades;
 using Leverage.Preload;
+using Leverage.Tables;
+using UnitsNet;
 
 namespace Leverage.Wording;
 
@@ -89,6 +92,16 @@ internal static class JointLines
     {
         var (least, most) = result.Settled;
         return $"{UnitStyle.Figures(units.PreloadValue(least))} to {units.Preload(most)} of the likely preload is left";
+    }
+
+    /// <summary>What is set to about a torque though it does not fit the bolt, the first two; null where nothing is known that is.</summary>
+    internal static string? UsualFor(CheckingAssessment assessment, UnitStyle units)
+    {
+        string Range(LargeNut row) => row is { LowNm: { } low, HighNm: { } high }
+            ? $"{units.TorqueNumber(Torque.FromNewtonMeters(low))} to {units.Torque(Torque.FromNewtonMeters(high))}"
+            : units.Torque(Torque.FromNewtonMillimeters(row.TorqueNmm.Median));
+        return assessment.UsualFor is [] ? null : "is usual for: "
+            + string.Join("; ", assessment.UsualFor.Take(2).Select(row => $"{row.Application}, {Range(row)}{(row.Status == ValueStatus.Published ? "" : "*")}"));
     }
 
     /// <summary>When the thread of the hole or bolt strips.</summary>

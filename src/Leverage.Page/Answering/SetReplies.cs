@@ -29,7 +29,11 @@ internal static class SetReplies
         CheckingAssessment a = Checking.Assess(asked.Read(TighteningFields.Check, new TighteningRequest()));
         var answer = CheckingAnswer.Of(a);
         string better = answer.ReadsBetterAs is { } unit ? $" The same number in {unit} would fit." : "";
-        FigureLine[] figures = [new(asked.Units.Torque(a.Setup.Quoted), JointLines.Headline(a.Result), JointLines.Why(a.Result, asked.Units) + better)];
+        FigureLine[] figures =
+        [
+            new(asked.Units.Torque(a.Setup.Quoted), JointLines.Headline(a.Result), JointLines.Why(a.Result, asked.Units) + better),
+            .. JointLines.UsualFor(a, asked.Units) is { } usual ? (FigureLine[])[new("Such a torque", "", usual)] : [],
+        ];
         return Whole(JsonSerializer.SerializeToElement(answer, AnswerJson.Shared.CheckingAnswer), a.Setup.Thread.Printed, figures, answer.Unconfirmed);
     }
 

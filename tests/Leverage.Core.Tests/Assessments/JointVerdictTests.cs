@@ -3,6 +3,8 @@ using Leverage.Grades;
 using Leverage.Reading;
 using Leverage.Requests;
 using Leverage.Threads;
+using Leverage.Wording;
+using UnitsNet;
 using static System.FormattableString;
 
 namespace Leverage.Tests.Assessments;
@@ -33,6 +35,21 @@ public sealed class JointVerdictTests
     }
 
     /// <summary>However torsion is counted at yield, a bolt breaks with its section fully plastic.</summary>
+    /// <summary>Table large-nuts: an axle nut that sets its bearing 176 to 407 N·m on M20 to M24, a filler plug 25 to 50 on M16 to M18.</summary>
+    [Theory]
+    [InlineData("M24x1.5", 339, "axle nut")]
+    [InlineData("M18x1.5", 45, "plug")]
+    [InlineData("M24x1.5", 762, null)]
+    [InlineData("M24x1.5", 95, null)]
+    [InlineData("M10", 20, "plug")]
+    [InlineData("M10", 100, null)]
+    public void A_torque_that_does_not_fit_the_bolt_may_be_usual_for_its_bearing_or_seal(string thread, double nm, string? what)
+    {
+        CheckingAssessment check = CheckingAssessor.Assess(new JointSetup(new() { Torque = Torque.FromNewtonMeters(nm) }, ThreadCatalog.Named(thread)));
+        Assert.Equal(what is not null, check.UsualFor.Any(row => row.Application.Contains(what!, StringComparison.Ordinal)));
+        Assert.Equal(what is null, JointLines.UsualFor(check, UnitStyle.Metric) is null);
+    }
+
     [Fact]
     public void It_breaks_at_the_same_torque_by_the_older_tables() =>
         Near.Equal(74.845, Set("--thread M10 --torsion elastic").Result.Breaking.Likely.NewtonMeters, 1e-4);
