@@ -34,7 +34,7 @@ internal sealed class CheckWords
         page.Verdict(_a.Verdict, JointLines.Why(result, _units));
         page.Figure("Usual here", _units.Torque(_a.Usual), "what leverage tighten sets for this joint");
         JointWords.Rest(page, result, _units, brief);
-        if (result.Angle is null)
+        if (result.Angle is null && !(brief && result.Quote == TorqueVerdict.Low))
         {
             page.Note("Yields", Yields());
         }

@@ -8,7 +8,7 @@ public sealed class CheckTests
     public void The_fields_of_the_answer_are_the_promised_ones()
     {
         JsonElement json = Ran.Here(Ran.Words("check 130Nm --thread M12x1.25 --grade 10.9 --json")).Json();
-        Assert.Equal(["quotedNm", "torqueNm", "preloadN", "yieldShare", "angle", "alphaA", "verdict", "readsBetterAs", "unconfirmed"], Ran.Names(json));
+        Assert.Equal(["quotedNm", "torqueNm", "preloadN", "yieldShare", "angle", "alphaA", "verdict", "readsBetterAs", "usualFor", "unconfirmed"], Ran.Names(json));
         Assert.Equal(["low", "likely", "high"], Ran.Names(json.GetProperty("yieldShare")));
         Assert.Equal(JsonValueKind.Null, json.GetProperty("readsBetterAs").ValueKind);
     }
