@@ -75,8 +75,8 @@ public static class VerdictOf
     /// <summary>Chance from which a nut perhaps comes (judgement).</summary>
     public const double MaybeShare = 0.20;
 
-    /// <summary>Share of the harm or damage from which a cause is named.</summary>
-    private const double Named = 1.0 / 3;
+    /// <summary>Share of the harm or damage from which a cause is named: of three alike each is.</summary>
+    private const double Named = 0.3;
 
     /// <summary>The ruling on what was found.</summary>
     /// <param name="facts">What was found.</param>

@@ -48,6 +48,20 @@ public sealed class TighteningRuleTests
         Near.Equal(1, bolt.Result.End.YieldShare.High, 1e-9);
     }
 
+    /// <summary>M12 8.8 by its own rules: just yield at 0.10, 81.6 N·m; a thread of which 0.9 is 0.9 N less than that asks for sets it, one 0.9 N above does not.</summary>
+    [Theory]
+    [InlineData(-1, TorqueLimit.Thread)]
+    [InlineData(1, TorqueLimit.LowFriction)]
+    public void A_thread_that_strips_sets_the_torque_only_where_it_is_the_lowest_of_all(double newtons, TorqueLimit by)
+    {
+        TighteningAssessment bolt = Assess(ThreadCatalog.Named("M12"), null, null);
+        var joint = BoltedJoint.Of(ThreadCatalog.Named("M12"), bolt.Result.Bearing.Diameter.Millimeters, 640);
+        Force strips = Force.FromNewtons(joint.AtYieldShare(1, 0.10).PreloadN / 0.9 + newtons);
+        var (torqueNmm, set) = TighteningRule.Set(joint, FrictionRange.Unknown, 0.9, strips);
+        Assert.Equal(by, set);
+        Near.Equal(81.64, torqueNmm / 1000, 1e-3);
+    }
+
     [Fact]
     public void A_stated_friction_is_one_friction_and_makes_one_preload()
     {

@@ -56,6 +56,11 @@ public sealed class VerdictEdgeTests
     public void The_cause_that_weighs_is_named()
     {
         Assert.Equal(VerdictRules.WheelTurns, VerdictOf.Of(Calm with { ToolGives = 0.01, WheelTurns = 0.4 }).Stops);
+        Assert.Equal(
+            VerdictRules.ToolGives | VerdictRules.SlidesOff | VerdictRules.WheelTurns,
+            VerdictOf.Of(Calm with { ToolGives = 0.05, SlidesOff = 0.05, WheelTurns = 0.05 }).Stops);
+        Assert.Equal(VerdictRules.ToolGives | VerdictRules.SlidesOff, VerdictOf.Of(Calm with { ToolGives = 0.03, SlidesOff = 0.07 }).Cares);
+        Assert.Equal(VerdictRules.SlidesOff, VerdictOf.Of(Calm with { ToolGives = 0.0299, SlidesOff = 0.07 }).Cares);
         Assert.Equal(VerdictRules.CornersRound, VerdictOf.Of(Calm with { CornersRound = 0.3, StudTwistsOff = 0.01 }).Stops);
         Assert.Equal(VerdictRules.ToolGives | VerdictRules.SlidesOff, VerdictOf.Of(Calm with { ToolGives = 0.05, SlidesOff = 0.06 }).Stops);
     }
