@@ -42,21 +42,21 @@ public static class CompetingRisks
             }
         }
 
-        Span<double> gives = stackalloc double[curves.Length];
-        var integral = new RiskIntegral(
-            nut, hand, curves, stud is { } at ? new StudCurve(nut, risks[at].Strength) : null, tube, gives, stackalloc double[3 * curves.Length]);
+        Span<LinkShare> shares = stackalloc LinkShare[curves.Length];
+        var integral = new RiskIntegral(nut, hand, curves, stud is { } at ? new StudCurve(nut, risks[at].Strength) : null, tube, shares);
         integral.Run();
         double stays = 1 - integral.SlidesOff;
         for (int i = 0, next = 0; i < risks.Length; i++)
         {
-            each[i] = stays * (i == stud ? integral.StudTwistsOff : gives[next++]);
+            each[i] = stays * (i == stud ? integral.StudTwistsOff : shares[next++].Gives);
         }
 
+        double loose = stays * integral.ComesLoose;
         return OutcomeShares.Of(
-            stays * integral.ComesLoose,
+            loose,
             stays * integral.StaysTight,
             integral.SlidesOff,
-            integral.ComesLoose > 0 ? integral.SlidesAsItTurns / integral.ComesLoose : 0,
+            loose > 0 ? integral.SlidesAsItTurns / loose : 0,
             risks,
             each);
     }

@@ -74,7 +74,7 @@ internal sealed class PreparedPull
             }
 
             double survival = risk.Survival(load);
-            all *= !before.Happened ? survival : before.Chance > 0 ? survival / before.Chance : 0;
+            all *= before.Happened ? survival / Math.Max(before.Chance, double.Epsilon) : survival;
             if (keep)
             {
                 before = new Stood(true, load, survival);

@@ -76,20 +76,25 @@ public readonly record struct OutcomeShares(
     internal static OutcomeShares Of(
         double comesLoose, double staysTight, double slidesOff, double slidesAsItTurns, ReadOnlySpan<Risk> risks, ReadOnlySpan<double> each)
     {
-        Span<double> kinds = stackalloc double[4];
-        for (int i = 0; i < risks.Length; i++)
-        {
-            kinds[(int)risks[i].Kind] += each[i];
-        }
-
         return new OutcomeShares(
             comesLoose,
             staysTight,
-            kinds[(int)RiskKind.ToolGives],
-            kinds[(int)RiskKind.StudTwistsOff],
-            kinds[(int)RiskKind.CornersRound],
+            Of(RiskKind.ToolGives, risks, each),
+            Of(RiskKind.StudTwistsOff, risks, each),
+            Of(RiskKind.CornersRound, risks, each),
             slidesOff,
-            kinds[(int)RiskKind.WheelTurns],
+            Of(RiskKind.WheelTurns, risks, each),
             slidesAsItTurns);
+    }
+
+    private static double Of(RiskKind kind, ReadOnlySpan<Risk> risks, ReadOnlySpan<double> each)
+    {
+        double sum = 0;
+        for (int i = 0; i < risks.Length; i++)
+        {
+            sum += risks[i].Kind == kind ? each[i] : 0;
+        }
+
+        return sum;
     }
 }

@@ -22,16 +22,16 @@ internal readonly struct RiskCurve
         }
 
         // Where the input leaves nothing to stand on, that part of the cases is one more curve.
-        double stands = Root.Find(0, 1, share => median(share) - Risk.LeastNmm) ?? 1;
-        _parts = new (double, LogNormalCurve)[stands < 1 ? Points + 1 : Points];
-        (Low, High) = (double.PositiveInfinity, double.NegativeInfinity);
-        for (int i = 0; i < _parts.Length; i++)
+        double? root = Root.Find(0, 1, share => median(share) - Risk.LeastNmm);
+        double stands = root ?? 1;
+        LogNormalCurve Of(double strength) => new(risk.Strength with { MedianNmm = Math.Max(Risk.LeastNmm, strength) });
+        _parts = [.. Even.Select(node => (stands * node.Weight, Of(median(stands * node.Abscissa))))];
+        if (root is not null)
         {
-            double strength = i < Points ? Math.Max(Risk.LeastNmm, median(stands * Even[i].Abscissa)) : Risk.LeastNmm;
-            var curve = new LogNormalCurve(risk.Strength with { MedianNmm = strength });
-            _parts[i] = (i < Points ? stands * Even[i].Weight : 1 - stands, curve);
-            (Low, High) = (Math.Min(Low, curve.Low), Math.Max(High, curve.High));
+            _parts = [.. _parts, (1 - stands, Of(Risk.LeastNmm))];
         }
+
+        (Low, High) = (_parts.Min(part => part.Curve.Low), _parts.Max(part => part.Curve.High));
     }
 
     /// <summary>σ of the logarithm.</summary>

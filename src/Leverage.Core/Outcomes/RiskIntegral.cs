@@ -21,22 +21,15 @@ internal ref struct RiskIntegral
     private readonly StudCurve? _stud;
     private readonly Sliding? _tube;
     private readonly IReadOnlyList<double> _breaks;
-    private readonly Span<double> _gives;
-    private readonly Span<double> _survivals;
-    private readonly Span<double> _densities;
-    private readonly Span<double> _before;
+    private readonly Span<LinkShare> _shares;
+    private double _border;
 
-    /// <summary>The integral over nut, hand, links, stud and tube; <paramref name="scratch"/> is three times as long as the links.</summary>
-    internal RiskIntegral(
-        BreakLooseTorque nut, Strength hand, ReadOnlySpan<RiskCurve> links, StudCurve? stud, Sliding? tube, Span<double> gives, Span<double> scratch)
+    /// <summary>The integral over nut, hand, links, stud and tube; <paramref name="shares"/>, one for each link, is filled.</summary>
+    internal RiskIntegral(BreakLooseTorque nut, Strength hand, ReadOnlySpan<RiskCurve> links, StudCurve? stud, Sliding? tube, Span<LinkShare> shares)
     {
-        int n = links.Length;
         (_nut, _hand, _logCap, _stud, _tube) = (nut, new LogNormalCurve(hand), Math.Log(hand.CapNmm), stud, tube);
         _links = links;
-        _gives = gives;
-        _survivals = scratch[..n];
-        _densities = scratch[n..^n];
-        _before = scratch[^n..];
+        _shares = shares;
         _breaks = [.. (stud?.Breaks ?? nut.Breaks).Concat(tube?.Bends(nut.LogLow, nut.LogHigh) ?? []).Order()];
         SlidesOff = tube?.Friction.Below(tube.LeastToStay) ?? 0;
     }
@@ -47,7 +40,7 @@ internal ref struct RiskIntegral
     /// <summary>Chance that the nut turns first.</summary>
     internal double ComesLoose { get; private set; }
 
-    /// <summary>Chance that the nut turns first and the tube then slides off.</summary>
+    /// <summary>Chance that the nut turns first and the tube then slides off, of all tubes.</summary>
     internal double SlidesAsItTurns { get; private set; }
 
     /// <summary>Chance that the hand stops first.</summary>
@@ -65,22 +58,22 @@ internal ref struct RiskIntegral
             high = Math.Min(high, link.High);
         }
 
-        var (border, scatter) = (high, double.PositiveInfinity);
+        (_border, double scatter) = (high, double.PositiveInfinity);
         foreach (RiskCurve link in _links)
         {
             if (link.Low < high)
             {
-                (border, scatter) = (Math.Min(border, link.Low), Math.Min(scatter, link.Sigma));
+                (_border, scatter) = (Math.Min(_border, link.Low), Math.Min(scatter, link.Sigma));
             }
         }
 
         if (_stud is not null && _stud.Low < high)
         {
-            (border, scatter) = (Math.Min(border, _stud.Low), Math.Min(scatter, _stud.Sigma));
+            (_border, scatter) = (Math.Min(_border, _stud.Low), Math.Min(scatter, _stud.Sigma));
         }
 
         // Below this neither hand nor link can fail: whatever the nut takes there, it turns.
-        double low = Math.Min(border, _hand.Low);
+        double low = Math.Min(_border, _hand.Low);
         if (_tube?.LeastAsItTurns is not null)
         {
             low = Math.Min(low, _nut.LogLow);
@@ -91,18 +84,18 @@ internal ref struct RiskIntegral
         // Below its lowest torque the nut holds for certain: its spread, however narrow, sets no step there.
         double turns = Math.Clamp(_nut.LogLow, low, high);
         double turning = Math.Min(_hand.Sigma, _nut.Narrowest);
-        Stretch(low, Math.Min(turns, border), _hand.Sigma, linked: false);
-        Stretch(turns, border, turning, linked: false);
-        Stretch(border, turns, Math.Min(_hand.Sigma, scatter), linked: true);
-        Stretch(Math.Max(turns, border), high, Math.Min(turning, scatter), linked: true);
+        Stretch(low, Math.Min(turns, _border), _hand.Sigma);
+        Stretch(turns, _border, turning);
+        Stretch(_border, turns, Math.Min(_hand.Sigma, scatter));
+        Stretch(Math.Max(turns, _border), high, Math.Min(turning, scatter));
         if (!double.IsPositiveInfinity(_logCap))
         {
             // A capped hand stops dead there: all that is left stays tight.
-            StaysTight += _hand.At(_logCap).Survival * Links(_logCap) * Sum(_logCap, linked: true).Holds;
+            StaysTight += _hand.At(_logCap).Survival * Links(_logCap) * Sum(_logCap).Holds;
         }
     }
 
-    private void Stretch(double from, double to, double narrowest, bool linked)
+    private void Stretch(double from, double to, double narrowest)
     {
         if (!(to > from))
         {
@@ -113,58 +106,57 @@ internal ref struct RiskIntegral
         {
             if (jump > from && jump < to)
             {
-                Panels(from, jump, narrowest, linked);
+                Panels(from, jump, narrowest);
                 from = jump;
             }
         }
 
-        Panels(from, to, narrowest, linked);
+        Panels(from, to, narrowest);
     }
 
-    private void Panels(double from, double to, double narrowest, bool linked)
+    private void Panels(double from, double to, double narrowest)
     {
-        int panels = Math.Max(1, (int)Math.Ceiling((to - from) / (PanelSigmas * narrowest)));
+        int panels = (int)Math.Ceiling((to - from) / (PanelSigmas * narrowest));
         double width = (to - from) / panels;
         for (int panel = 0; panel < panels; panel++)
         {
             foreach (var (abscissa, weight) in Rule)
             {
-                Point(from + width * (panel + abscissa), width * weight, linked);
+                Point(from + width * (panel + abscissa), width * weight);
             }
         }
     }
 
-    private void Point(double u, double weight, bool linked)
+    private void Point(double u, double weight)
     {
-        double all = linked ? Links(u) : 1;
-        if (all == 0)
-        {
-            return;
-        }
-
+        double all = IsLinked(u) ? Links(u) : 1;
         var (handHolds, handStops) = _hand.At(u);
-        var (holds, turns, twists) = Sum(u, linked);
+        var (holds, turns, twists) = Sum(u);
         double loose = weight * turns * handHolds * all;
         ComesLoose += loose;
         StaysTight += weight * holds * handStops * all;
         StudTwistsOff += weight * twists * handHolds * all;
         if (loose > 0 && _tube is { LeastAsItTurns: { } least, Friction: var friction })
         {
-            SlidesAsItTurns += loose * Math.Max(0, friction.Below(least(Math.Exp(u))) - SlidesOff) / Math.Max(1e-12, 1 - SlidesOff);
+            SlidesAsItTurns += loose * Math.Max(0, friction.Below(least(Math.Exp(u))) - SlidesOff);
         }
 
         double after = weight * holds * handHolds;
-        for (int i = _links.Length - 1; i >= 0 && linked; i--)
+        for (int i = _links.Length - 1; i >= 0 && IsLinked(u); i--)
         {
-            _gives[i] += after * _densities[i] * _before[i];
-            after *= _survivals[i];
+            ref LinkShare link = ref _shares[i];
+            link.Gives += after * link.Density * link.Before;
+            after *= link.Survival;
         }
     }
 
+    /// <summary>Whether a link or the stud can give there.</summary>
+    private readonly bool IsLinked(double u) => u >= _border;
+
     /// <summary>Over all cases of the nut: both it and the stud hold; the nut turns and the stud holds; the stud twists off and the nut holds.</summary>
-    private readonly (double Holds, double Turns, double Twists) Sum(double u, bool linked)
+    private readonly (double Holds, double Turns, double Twists) Sum(double u)
     {
-        if (_stud is null || !linked)
+        if (_stud is null || !IsLinked(u))
         {
             var (survival, density) = _nut.At(u);
             return (survival, density, 0);
@@ -190,11 +182,15 @@ internal ref struct RiskIntegral
         double product = 1;
         for (int i = 0; i < _links.Length; i++)
         {
-            (_survivals[i], _densities[i]) = _links[i].At(u);
-            _before[i] = product;
-            product *= _survivals[i];
+            ref LinkShare link = ref _shares[i];
+            (link.Survival, link.Density) = _links[i].At(u);
+            link.Before = product;
+            product *= link.Survival;
         }
 
         return product;
     }
 }
+
+/// <summary>A link in the integral: what it is like at the point looked at, and the chance that it gives.</summary>
+internal record struct LinkShare(double Survival, double Density, double Before, double Gives);

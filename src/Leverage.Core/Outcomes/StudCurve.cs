@@ -29,16 +29,11 @@ internal sealed class StudCurve
                 breaks.Add(Math.Log(clean));
             }
 
-            Sigma = Math.Min(Sigma, plastic.Sigma * Math.Min(1, one.Shank.ThreadShare / one.Shank.GrownShare));
+            Sigma = Math.Min(Sigma, plastic.Sigma * one.Shank.ThreadShare / one.Shank.GrownShare);
         }
 
-        if (nut.Cases[0].Shank.ExtraNmm is > 0 and var extra)
-        {
-            breaks.Add(Math.Log(extra));
-        }
-
-        breaks.Sort();
-        Breaks = breaks;
+        // With no locknut and no locker there is no logarithm.
+        Breaks = [.. breaks.Append(Math.Log(nut.Cases[0].Shank.ExtraNmm)).Where(double.IsFinite).Order()];
     }
 
     /// <summary>Log torques at which a density jumps: the nut's, and where the shank begins to take another share of the torque.</summary>
