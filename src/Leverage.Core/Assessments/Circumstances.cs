@@ -113,7 +113,7 @@ public sealed record Circumstances
         double tilt = SlipAngles.Tilt(bar, tube, lever.OverlapMm);
         double lean = tilt + bar.Taper.Radians;
         double Needed(double pastSquare, double share) =>
-            Math.Tan(Math.Min(pastSquare + tilt, Steepest)) / share is var tangent && share > 0 && double.IsFinite(tangent)
+            Math.Tan(Math.Min(pastSquare + tilt, Steepest)) / share is var tangent && double.IsFinite(tangent)
                 ? SlipLimit.NeededFriction(tangent, lever.HandToTipMm, lever.OverlapMm, lean)
                 : double.PositiveInfinity;
         return new Sliding(
