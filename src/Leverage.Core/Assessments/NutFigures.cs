@@ -38,7 +38,7 @@ public sealed record NutFigures(
     /// <param name="torqueNmm">Torque that broke it loose, N·mm.</param>
     /// <returns>q while the clamp is not known to go, else less.</returns>
     public double ShareLeft(double turnedRad, double torqueNmm) => ClampGoneRad is { } gone && gone > 0
-        ? TorqueLeft.Share(RunningShare, Math.Min(1, Joint.LooseningNmm / torqueNmm), turnedRad, gone)
+        ? TorqueLeft.Share(RunningShare, Joint.LooseningNmm / torqueNmm, turnedRad, gone)
         : RunningShare;
 
     /// <summary>The figures of a fastener.</summary>

@@ -48,7 +48,6 @@ internal static class ReleaseAssessor
         double tubeStiffness = tube.Outside is { } outside
             ? SteelModulusMpa * TubeSection.Inertia(outside.Millimeters, tube.Wall!.Value.Millimeters)
             : Rigid;
-        double overlap = Math.Min(lever.OverlapMm, lever.ReachMm - lever.HandToTipMm);
-        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, tubeStiffness, barStiffness);
+        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, lever.OverlapMm, tubeStiffness, barStiffness);
     }
 }
