@@ -62,7 +62,13 @@ public static class NutFiguresTests
     {
         LooseningAssessment a = SampleRequests.Judged(SampleRequests.AxleNut with
         {
-            Tube = null, Overlap = null, BarDiameter = null, Drive = null, BookTorque = Torque.FromNewtonMeters(15), Condition = "clean", Thread = null,
+            Tube = null,
+            Overlap = null,
+            BarDiameter = null,
+            Drive = null,
+            BookTorque = Torque.FromNewtonMeters(15),
+            Condition = "clean",
+            Thread = null,
         });
         Assert.Null(a.Release!.Energy);
         Near.Equal(a.Judgement.StrongPullNmm / a.Lever!.Value.ReachMm * 0.25 / 82, a.Release.Snaps.MetersPerSecond, 1e-9);
