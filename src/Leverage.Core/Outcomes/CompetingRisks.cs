@@ -27,7 +27,7 @@ public static class CompetingRisks
         }
 
         int? stud = Stud(risks);
-        if (stud is not null && double.IsNaN(nut.Cases[0].Shank.StandsShare))
+        if (stud is not null && nut.Cases is [{ Shank.StandsShare: double.NaN }, ..])
         {
             throw new ArgumentException("A stud whose thread and grade are not known cannot be judged.", nameof(risks));
         }

@@ -7,9 +7,6 @@ namespace Leverage.Outcomes;
 /// <summary>Plain Monte Carlo over the same model: the cross-check of <see cref="CompetingRisks"/>. Every input of every case is drawn on its own.</summary>
 public static class MonteCarlo
 {
-    /// <summary>Draws that are taken unless another number is asked for.</summary>
-    public const int UsualSamples = 100_000;
-
     /// <summary>Most samples taken in one run.</summary>
     public const int MostSamples = 10_000_000;
 
@@ -44,9 +41,9 @@ public static class MonteCarlo
             var (torque, shank) = nut.Draw(random);
             double reached = Math.Min(hand.CapNmm, Draw(random, hand.MedianNmm, hand.Sigma));
             var (weakest, which) = Weakest(random, risks, shank);
-            if (weakest <= Math.Min(torque, reached))
+            if (which is { } gives && weakest <= Math.Min(torque, reached))
             {
-                each[which]++;
+                each[gives]++;
             }
             else if (torque <= reached)
             {
@@ -68,13 +65,13 @@ public static class MonteCarlo
             (double)loose / samples, (double)tight / samples, (double)slid / samples, loose > 0 ? (double)slidTurning / loose : 0, risks, each);
     }
 
-    private static (double TorqueNmm, int Which) Weakest(Random random, ReadOnlySpan<Risk> risks, ShankState shank)
+    private static (double TorqueNmm, int? Which) Weakest(Random random, ReadOnlySpan<Risk> risks, ShankState shank)
     {
-        var (weakest, which) = (double.PositiveInfinity, -1);
+        (double weakest, int? which) = (double.PositiveInfinity, null);
         for (int i = 0; i < risks.Length; i++)
         {
             double median = risks[i].MedianAt is { } at ? at(random.NextDouble()) : risks[i].Strength.MedianNmm;
-            double drawn = median > 0 ? Draw(random, median, risks[i].Strength.Sigma) : 0;
+            double drawn = Draw(random, Math.Max(Risk.LeastNmm, median), risks[i].Strength.Sigma);
             double stands = risks[i].Kind == RiskKind.StudTwistsOff ? shank.LimitAtNut(drawn) : drawn;
             (weakest, which) = stands < weakest ? (stands, i) : (weakest, which);
         }

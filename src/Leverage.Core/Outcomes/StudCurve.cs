@@ -29,11 +29,12 @@ internal sealed class StudCurve
                 breaks.Add(Math.Log(clean));
             }
 
+            breaks.Add(Math.Log(one.Shank.ExtraNmm));
             Sigma = Math.Min(Sigma, plastic.Sigma * one.Shank.ThreadShare / one.Shank.GrownShare);
         }
 
         // With no locknut and no locker there is no logarithm.
-        Breaks = [.. breaks.Append(Math.Log(nut.Cases[0].Shank.ExtraNmm)).Where(double.IsFinite).Order()];
+        Breaks = [.. breaks.Where(double.IsFinite).Distinct().Order()];
     }
 
     /// <summary>Log torques at which a density jumps: the nut's, and where the shank begins to take another share of the torque.</summary>
