@@ -48,6 +48,9 @@ internal static class ReleaseAssessor
         double tubeStiffness = tube.Outside is { } outside
             ? SteelModulusMpa * TubeSection.Inertia(outside.Millimeters, tube.Wall!.Value.Millimeters)
             : Rigid;
-        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, lever.OverlapMm, tubeStiffness, barStiffness);
+
+        // Hands on the overlap leave what lies behind them out.
+        double overlap = Math.Min(lever.OverlapMm, lever.ReachMm - lever.HandToTipMm);
+        return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, tubeStiffness, barStiffness);
     }
 }

@@ -109,6 +109,23 @@ public static class CircumstancesTests
         Near.Equal(force * bends / 2 / 1000, a.Release!.Energy!.Value.Joules, 1e-9);
     }
 
+    /// <summary>160 mm of tube, 145 of them over a stub of 150: the hands stand 110 mm out, on the overlap, and what lies behind them bends nothing.</summary>
+    [Fact]
+    public static void Hands_on_the_overlap_bend_the_bar_up_to_them()
+    {
+        LooseningAssessment a = SampleRequests.Judged(SampleRequests.AxleNut with
+        {
+            Bar = Length.FromMillimeters(150),
+            StraightHandle = Length.FromMillimeters(145),
+            HandsIn = Length.FromMillimeters(55),
+            Tube = new TubeText(Length.FromMillimeters(160), Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)),
+            Overlap = Length.FromMillimeters(145),
+        });
+        Assert.Equal((110.0, 0.0), (Math.Round(a.Lever!.Value.ReachMm, 9), a.Lever.Value.HandToTipMm));
+        double force = a.Judgement.StrongPullNmm / 110, bar = 205_000 * Math.PI * Math.Pow(20, 4) / 64;
+        Near.Equal(force * LeverDeflection.AtHand(force, new LeverBeam(110, 0, 110, 1e9, bar)) / 2 / 1000, a.Release!.Energy!.Value.Joules, 1e-9);
+    }
+
     /// <summary>A tube that must stay on to the end of the swing needs there what a pull that began there needs, with the torque then left.</summary>
     [Fact]
     public static void The_end_of_the_swing_is_reached_by_the_way_from_its_start()
