@@ -50,7 +50,7 @@ internal static class ReleaseAssessor
             : Rigid;
 
         // Hands on the overlap leave what lies behind them out.
-        double overlap = Math.Min(lever.OverlapMm, lever.ReachMm - lever.HandToTipMm);
+        double overlap = Math.Min(lever.OverlapMm, lever.ReachMm);
         return new LeverBeam(lever.ReachMm, lever.HandToTipMm, overlap, tubeStiffness, barStiffness);
     }
 }
