@@ -83,7 +83,7 @@ public sealed record JointAssessment
     /// of the low friction; care when it does not fit, when a turn yields the bolt, when the thread strips before the bolt breaks, or for a caution.
     /// </summary>
     public Verdict Verdict =>
-        StripMargin < 1 || TurnBreaks || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
+        StripMargin < 1 || Quote == TorqueVerdict.Breaks || TighteningRule.Judge(FirstStage.YieldShare) == TorqueVerdict.Yields && Quote is not null ? Verdict.Stop
         : Quote is null ? Verdict.NotJudged
         : Quote != TorqueVerdict.Fits || Strip is { } strip && strip.StripLoad < strip.BreakLoad || Cautions.Count > 0 ? Verdict.Care
         : Verdict.Go;

@@ -108,9 +108,12 @@ public sealed class TurnTests
     [Fact]
     public void The_nut_of_an_adjustable_bearing_is_not_judged()
     {
-        JointAssessment result = TighteningAssessor.Assess(With(r => r with { AdjustableBearing = true })).Result;
-        Assert.Null(result.Quote);
-        Assert.Equal(Verdict.NotJudged, result.Verdict);
+        foreach (Angle? then in (Angle?[])[null, Angle.FromDegrees(720)])
+        {
+            JointAssessment result = TighteningAssessor.Assess(With(r => r with { AdjustableBearing = true, Then = then, Grip = Length.FromMillimeters(20) })).Result;
+            Assert.Null(result.Quote);
+            Assert.Equal(Verdict.NotJudged, result.Verdict);
+        }
     }
 
     [Theory]
