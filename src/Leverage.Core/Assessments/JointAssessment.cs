@@ -128,10 +128,10 @@ public readonly record struct ShareRange(double Low, double Likely, double High)
 /// <param name="Grip">The grip it was worked out for.</param>
 /// <param name="BreaksAt">Lasting stretch at which a bolt of the grade breaks; null where that is not known.</param>
 public sealed record AngleFigures(
-    Angle Turn, Angle Elastic, Force Preload, bool Yields, Length Stretch, double StretchShare, Length Grip, Length? BreaksAt)
+    Angle Turn, Angle Elastic, Force Preload, bool Yields, Length Stretch, double StretchShare, Length Grip, StretchLimit? BreaksAt)
 {
     /// <summary>Share of the stretch at which it breaks; null where that is not known.</summary>
-    public double? OfBreaking => Stretch / BreaksAt;
+    public double? OfBreaking => Stretch / BreaksAt?.Stretch;
 }
 
 /// <summary>The way from one slot of a castle nut to the next.</summary>

@@ -159,7 +159,7 @@ public static class JointAssessor
             : throw new InputException("a turn after the first torque is above 0 and at most 720 degrees. Write for example 90deg.");
     }
 
-    private static AngleFigures Figures(double turnRad, TurnedJoint likely, BoltedGrip grip, Length? breaksAt) => new(
+    private static AngleFigures Figures(double turnRad, TurnedJoint likely, BoltedGrip grip, StretchLimit? breaksAt) => new(
         Angle.FromRadians(turnRad),
         Angle.FromRadians(likely.ElasticRad),
         Force.FromNewtons(likely.PreloadN),

@@ -3,6 +3,11 @@ using UnitsNet;
 
 namespace Leverage.Grades;
 
+/// <summary>Lasting stretch at which a whole bolt breaks.</summary>
+/// <param name="Stretch">The stretch.</param>
+/// <param name="Status">How far it may be trusted.</param>
+public sealed record StretchLimit(Length Stretch, ValueStatus Status);
+
 /// <summary>How far a whole bolt stretches for good before it breaks, from the table <c>bolt-stretch</c>.</summary>
 public static class BoltStretch
 {
@@ -19,12 +24,12 @@ public static class BoltStretch
     /// Checked by: Grades/BoltStretchTests, by the turns from snug at which structural bolts broke and those that standards ask for.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not above 0.</exception>
-    public static Length? AtBreaking(Grade grade, double diameterMm)
+    public static StretchLimit? AtBreaking(Grade grade, double diameterMm)
     {
         ArgumentNullException.ThrowIfNull(grade);
         Require.Positive(diameterMm, nameof(diameterMm));
         return TableCatalog.Tables["bolt-stretch"].Rows.FirstOrDefault(row => row.IsNamed(grade.Name)) is { } row
-            ? Length.FromMillimeters(row.Number("stretch_d") * diameterMm)
+            ? new StretchLimit(Length.FromMillimeters(row.Number("stretch_d") * diameterMm), row.Status)
             : null;
     }
 }

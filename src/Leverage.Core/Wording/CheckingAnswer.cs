@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Leverage.Assessments;
+using Leverage.Tables;
 using UnitsNet.Units;
 
 namespace Leverage.Wording;
@@ -51,7 +52,10 @@ public sealed record CheckingAnswer(
             result.Quote is { } quote ? Word(quote) : null,
             assessment.ReadsBetterAs is { } unit ? UnitWord(unit) : null,
             [.. assessment.UsualFor.Select(row => row.Application)],
-            UnconfirmedWords.Of(assessment.Grade, assessment.Friction))
+            [
+                .. UnconfirmedWords.Of(result),
+                .. assessment.UsualFor.Where(row => row.Status.IsUnconfirmed()).Select(row => $"{row.Application} ({row.Status.Word()})"),
+            ])
         {
             Strip = StripAnswer.Of(result),
         };

@@ -2,7 +2,6 @@ using Leverage.Assessments;
 using Leverage.BreakLoose;
 using Leverage.Grades;
 using Leverage.Preload;
-using Leverage.Tables;
 using UnitsNet;
 
 namespace Leverage.Wording;
@@ -101,7 +100,7 @@ internal static class JointLines
             ? $"{units.TorqueNumber(Torque.FromNewtonMeters(low))} to {units.Torque(Torque.FromNewtonMeters(high))}"
             : units.Torque(Torque.FromNewtonMillimeters(row.TorqueNmm.Median));
         return assessment.UsualFor is [] ? null : "is usual for: "
-            + string.Join("; ", assessment.UsualFor.Take(2).Select(row => $"{row.Application}, {Range(row)}{(row.Status == ValueStatus.Published ? "" : "*")}"));
+            + string.Join("; ", assessment.UsualFor.Take(2).Select(row => $"{row.Application}, {Range(row)}{UnconfirmedWords.MarkOf(row.Status)}"));
     }
 
     /// <summary>When the thread of the hole or bolt strips.</summary>
@@ -118,7 +117,7 @@ internal static class JointLines
         TorqueVerdict.Strips => $"The thread of the {(result.Strip!.HoleStrips ? "hole" : "bolt")} strips "
             + (result.Holds ? $"if friction is as low as {Friction(result.Friction.Low)}." : "before the bolt has its preload."),
         TorqueVerdict.Breaks when result.Torque < result.Breaking.Likely =>
-            $"The bolt breaks: the turn stretches it {units.Length(result.Angle!.Stretch)}, and one of its grade stands about {units.Length(result.Angle.BreaksAt!.Value)}.",
+            $"The bolt breaks: the turn stretches it {units.Length(result.Angle!.Stretch)}, and one of its grade stands about {BreaksAt(result.Angle, units)}.",
         TorqueVerdict.Breaks => $"The bolt breaks: at friction {Friction(result.Friction.Likely)} it twists off at {units.Torque(result.Breaking.Likely)}.",
         TorqueVerdict.Fits when result.Cautions.Count > 0 => "The torque fits the bolt.",
         TorqueVerdict.Fits when result.End.YieldShare.High >= PastYield => "The bolt clamps well. "
@@ -127,12 +126,14 @@ internal static class JointLines
         TorqueVerdict.Low => $"This torque uses {Share(result.End.YieldShare.Likely)} of the bolt's yield; 45 to 95 % is usual. A joint that must clamp may work loose. "
             + "For a plug or a union it can be right.",
         TorqueVerdict.Yields when result.Angle is { } angle && result.FirstStage.YieldShare.Likely <= 1 => angle.OfBreaking > BoltStretch.MostShare
-            ? $"The turn stretches the bolt {units.Length(angle.Stretch)} for good, and one of its grade breaks at about {units.Length(angle.BreaksAt!.Value)}: look the angle up again."
+            ? $"The turn stretches the bolt {units.Length(angle.Stretch)} for good, and one of its grade breaks at about {BreaksAt(angle, units)}: look the angle up again."
             : "The turn stretches the bolt for good, as such bolts are meant to.",
         TorqueVerdict.Yields => $"The bolt stretches for good at the likely friction.{MayBreak(result, units)}",
         _ when result.End.YieldShare.Likely > TighteningRule.MostShare => $"The bolt reaches {Share(result.End.YieldShare.Likely)} of its yield at the likely friction.{MayBreak(result, units)}",
         _ => $"The bolt stretches for good if friction is as low as {Friction(result.Friction.Low)}: know your lubricant.{MayBreak(result, units)}",
     };
+
+    private static string BreaksAt(AngleFigures angle, UnitStyle units) => units.Length(angle.BreaksAt!.Stretch) + UnconfirmedWords.MarkOf(angle.BreaksAt.Status);
 
     private static string MayBreak(JointAssessment result, UnitStyle units) => result.Torque < result.Breaking.AtLow ? ""
         : $" It may break: at friction {Friction(result.Friction.Low)} it twists off at {units.Torque(result.Breaking.AtLow)}.";

@@ -68,7 +68,7 @@ public sealed record TighteningAnswer(
             result.Loosening.NewtonMeters,
             assessment.StressArea.SquareMillimeters,
             assessment.PitchDiameter.Millimeters,
-            UnconfirmedWords.Of(assessment.Grade, assessment.Friction))
+            UnconfirmedWords.Of(assessment.Result))
         {
             ByWeight = assessment is { HangAt: { } at, Setup.HungMass: { } mass }
                 ? new ByWeightAnswer(assessment.Target.NewtonMeters, mass.Kilograms, at.Millimeters)

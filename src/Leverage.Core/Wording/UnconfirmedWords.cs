@@ -1,3 +1,4 @@
+using Leverage.Assessments;
 using Leverage.Friction;
 using Leverage.Grades;
 using Leverage.Tables;
@@ -24,6 +25,13 @@ internal static class UnconfirmedWords
     [
         .. friction.Low < friction.High ? [$"friction {UnitStyle.Trim(friction.Low, 3)} to {UnitStyle.Trim(friction.High, 3)} ({ValueStatus.Judgement.Word()})"] : (string[])[],
         .. grade.Status.IsUnconfirmed() ? [$"grade {grade.Name} ({grade.Status.Word()})"] : (string[])[],
+    ];
+
+    /// <summary>The same with the stretch at which the bolt breaks, where a turn was judged by it.</summary>
+    internal static IReadOnlyList<string> Of(JointAssessment result) =>
+    [
+        .. Of(result.Grade, result.Friction),
+        .. result.Angle?.BreaksAt is { } limit && limit.Status.IsUnconfirmed() ? [$"stretch at which grade {result.Grade.Name} breaks ({limit.Status.Word()})"] : (string[])[],
     ];
 
     /// <summary>The mark of a figure of this status: none for a published one.</summary>

@@ -48,6 +48,7 @@ public sealed class JointVerdictTests
         CheckingAssessment check = CheckingAssessor.Assess(new JointSetup(new() { Torque = Torque.FromNewtonMeters(nm) }, ThreadCatalog.Named(thread)));
         Assert.Equal(what is not null, check.UsualFor.Any(row => row.Application.Contains(what!, StringComparison.Ordinal)));
         Assert.Equal(what is null, JointLines.UsualFor(check, UnitStyle.Metric) is null);
+        Assert.All(check.UsualFor, row => Assert.Contains($"{row.Application} (memory)", CheckingAnswer.Of(check).Unconfirmed));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class BoltStretchTests
     public void The_standard_agrees_with_the_turns_at_which_structural_bolts_broke(string grade, double turns, double apart)
     {
         double diameter = SevenEighths.DiameterMm;
-        Length stands = BoltStretch.AtBreaking(GradeCatalog.Bolt(grade, ThreadCatalog.Named("M16")), diameter)!.Value;
+        Length stands = BoltStretch.AtBreaking(GradeCatalog.Bolt(grade, ThreadCatalog.Named("M16")), diameter)!.Stretch;
         Near.Equal(turns * 25.4 / 9, stands.Millimeters, apart);
     }
 
@@ -35,7 +35,7 @@ public sealed class BoltStretchTests
     public void The_table_is_the_standards_figure_times_its_length(string grade, double printed)
     {
         ScrewThread thread = ThreadCatalog.Named("M10");
-        Near.Equal(1.2 * 10 * printed, BoltStretch.AtBreaking(GradeCatalog.Bolt(grade, thread), 10)!.Value.Millimeters, 1e-9);
+        Near.Equal(1.2 * 10 * printed, BoltStretch.AtBreaking(GradeCatalog.Bolt(grade, thread), 10)!.Stretch.Millimeters, 1e-9);
     }
 
     [Fact]
@@ -61,6 +61,7 @@ public sealed class BoltStretchTests
         Assert.Equal((quote, verdict), (assessment.Result.Quote, assessment.Verdict));
         Assert.Contains(words, JointLines.Why(assessment.Result, UnitStyle.Metric), StringComparison.Ordinal);
         Assert.Equal(verdict != Verdict.Stop, assessment.Result.Holds);
+        Assert.Contains("stretch at which grade 8.8 breaks (memory)", CheckingAnswer.Of(assessment).Unconfirmed);
         Near.Equal(assessment.Result.Angle!.Stretch.Millimeters / 2.88, assessment.Result.Angle.OfBreaking!.Value, 1e-9);
     }
 
@@ -74,13 +75,13 @@ public sealed class BoltStretchTests
             {
                 ScrewThread thread = ThreadCatalog.Named(size);
                 double stretch = row.Number("angle_deg") / 360 * thread.PitchMm;
-                double stands = BoltStretch.AtBreaking(GradeCatalog.Bolt(row.Text("standard") == "RCSC" ? "8.8" : "10.9", thread), thread.DiameterMm)!.Value.Millimeters;
+                double stands = BoltStretch.AtBreaking(GradeCatalog.Bolt(row.Text("standard") == "RCSC" ? "8.8" : "10.9", thread), thread.DiameterMm)!.Stretch.Millimeters;
                 Assert.InRange(stretch / stands, 0.05, row.Says("faces", "square") ? 0.35 : 0.55);
             }
         }
     }
 
-    private static double Stands(string grade) => BoltStretch.AtBreaking(Of(grade), 12)!.Value.Millimeters;
+    private static double Stands(string grade) => BoltStretch.AtBreaking(Of(grade), 12)!.Stretch.Millimeters;
 
     private static Grade Of(string name) => GradeCatalog.Bolt(name, ThreadCatalog.Named("M12"));
 }
